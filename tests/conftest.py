@@ -1,0 +1,49 @@
+"""What every test gets: no screen, settings and data of its own, and pointer moves that are never dropped."""
+
+from __future__ import annotations
+
+import os
+import sys
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, settings
+
+os.environ["QT_QPA_PLATFORM"] = "offscreen"
+# Compiled kernels outlive the run; everything else of the user's goes to a fresh folder for each test.
+os.environ["XDG_CACHE_HOME"] = str(Path(__file__).parent.parent / ".pytest_cache" / "user")
+
+settings.register_profile("quick", deadline=None, derandomize=True, suppress_health_check=[HealthCheck.too_slow])
+settings.register_profile("long", deadline=None, max_examples=1000, suppress_health_check=[HealthCheck.too_slow])
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption("--long", action="store_true", help="also run what is marked slow: kill, fuzz and soak")
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    settings.load_profile("long" if config.getoption("--long") else "quick")
+
+
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Leave the slow ones out, said so in the summary, unless --long asks for them."""
+    if config.getoption("--long"):
+        return
+    slow = [item for item in items if item.get_closest_marker("slow")]
+    items[:] = [item for item in items if item not in slow]
+    config.hook.pytest_deselected(items=slow)
+
+
+@pytest.fixture(autouse=True)
+def own_folders(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Settings, data and state of a made-up user, so that no test reads or writes the real ones."""
+    home = tmp_path_factory.mktemp("home", numbered=True)
+    for folder in ("CONFIG", "DATA", "STATE"):
+        monkeypatch.setenv(f"XDG_{folder}_HOME", str(home / folder.lower()))
+
+
+@pytest.fixture(autouse=True)
+def every_pointer_move_counts() -> None:
+    """pyqtgraph drops pointer moves closer than 10 ms by default, and so most of a test's drag."""
+    if "pyqtgraph" in sys.modules:
+        sys.modules["pyqtgraph"].setConfigOption("mouseRateLimit", -1)
