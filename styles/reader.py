@@ -1,0 +1,453 @@
+"""Reads the style files beside it: limits, typical composition, make windows, gates, rooms, each with its source.
+
+One TOML a style. Figures stand in groups that share a source and "how we have it"; a range is text a maker can read:
+"<= 39", ">= 50", "> 52, <= 60", "8 to 18", "9.5". Unknown keys are refused. Nothing is parsed until it is asked for.
+"""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from difflib import get_close_matches
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from styles.settings import COMPOSITION, CURVES, MOMENTS, SETTINGS
+
+FORMAT = 1
+FOLDER = Path(__file__).parent
+SOURCES = "sources.toml"
+
+HAVES = frozenset(
+    (
+        "published, read",
+        "from memory (high)",
+        "from memory (medium)",
+        "from memory (low)",
+        "common practice, no source",
+        "derived",
+    )
+)
+KINDS = frozenset(("legal limit", "standard limit", "protected name", "class", "quality window"))
+MILKS = frozenset(("cow", "goat", "sheep", "buffalo"))
+HEATS = frozenset(("raw", "thermised", "pasteurised", "high_heat"))
+AGE_IF = frozenset(("always", "raw", "usual"))
+
+
+class StyleError(ValueError):
+    """A style file says something the program can't take: one sentence naming the file and the place."""
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """One limit of one rule set. `low`/`high` are None where open; `bands` makes the low end depend on FDM.
+
+    `bands` is ((FDM from, least dry matter), ...), rising: the band that holds at an FDM is the last one begun.
+    """
+
+    quantity: str
+    low: float | None
+    high: float | None
+    low_strict: bool
+    high_strict: bool
+    kind: str
+    rule: str
+    source: str
+    have: str
+    note: str = ""
+    bands: tuple[tuple[float, float], ...] = ()
+
+    @property
+    def strict(self) -> bool:
+        """True where a value on the limit itself is outside."""
+        return self.low_strict or self.high_strict
+
+    def low_at(self, fdm_pct: float) -> float | None:
+        """The low end at an FDM [%]; None below the first band (no such cheese under this standard)."""
+        if not self.bands:
+            return self.low
+        low = None
+        for start, least in self.bands:
+            if fdm_pct >= start:
+                low = least
+        return low
+
+
+@dataclass(frozen=True, slots=True)
+class Rules:
+    """One rule set: a general class, a national standard, a protected name. `judged` is False where it binds only
+    the maker who claims the name. `heat` and `milk` are what it allows (empty: anything)."""
+
+    key: str
+    name: str
+    rule: str
+    kind: str
+    source: str
+    have: str
+    limits: tuple[Limit, ...]
+    milk: frozenset[str]
+    heat: frozenset[str]
+    min_age_days: float | None
+    age_if: str
+    judged: bool
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class Window:
+    """A usual range of one setting of the make (or of one outcome), open ends None."""
+
+    key: str
+    low: float | None
+    high: float | None
+    source: str
+    have: str
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Gate:
+    """Where a curve should pass at a moment of the make: `curve` a trace column, `at` a key of MOMENTS."""
+
+    curve: str
+    at: str
+    low: float | None
+    high: float | None
+    source: str
+    have: str
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Typical:
+    """One published composition of the style: quantity -> value (a figure of that source, not a limit)."""
+
+    name: str
+    values: Mapping[str, float]
+    source: str
+    have: str
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """One room of the store: ranges (low, high) of temperature [°C], relative humidity [%] and days, None if unsaid."""
+
+    name: str
+    temp_c: tuple[float | None, float | None] | None
+    rh_pct: tuple[float | None, float | None] | None
+    days: tuple[float | None, float | None] | None
+    source: str
+    have: str
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Sensory:
+    """What the cheese should look, feel and taste like, in neutral words."""
+
+    appearance: str
+    body: str
+    flavour: str
+    source: str
+    have: str
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """A style of cheese; every figure in it says where it comes from and how we have it."""
+
+    key: str
+    name: str
+    family: str
+    milk: tuple[str, ...]
+    rules: tuple[Rules, ...]
+    typical: tuple[Typical, ...]
+    windows: tuple[Window, ...]
+    gates: tuple[Gate, ...]
+    room: tuple[Room, ...]
+    sensory: Sensory | None
+    notes: str
+
+    @property
+    def limits(self) -> tuple[Limit, ...]:
+        """All limits of all rule sets, in order."""
+        return tuple(limit for rules in self.rules for limit in rules.limits)
+
+    def rule_set(self, key: str) -> Rules:
+        """The rule set of that key; StyleError names the ones there are."""
+        for rules in self.rules:
+            if rules.key == key:
+                return rules
+        have = ", ".join(rules.key for rules in self.rules)
+        raise StyleError(f"{self.name} has no rule set “{key}” (it has: {have}).")
+
+    def windows_of(self, key: str) -> tuple[Window, ...]:
+        """The windows of one setting, as many as there are sources."""
+        return tuple(window for window in self.windows if window.key == key)
+
+
+def keys() -> tuple[str, ...]:
+    """Keys of the shipped styles, in order of the alphabet; no file is opened."""
+    return tuple(sorted(path.stem for path in FOLDER.glob("*.toml") if path.name != SOURCES))
+
+
+@cache
+def style(key: str) -> Style:
+    """The shipped style of that key. StyleError with the nearest names if there is none."""
+    path = FOLDER / f"{key}.toml"
+    if key not in keys():
+        near = get_close_matches(key, keys(), n=3)
+        hint = f" Did you mean {' or '.join(near)}?" if near else f" There are: {', '.join(keys())}."
+        raise StyleError(f"There is no style “{key}”.{hint}")
+    return read(path)
+
+
+@cache
+def styles() -> tuple[Style, ...]:
+    """Every shipped style, by name."""
+    return tuple(sorted((style(key) for key in keys()), key=lambda one: one.name))
+
+
+def read(path: Path) -> Style:
+    """A style from a file (a shipped one or a house style beside the recipes); StyleError names file and place."""
+    try:
+        text = path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError) as error:
+        raise StyleError(f"The style file {path.name} can't be read: {error}.") from error
+    return reads(text, key=path.stem, file=path.name)
+
+
+def reads(text: str, *, key: str, file: str = "the style") -> Style:
+    """A style from TOML text; strict: what is not understood is refused."""
+    try:
+        document = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise StyleError(f"{file} is not a readable style: {error}.") from error
+    return _Reader(file).style(key, document)
+
+
+@cache
+def sources() -> Mapping[str, str]:
+    """Source key -> the work it names, in full."""
+    with (FOLDER / SOURCES).open("rb") as file:
+        return tomllib.load(file)
+
+
+_RANGE = re.compile(
+    r"(?:(?P<above>>=?)\s*(?P<low>-?[\d.]+))?(?:,\s*)?(?:(?P<below><=?)\s*(?P<high>-?[\d.]+))?"
+    r"|(?P<start>-?[\d.]+)(?:\s+to\s+(?P<end>-?[\d.]+))?"
+)
+
+
+def parse_range(text: str) -> tuple[float | None, float | None, bool, bool]:
+    """Text such as "<= 39", "> 52, <= 60", "8 to 18" or "9.5" as (low, high, low strict, high strict).
+
+    ValueError, as the end of a sentence, if the text is no range.
+    """
+    match = _RANGE.fullmatch(text.strip()) if text.strip() else None
+    if match is None:
+        raise ValueError(f"“{text}” is no range; write “<= 39”, “>= 50”, “> 52, <= 60” or “8 to 18”")
+    if match["start"] is not None:
+        low = float(match["start"])
+        high = float(match["end"]) if match["end"] is not None else low
+        strict = False, False
+    else:
+        low_text, high_text = match["low"], match["high"]
+        if low_text is None or high_text is None:
+            return (
+                None if low_text is None else float(low_text),
+                None if high_text is None else float(high_text),
+                match["above"] == ">",
+                match["below"] == "<",
+            )
+        low, high = float(low_text), float(high_text)
+        strict = match["above"] == ">", match["below"] == "<"
+    if low > high:
+        raise ValueError(f"“{text}” runs backwards")
+    return low, high, *strict
+
+
+@dataclass(frozen=True, slots=True)
+class _Reader:
+    """Turns one parsed TOML document into a Style, naming the file and the place in every refusal."""
+
+    file: str
+
+    def style(self, key: str, document: dict[str, Any]) -> Style:
+        self._known(document, "the file", _STYLE_KEYS)
+        if document.get("format") != FORMAT:
+            raise StyleError(f"{self.file} has format {document.get('format')!r}; this program reads format {FORMAT}.")
+        gates = tuple(self._gates(document.get("gates", [])))
+        return Style(
+            key=key,
+            name=self._text(document, "name", "the file"),
+            family=self._text(document, "family", "the file"),
+            milk=tuple(self._choice(document, "milk", "the file", MILKS)),
+            rules=tuple(self._rules(document.get("rules", []))),
+            typical=tuple(self._typical(document.get("typical", []))),
+            windows=(*self._windows(document.get("windows", [])), *_windows_of_gates(gates)),
+            gates=gates,
+            room=tuple(self._rooms(document.get("room", []))),
+            sensory=self._sensory(document["sensory"]) if "sensory" in document else None,
+            notes=str(document.get("notes", "")),
+        )
+
+    def _rules(self, groups: Iterable[dict[str, Any]]) -> Iterator[Rules]:
+        for group in groups:
+            place = f"rules “{group.get('set', '?')}”"
+            self._known(group, place, _RULE_KEYS | COMPOSITION)
+            source, have = self._source(group, place)
+            kind, rule = self._text(group, "kind", place), self._text(group, "rule", place)
+            if kind not in KINDS:
+                raise self._refuse(place, f"kind “{kind}” is none of: {', '.join(sorted(KINDS))}")
+            age_if = group.get("age_if", "always")
+            if age_if not in AGE_IF:
+                raise self._refuse(place, f"age_if “{age_if}” is none of: {', '.join(sorted(AGE_IF))}")
+            note = str(group.get("note", ""))
+            limits = [
+                Limit(key, *self._range(group[key], f"{place}, {key}"), kind, rule, source, have, note)
+                for key in group
+                if key in COMPOSITION
+            ]
+            if "dry_matter_by_fdm" in group:
+                bands = tuple((float(start), float(least)) for start, least in group["dry_matter_by_fdm"])
+                if list(bands) != sorted(bands):
+                    raise self._refuse(place, "the FDM bands must rise")
+                limits.append(Limit("dry_matter_pct", None, None, False, False, kind, rule, source, have, note, bands))
+            yield Rules(
+                key=self._text(group, "set", place),
+                name=self._text(group, "name", place),
+                rule=rule,
+                kind=kind,
+                source=source,
+                have=have,
+                limits=tuple(limits),
+                milk=frozenset(self._choice(group, "milk", place, MILKS)),
+                heat=frozenset(self._choice(group, "heat", place, HEATS)),
+                min_age_days=float(group["min_age_days"]) if "min_age_days" in group else None,
+                age_if=age_if,
+                judged=bool(group.get("judged", kind != "protected name")),
+                note=note,
+            )
+
+    def _typical(self, groups: Iterable[dict[str, Any]]) -> Iterator[Typical]:
+        for group in groups:
+            place = f"typical “{group.get('name', '?')}”"
+            self._known(group, place, _GROUP_KEYS | {"name"} | COMPOSITION)
+            source, have = self._source(group, place)
+            values = _completed({key: float(group[key]) for key in group if key in COMPOSITION})
+            yield Typical(self._text(group, "name", place), values, source, have, str(group.get("note", "")))
+
+    def _windows(self, groups: Iterable[dict[str, Any]]) -> Iterator[Window]:
+        for group in groups:
+            place = f"windows after {group.get('source', '?')}"
+            self._known(group, place, _GROUP_KEYS | SETTINGS.keys() | COMPOSITION)
+            source, have = self._source(group, place)
+            for key in group:
+                if key not in _GROUP_KEYS:
+                    low, high, _, _ = self._range(group[key], f"{place}, {key}")
+                    yield Window(key, low, high, source, have, str(group.get("note", "")))
+
+    def _gates(self, groups: Iterable[dict[str, Any]]) -> Iterator[Gate]:
+        for group in groups:
+            place = f"gates after {group.get('source', '?')}"
+            self._known(group, place, _GROUP_KEYS | CURVES)
+            source, have = self._source(group, place)
+            for curve in group:
+                if curve in _GROUP_KEYS:
+                    continue
+                self._known(group[curve], f"{place}, {curve}", MOMENTS.keys())
+                for at, text in group[curve].items():
+                    low, high, _, _ = self._range(text, f"{place}, {curve} at {at}")
+                    yield Gate(curve, at, low, high, source, have, str(group.get("note", "")))
+
+    def _rooms(self, groups: Iterable[dict[str, Any]]) -> Iterator[Room]:
+        for group in groups:
+            place = f"room “{group.get('name', '?')}”"
+            self._known(group, place, _GROUP_KEYS | {"name", "temp_c", "rh_pct", "days"})
+            source, have = self._source(group, place)
+            temp_c, rh_pct, days = (
+                self._range(group[key], f"{place}, {key}")[:2] if key in group else None
+                for key in ("temp_c", "rh_pct", "days")
+            )
+            name = self._text(group, "name", place)
+            yield Room(name, temp_c, rh_pct, days, source, have, str(group.get("note", "")))
+
+    def _sensory(self, group: dict[str, Any]) -> Sensory:
+        self._known(group, "sensory", {"appearance", "body", "flavour", "source", "have"})
+        source, have = self._source(group, "sensory")
+        words = [str(group.get(key, "")) for key in ("appearance", "body", "flavour")]
+        return Sensory(words[0], words[1], words[2], source, have)
+
+    def _source(self, group: Mapping[str, Any], place: str) -> tuple[str, str]:
+        key, have = self._text(group, "source", place), self._text(group, "have", place)
+        if have not in HAVES:
+            raise self._refuse(place, f"have “{have}” is none of: {'; '.join(sorted(HAVES))}")
+        if key not in sources():
+            raise self._refuse(place, f"the source “{key}” does not stand in {SOURCES}{_hint(key, sources())}")
+        return sources()[key], have
+
+    def _range(self, text: Any, place: str) -> tuple[float | None, float | None, bool, bool]:
+        if not isinstance(text, str):
+            raise self._refuse(place, f"{text!r} should be text, as in “<= 39” or “8 to 18”")
+        try:
+            return parse_range(text)
+        except ValueError as error:
+            raise self._refuse(place, str(error)) from error
+
+    def _text(self, group: Mapping[str, Any], key: str, place: str) -> str:
+        value = group.get(key)
+        if not isinstance(value, str) or not value:
+            raise self._refuse(place, f"“{key}” is missing")
+        return value
+
+    def _choice(self, group: Mapping[str, Any], key: str, place: str, allowed: frozenset[str]) -> list[str]:
+        chosen = group.get(key, [])
+        for one in chosen:
+            if one not in allowed:
+                raise self._refuse(place, f"{key} “{one}” is none of: {', '.join(sorted(allowed))}")
+        return list(chosen)
+
+    def _known(self, group: Mapping[str, Any], place: str, allowed: Iterable[str]) -> None:
+        for key in group:
+            if key not in allowed:
+                raise self._refuse(place, f"“{key}” is not known there{_hint(key, allowed)}")
+
+    def _refuse(self, place: str, why: str) -> StyleError:
+        return StyleError(f"{self.file}, {place}: {why}.")
+
+
+_GROUP_KEYS = frozenset(("source", "have", "note"))
+_STYLE_KEYS = frozenset(
+    ("format", "name", "family", "milk", "notes", "rules", "typical", "windows", "gates", "room", "sensory")
+)
+_RULE_KEYS = _GROUP_KEYS | frozenset(
+    ("set", "name", "rule", "kind", "milk", "heat", "min_age_days", "age_if", "judged", "dry_matter_by_fdm")
+)
+
+
+def _windows_of_gates(gates: tuple[Gate, ...]) -> Iterator[Window]:
+    """A pH gate is also a window of the setting it stands for ("pH at draining")."""
+    for gate in gates:
+        if gate.curve == "ph" and MOMENTS[gate.at].setting:
+            yield Window(MOMENTS[gate.at].setting, gate.low, gate.high, gate.source, gate.have, gate.note)
+
+
+def _completed(values: dict[str, float]) -> dict[str, float]:
+    """FDM, MNFS and salt in moisture worked out from the figures printed, where the source prints them not."""
+    water, fat, salt = values.get("moisture_pct"), values.get("fat_pct"), values.get("salt_pct")
+    if water is not None and fat is not None:
+        values.setdefault("fdm_pct", 100 * fat / (100 - water))
+        values.setdefault("mnfs_pct", 100 * water / (100 - fat))
+    if water is not None and salt is not None:
+        values.setdefault("salt_in_moisture_pct", 100 * salt / water)
+    return values
+
+
+def _hint(key: str, allowed: Iterable[str]) -> str:
+    near = get_close_matches(key, list(allowed), n=1)
+    return f"; did you mean “{near[0]}”?" if near else ""
