@@ -1,0 +1,282 @@
+"""The make drawn for paper: planned temperature and pH over the clock, with room to plot readings by pen.
+
+Black on white: lines are told apart by dash and weight, ranges by dotted edges, the style's windows by brackets.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from designer.forecast import Forecast, Series
+from designer.plan.clock import DAY_MIN, Clock
+from designer.plan.sheet import Area, Drawing, Label, Point, Polyline
+
+PLANNED_MM, WHEY_MM, EDGE_MM, GRID_MM = 0.8, 0.6, 0.35, 0.2
+WHEY_DASH, EDGE_DASH, GRID_DASH, STAGE_DASH = (2.4, 1.2), (0.35, 1.0), (0.2, 0.9), (1.5, 1.0)
+AXIS_PT = 10.0
+LEFT_MM, TOP_MM, BOTTOM_MM, GAP_MM = 12.0, 5.5, 11.0, 3.0
+NEXT_DAY_MM, NEXT_GAP_MM = 20.0, 3.0
+TEMPERATURE_SHARE = 0.42
+LATER = frozenset(("press", "brine", "hold_brine", "drying", "room"))
+Item = Polyline | Area | Label
+
+
+@dataclass(frozen=True, slots=True)
+class Bracket:
+    """Where the pH should be at a minute of the make, from the style: `words` says whose pH and the range."""
+
+    minute: float
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Pane:
+    """A window of values on the paper: minutes across, values up."""
+
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+    end_min: float
+    low: float
+    high: float
+
+    def x(self, minute: float) -> float:
+        return self.x0 + (self.x1 - self.x0) * minute / self.end_min
+
+    def y(self, value: float) -> float:
+        return self.y1 - (self.y1 - self.y0) * (value - self.low) / (self.high - self.low)
+
+
+def make_curve(
+    forecast: Forecast,
+    clock: Clock,
+    *,
+    width_mm: float,
+    height_mm: float = 84.0,
+    brackets: Sequence[Bracket] = (),
+    show_c: Callable[[float], str] = lambda c: f"{c:.0f} °C",
+) -> Drawing:
+    """The drawing: numbered stage lines, temperature above, pH below, pH at 24 h in a column of its own at the right."""
+    trace = forecast.trace
+    end = plot_end_min(forecast)
+    next_day = end < DAY_MIN - 60.0 and float(trace.time_min[-1]) > end
+    right = width_mm - (NEXT_DAY_MM + NEXT_GAP_MM if next_day else 0.5)
+    split = TOP_MM + (height_mm - TOP_MM - BOTTOM_MM - GAP_MM) * TEMPERATURE_SHARE
+    inside = trace.time_min <= end
+    t_low, t_high = _around(trace["temperature_c"][inside], 5.0, least=15.0)
+    ph_low, ph_high = _around(np.append(trace["ph"][inside], [5.0 if next_day else 6.0]), 0.5, least=1.5)
+    warm = _Pane(LEFT_MM, right, TOP_MM, split, end, t_low, t_high)
+    sour = _Pane(LEFT_MM, right, split + GAP_MM, height_mm - BOTTOM_MM, end, ph_low, ph_high)
+    items: list[Item] = []
+    items += _grid(warm, 5.0, 5.0 if t_high - t_low <= 30 else 10.0, show_c)
+    items += _grid(sour, 0.1 if (sour.y1 - sour.y0) / (ph_high - ph_low) >= 18.0 else 0.25, 0.5, lambda ph: f"{ph:.1f}")
+    items += _hours((warm, sour), clock)
+    items += _stage_lines(forecast, (warm, sour))
+    items += _curve(warm, trace.time_min, trace["temperature_c"], PLANNED_MM, ())
+    if forecast.bands is not None and "ph" in forecast.bands.low:
+        items += _curve(sour, trace.time_min, forecast.bands.low["ph"], EDGE_MM, EDGE_DASH)
+        items += _curve(sour, trace.time_min, forecast.bands.high["ph"], EDGE_MM, EDGE_DASH)
+    items += _whey(sour, forecast)
+    items += _curve(sour, trace.time_min, trace["ph"], PLANNED_MM, ())
+    for bracket in brackets:
+        if bracket.minute <= end:
+            items += _bracket(sour.x(bracket.minute), sour.y(bracket.low), sour.y(bracket.high))
+    if next_day:
+        items += _next_day(forecast, sour, width_mm)
+    items += _frames((warm, sour))
+    items += _legend(height_mm, bool(brackets), forecast.bands is not None)
+    return Drawing(width_mm, height_mm, tuple(items), tallest_mm=height_mm + 30.0)
+
+
+def plot_end_min(forecast: Forecast) -> float:
+    """Where the time axis ends [min]: the work at the vat and the filling, and an hour for a make that runs late."""
+    at_vat = [stage.end_min for stage in forecast.stages if stage.kind not in LATER]
+    last = max(at_vat) if at_vat else float(forecast.trace.time_min[-1])
+    hours = max(3.0, last * 1.08 / 60.0 + 0.25)
+    return 60.0 * math.ceil(hours)
+
+
+def _around(values: Series, step: float, *, least: float) -> tuple[float, float]:
+    """A range on whole steps around the values, at least `least` wide, with a little room above and below."""
+    finite = values[np.isfinite(values)]
+    low = math.floor((float(finite.min()) - step * 0.2) / step) * step
+    high = math.ceil((float(finite.max()) + step * 0.2) / step) * step
+    while high - low < least - 1e-9:
+        low -= step
+    return low, high
+
+
+def _steps(low: float, high: float, step: float) -> list[float]:
+    return [low + step * number for number in range(round((high - low) / step) + 1)]
+
+
+def _grid(pane: _Pane, fine: float, named: float, words: Callable[[float], str]) -> list[Item]:
+    items: list[Item] = []
+    for value in _steps(pane.low, pane.high, fine):
+        y = pane.y(value)
+        whole = abs(value / named - round(value / named)) < 1e-6
+        items.append(Polyline(((pane.x0, y), (pane.x1, y)), GRID_MM * (1.5 if whole else 1.0), GRID_DASH))
+        if whole:
+            items.append(Label(words(value), pane.x0 - 1.0, y, AXIS_PT, align="right"))
+    return items
+
+
+def _hours(panes: tuple[_Pane, ...], clock: Clock) -> list[Item]:
+    first, last = panes[0], panes[-1]
+    span_h = first.end_min / 60.0
+    every = next(step for step in (60.0, 120.0, 180.0, 240.0, 360.0, 720.0) if (last.x1 - last.x0) / span_h * step / 60.0 > 12.5)
+    offset = -((clock.start_min or 0.0) % every) % every
+    items: list[Item] = []
+    for pane in panes:
+        for quarter in range(math.ceil(pane.end_min * 4.0 / every)):
+            minute = offset - every + quarter * every / 4.0
+            if 0.0 < minute < pane.end_min:
+                x = pane.x(minute)
+                items.append(Polyline(((x, pane.y0), (x, pane.y1)), GRID_MM, GRID_DASH))
+    minute = offset
+    while minute <= first.end_min:
+        x = last.x(minute)
+        items.append(Polyline(((x, last.y1), (x, last.y1 + 1.2)), 0.35))
+        text = clock.read(minute) if clock.start_min is not None else f"{minute / 60.0:.0f} h"
+        if x > last.x0 + 3.0 or clock.start_min is None:
+            items.append(Label(text, x, last.y1 + 3.4, AXIS_PT, align="centre"))
+        minute += every
+    return items
+
+
+def _stage_lines(forecast: Forecast, panes: tuple[_Pane, ...]) -> list[Item]:
+    """A line where each stage begins, with its number above; numbers too close give way to the next."""
+    items: list[Item] = []
+    free_from = -10.0
+    for number, stage in enumerate(forecast.stages, start=1):
+        if stage.start_min > panes[0].end_min:
+            break
+        x = panes[0].x(stage.start_min)
+        for pane in panes:
+            items.append(Polyline(((x, pane.y0), (x, pane.y1)), EDGE_MM, STAGE_DASH))
+        middle = panes[0].x(min((stage.start_min + stage.end_min) / 2, panes[0].end_min))
+        at = max(middle, free_from)
+        items.append(Label(str(number), at, TOP_MM - 2.8, AXIS_PT, bold=True, align="centre"))
+        free_from = at + (4.6 if number >= 9 else 3.4)
+    return items
+
+
+def _curve(pane: _Pane, minutes: Series, values: Series, width_mm: float, dash: tuple[float, ...]) -> list[Item]:
+    """A curve cut off at the ends of the pane; gaps in the values are gaps in the line."""
+    clipped = np.clip(values, pane.low, pane.high)
+    end = pane.end_min
+    items: list[Item] = []
+    run: list[Point] = []
+    for index in range(len(minutes)):
+        minute, value = float(minutes[index]), float(clipped[index])
+        if not math.isfinite(value):
+            items += [Polyline(tuple(run), width_mm, dash)] if len(run) > 1 else []
+            run = []
+            continue
+        if minute > end:
+            if run and minutes[index - 1] < end:
+                before = float(minutes[index - 1])
+                share = (end - before) / (minute - before)
+                value = float(clipped[index - 1]) * (1.0 - share) + value * share
+                run.append((pane.x(end), pane.y(value)))
+            break
+        run.append((pane.x(minute), pane.y(value)))
+    return [*items, Polyline(tuple(_thin(run)), width_mm, dash)] if len(run) > 1 else items
+
+
+def _thin(points: list[Point], tolerance_mm: float = 0.03) -> list[Point]:
+    """Fewer points on the same line: one is dropped where the straight line from the last kept passes close by."""
+    kept = points[:1]
+    for index in range(1, len(points) - 1):
+        (x0, y0), (x1, y1), (x2, y2) = kept[-1], points[index], points[index + 1]
+        length = math.hypot(x2 - x0, y2 - y0)
+        off = abs((x2 - x0) * (y0 - y1) - (x0 - x1) * (y2 - y0)) / length if length > 0 else math.inf
+        if off > tolerance_mm or x1 - x0 > 3.0:
+            kept.append(points[index])
+    return [*kept, points[-1]] if len(points) > 1 else kept
+
+
+def _whey(pane: _Pane, forecast: Forecast) -> list[Item]:
+    """pH of the whey while there is whey to measure in the vat."""
+    trace = forecast.trace
+    if "ph_whey" not in trace.columns or "whey_in_vat_kg_per_100kg" not in trace.columns:
+        return []
+    there = trace["whey_in_vat_kg_per_100kg"] > 1.0
+    values = np.where(there, trace["ph_whey"], np.nan)
+    return _curve(pane, trace.time_min, values, WHEY_MM, WHEY_DASH)
+
+
+def _bracket(x: float, low: float, high: float, arm: float = 1.3) -> list[Item]:
+    return [
+        Polyline(((x - arm, low), (x - arm * 1.8, low), (x - arm * 1.8, high), (x - arm, high)), 0.6),
+        Polyline(((x + arm, low), (x + arm * 1.8, low), (x + arm * 1.8, high), (x + arm, high)), 0.6),
+    ]
+
+
+def _next_day(forecast: Forecast, pane: _Pane, width_mm: float) -> list[Item]:
+    """The column of the next day: the pH of the cheese at 24 h with its range, on the scale of the pH pane."""
+    right = width_mm - 0.5
+    column = _Pane(width_mm - NEXT_DAY_MM, right, pane.y0, pane.y1, 1.0, pane.low, pane.high)
+    middle = (column.x0 + right) / 2
+    items: list[Item] = [
+        Polyline(((column.x0, column.y(value)), (right, column.y(value))), GRID_MM * 1.5, GRID_DASH)
+        for value in _steps(pane.low, pane.high, 0.5)
+    ]
+    items.append(_frame(column))
+    items.append(Label("24 h", middle, pane.y1 + 3.4, AXIS_PT, align="centre"))
+    outcome = forecast.outcomes.get("ph_24h")
+    if outcome is None or not math.isfinite(outcome.value):
+        return items
+    value, low, high = (min(max(each, pane.low), pane.high) for each in (outcome.value, outcome.low, outcome.high))
+    y = column.y(value)
+    if high - low > 0.005:
+        for edge in (low, high):
+            items.append(Polyline(((middle - 2.0, column.y(edge)), (middle + 2.0, column.y(edge))), EDGE_MM))
+        items.append(Polyline(((middle, column.y(low)), (middle, column.y(high))), EDGE_MM, EDGE_DASH))
+    items.append(Area(((middle - 1.2, y), (middle, y - 1.2), (middle + 1.2, y), (middle, y + 1.2)), "black"))
+    above = column.y(high) - 3.2 > pane.y0 + 2.0
+    words = f"pH {outcome.value:.2f}"
+    items.append(Label(words, middle, column.y(high) - 3.2 if above else column.y(low) + 3.4, AXIS_PT, True, "centre", True))
+    return items
+
+
+def _frame(pane: _Pane) -> Polyline:
+    corners = ((pane.x0, pane.y0), (pane.x1, pane.y0), (pane.x1, pane.y1), (pane.x0, pane.y1), (pane.x0, pane.y0))
+    return Polyline(corners, 0.5)
+
+
+def _frames(panes: tuple[_Pane, ...]) -> list[Item]:
+    warm, sour = panes
+    return [
+        _frame(warm),
+        _frame(sour),
+        Label("temperature", warm.x0 + 2.0, warm.y0 + 3.0, AXIS_PT, bold=True, clear=True),
+        Label("pH", sour.x0 + 2.0, sour.y1 - 3.0, AXIS_PT, bold=True, clear=True),
+    ]
+
+
+def _legend(height_mm: float, brackets: bool, bands: bool) -> list[Item]:
+    y = height_mm - 2.6
+    items: list[Item] = []
+    x = LEFT_MM
+
+    def sample(width_mm: float, dash: tuple[float, ...], words: str, room: float) -> None:
+        nonlocal x
+        items.append(Polyline(((x, y), (x + 8.0, y)), width_mm, dash))
+        items.append(Label(words, x + 9.5, y, AXIS_PT))
+        x += 9.5 + room
+
+    sample(PLANNED_MM, (), "planned", 18.0)
+    sample(WHEY_MM, WHEY_DASH, "pH of the whey", 31.0)
+    if bands:
+        sample(EDGE_MM, EDGE_DASH, "8 makes in 10 fall inside", 48.0)
+    if brackets:
+        items.extend(_bracket(x + 2.6, y + 1.6, y - 1.6))
+        items.append(Label("the style's window", x + 7.0, y, AXIS_PT))
+    return items
