@@ -25,6 +25,8 @@ QT_PACKAGES = ("libglib2.0-0", "libgl1", "libegl1", "libxkbcommon0", "libdbus-1-
 # What a window on an X display needs beside them.
 DISPLAY_PACKAGES = ("libxcb-cursor0", "libxcb-icccm4", "libxcb-keysyms1", "libxcb-shape0", "libxkbcommon-x11-0")
 
+# Folders without which a stamp is not believed: somebody may have cleared up since.
+MUST_BE_THERE = ("pip", "numba", "PySide6", "pyqtgraph")
 LIBRARY_MISSING = 3
 PROBE = f"""
 import importlib, sys
@@ -65,7 +67,9 @@ class Checkout:
         self.root = root
         self.venv = root / ".venv"
         on_windows = sys.platform == "win32"
+        library = "Lib" if on_windows else f"lib/python{sys.version_info[0]}.{sys.version_info[1]}"
         self.python = self.venv / ("Scripts/python.exe" if on_windows else "bin/python")
+        self.packages = self.venv / library / "site-packages"
         self.stamp = self.venv / "curdwright-ready"
         self.installed = self.venv / "curdwright-installed"
         self.unfinished = self.venv / "curdwright-unfinished"
@@ -86,7 +90,9 @@ class Checkout:
         return hashed.hexdigest()
 
     def _says(self, stamp: Path) -> bool:
-        return self.python.exists() and stamp.is_file() and stamp.read_text(encoding="utf-8") == self.wanted()
+        if not (self.python.exists() and stamp.is_file() and stamp.read_text(encoding="utf-8") == self.wanted()):
+            return False
+        return all((self.packages / name).is_dir() for name in MUST_BE_THERE)
 
     def is_ready(self) -> bool:
         """Whether everything is installed and was seen to import."""
@@ -248,13 +254,12 @@ def prepare_display() -> None:
     """Fetch or name the libraries an X display needs before Qt, which would end the process over a missing one."""
     if sys.platform != "linux" or not os.environ.get("DISPLAY") or os.environ.get("QT_QPA_PLATFORM"):
         return
-    plugins = list(Path(sys.prefix).glob("lib/python*/site-packages/PySide6/Qt/plugins/platforms/libqxcb.so"))
-    for plugin in plugins:
-        try:
-            ctypes.CDLL(str(plugin))
-        except OSError as error:
-            if not fetch(DISPLAY_PACKAGES, f"The display needs libraries that are missing ({error})."):
-                stop("Without them no window can be opened here.")
+    plugin = Checkout(ROOT).packages / "PySide6/Qt/plugins/platforms/libqxcb.so"
+    try:
+        ctypes.CDLL(str(plugin))
+    except OSError as error:
+        if not fetch(DISPLAY_PACKAGES, f"The display needs libraries that are missing ({error})."):
+            stop("Without them no window can be opened here.")
 
 
 def too_old() -> str:
