@@ -41,6 +41,7 @@ COLUMNS: Mapping[str, tuple[str, float, str]] = {
     "t_law": ("i4", T_HOLD, "T_*"),
     "t_end_c": ("f8", np.nan, "T_RAMP: temperature reached [°C]; T_HOLD: jump here at the start (nan: stay)"),
     "ramp_min": ("f8", 0.0, "T_RAMP: minutes from the start of the row to t_end_c; held afterwards"),
+    "slope_c_min": ("f8", 0.0, "filled by the march: heating of a T_RAMP row [°C/min]"),
     "follow_c": ("f8", 20.0, "T_FOLLOW: temperature of room, cellar or brine [°C]"),
     "va_mm": ("f8", 60.0, "T_FOLLOW: volume over cooling surface of what cools [mm]"),
     "place": ("i4", PLACE_MILK, "PLACE_*"),

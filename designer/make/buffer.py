@@ -1,0 +1,81 @@
+"""pH from acid: the integrated buffer curves of casein and of serum, and their inverse.
+
+Each phase keeps its acid balance Z [mol H+ per kg milk] counted from the native pH of the milk: what the buffers
+have taken up plus lactic acid that stays undissociated. Whey that leaves takes its own share of Z at the pH of the
+curd, so draining alone never moves pH. Curves are groups fitted to a reconstructed milk table (see constants.toml).
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numba.extending import register_jitable
+from numpy.typing import NDArray
+
+from designer.make.constants import listed, table
+
+PH_LOW, PH_HIGH, PH_STEP = 3.2, 8.2, 0.01
+GRID: NDArray[np.float64] = np.arange(PH_LOW, PH_HIGH + PH_STEP / 2, PH_STEP)
+
+
+def _taken_up(
+    amounts: NDArray[np.float64], pks: NDArray[np.float64], steep: NDArray[np.float64]
+) -> NDArray[np.float64]:
+    """H+ held at each pH of GRID [mol per unit], falling with pH."""
+    held = amounts[:, None] / (1.0 + 10.0 ** (steep[:, None] * (GRID[None, :] - pks[:, None])))
+    return np.asarray(held.sum(axis=0) / 1000.0)
+
+
+CASEIN_H: NDArray[np.float64] = 1000.0 * _taken_up(
+    listed("buffer_casein_mmol_g"), listed("buffer_casein_pk"), listed("buffer_casein_steep")
+)
+"""mol H+ per kg casein at each pH of GRID."""
+SERUM_H: NDArray[np.float64] = _taken_up(
+    listed("buffer_serum_mmol_kg"), listed("buffer_serum_pk"), np.ones_like(listed("buffer_serum_pk"))
+)
+"""mol H+ per kg of milk's own serum salts at each pH of GRID."""
+LACTIC_H: NDArray[np.float64] = 1.0 / (1.0 + 10.0 ** (GRID - float(table()["lactic_pka"].value)))  # type: ignore[arg-type]
+"""Share of lactic acid that keeps its H+."""
+
+
+@register_jitable
+def on_curve(curve: NDArray[np.float64], ph: float) -> float:
+    """A curve over GRID read at a pH, by straight line; held at the ends."""
+    place = (ph - PH_LOW) / PH_STEP
+    if place <= 0.0:
+        return curve[0]
+    last = curve.shape[0] - 1
+    if place >= last:
+        return curve[last]
+    index = int(place)
+    return curve[index] + (place - index) * (curve[index + 1] - curve[index])
+
+
+@register_jitable
+def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: float, scale: float) -> float:
+    """pH at which the buffers present hold the acid balance z.
+
+    z [mol H+/kg milk] counted from ph_native; casein [kg/kg milk]; serum [kg of original milk serum salts per kg
+    milk]; lactate [mol/kg milk]; scale multiplies the buffers. The balance falls with pH, so the inverse is unique.
+    """
+    casein *= scale
+    serum *= scale
+    target = z + casein * on_curve(CASEIN_H, ph_native) + serum * on_curve(SERUM_H, ph_native)
+    low, high = 0, CASEIN_H.shape[0] - 1
+    while high - low > 1:
+        middle = (low + high) // 2
+        if casein * CASEIN_H[middle] + serum * SERUM_H[middle] + lactate * LACTIC_H[middle] > target:
+            low = middle
+        else:
+            high = middle
+    above = casein * CASEIN_H[low] + serum * SERUM_H[low] + lactate * LACTIC_H[low]
+    below = casein * CASEIN_H[high] + serum * SERUM_H[high] + lactate * LACTIC_H[high]
+    if above - below < 1e-15:
+        return ph_native
+    share = min(1.0, max(0.0, (above - target) / (above - below)))
+    return PH_LOW + PH_STEP * (low + share)
+
+
+@register_jitable
+def serum_balance(ph: float, serum: float, lactate: float, ph_native: float, scale: float) -> float:
+    """The part of Z that is dissolved and leaves with whey [mol H+/kg milk]."""
+    return scale * serum * (on_curve(SERUM_H, ph) - on_curve(SERUM_H, ph_native)) + lactate * on_curve(LACTIC_H, ph)

@@ -1,0 +1,203 @@
+"""The compiled march behind one typed door, with its plain twin for the first frames and for the cross-check.
+
+The cache folder is named after the sources and the constants: an edited law never meets an old compiled result.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import threading
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from types import SimpleNamespace
+from typing import Any
+
+import numba
+import numpy as np
+from numba import njit
+from numpy.typing import NDArray
+from platformdirs import user_cache_path
+
+from designer.make import march as plain
+from designer.make.state import SIZE
+from designer.recipe.schedule import END_TIME, T_RAMP
+
+Path2D = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True)
+class Path:
+    """One marched make: `out` (n, 4 + SIZE) as written by `march`, `ends` (rows, 3), minute of rennet, floc and cut."""
+
+    out: Path2D
+    ends: Path2D
+    rennet_min: float
+    floc_min: float
+    cut_min: float
+
+
+def source_key() -> str:
+    """Short hash of everything the compiled code depends on."""
+    digest = hashlib.sha256(numba.__version__.encode())
+    folder = files("designer.make")
+    for entry in sorted(folder.iterdir(), key=lambda item: item.name):
+        if entry.name.endswith((".py", ".toml")):
+            digest.update(entry.read_bytes())
+    digest.update(files("designer.recipe").joinpath("schedule.py").read_bytes())
+    return digest.hexdigest()[:16]
+
+
+@cache
+def compiled() -> Callable[..., int]:
+    """The march as machine code; compiles (a few seconds) on its first call after an edit, else loads."""
+    os.environ.setdefault("NUMBA_CACHE_DIR", str(user_cache_path("curdwright") / f"march-{source_key()}"))
+    numba.config.CACHE_DIR = os.environ["NUMBA_CACHE_DIR"]
+    return njit(cache=True, nogil=True)(plain.march)  # type: ignore[no-any-return]
+
+
+_ready = threading.Event()
+
+
+def warm_up() -> None:
+    """Compile or load the march, so that later calls take it; safe to call from a worker."""
+    rows = prepare(_one_row())
+    from designer.make.start import first_state, parameters
+    from designer.recipe.schedule import Milk
+
+    milk = Milk(1.0, 1.03, 37.0, 26.0, 6.0, 47.0, 7.0, 6.65, "cow", 1.2)
+    p = parameters(milk)
+    _run(compiled(), rows, first_state(milk, p[0]), 0, 0.0, p[0], _fresh_info())
+    _ready.set()
+
+
+def is_warm() -> bool:
+    """Whether the compiled march stands ready."""
+    return _ready.is_set()
+
+
+def _one_row() -> NDArray[Any]:
+    from designer.recipe.schedule import as_rows, row
+
+    return as_rows([row(minutes=2.0)])
+
+
+def _fresh_info() -> NDArray[np.float64]:
+    return np.array([0.0, -1.0, -1.0, -1.0])
+
+
+def prepare(rows: NDArray[Any]) -> NDArray[Any]:
+    """A private copy of Schedule rows, with a ramp that is shorter than its row split into ramp and hold."""
+    pieces = []
+    for index in range(len(rows)):
+        piece = rows[index : index + 1].copy()
+        ramp = float(piece["ramp_min"][0])
+        if piece["t_law"][0] != T_RAMP or ramp <= 0.0 or ramp >= piece["minutes"][0] - 1e-9:
+            pieces.append(piece)
+            continue
+        rest = piece.copy()
+        share = ramp / float(piece["minutes"][0])
+        piece["minutes"] = ramp
+        rest["minutes"] -= ramp
+        rest["t_law"] = 0
+        rest["t_end_c"] = np.nan
+        for once in ONCE:
+            rest[once] = 0.0
+        for spread in ("water_on",):
+            rest[spread] = piece[spread] * (1.0 - share)
+            piece[spread] = piece[spread] * share
+        if piece["whey_off"][0] > 0.0:
+            kept = 1.0 - min(float(piece["whey_off"][0]), 0.985)
+            piece["whey_off"] = 1.0 - kept**share
+            rest["whey_off"] = 1.0 - kept ** (1.0 - share)
+        rest["earliest_min"] = np.maximum(0.0, rest["earliest_min"] - ramp)
+        pieces += [piece, rest]
+    return np.concatenate(pieces) if pieces else rows.copy()
+
+
+ONCE = (
+    "cut_mm",
+    "salt_per_curd",
+    "salt_per_milk",
+    "rennet_imcu_l",
+    "cacl2_g_kg",
+    "acid_mol_kg",
+    "inoculum_meso",
+    "inoculum_strep",
+    "inoculum_rods",
+    "inoculum_lactate",
+)
+"""Columns that act at the start of a row only; a row that is split gives them to its first part."""
+
+
+def room_for(rows: NDArray[Any]) -> int:
+    """Points a march of these rows can write at the most."""
+    steps = np.ceil(rows["minutes"] / rows["step_max_min"] - 1e-9)
+    return int(steps.sum()) + 2 * len(rows) + 2
+
+
+def _run(
+    function: Callable[..., int],
+    rows: Any,
+    y0: NDArray[np.float64],
+    first_row: int,
+    t0: float,
+    p: Any,
+    info: NDArray[np.float64],
+    size: int | None = None,
+) -> Path:
+    out = np.empty((size or room_for(rows), plain.OUT_EXTRA + SIZE))
+    ends = np.zeros((len(rows), 3))
+    n = function(rows, y0, first_row, t0, p, out, ends, info)
+    return Path(out[:n], ends, float(info[1]), float(info[2]), float(info[3]))
+
+
+def march(
+    rows: NDArray[Any],
+    y0: NDArray[np.float64],
+    p: Any,
+    *,
+    first_row: int = 0,
+    t0: float = 0.0,
+    rennet_min: float = -1.0,
+    floc_min: float = -1.0,
+    cut_min: float = -1.0,
+    twin: bool | None = None,
+) -> Path:
+    """March prepared rows from a state. `twin=None` takes the compiled march if it is ready, else the plain twin.
+
+    rows: from `prepare`; y0 (SIZE,); p one parameter record. The rows are copied, so a call never changes them.
+    """
+    rows = rows.copy()
+    info = np.array([0.0, rennet_min, floc_min, cut_min])
+    if twin or (twin is None and not is_warm()):
+        plain_rows = [SimpleNamespace(**{k: v.item() for k, v in zip(r.dtype.names, r, strict=True)}) for r in rows]
+        plain_p = SimpleNamespace(**{k: float(p[k]) for k in p.dtype.names})
+        return _run(plain.march, plain_rows, y0, first_row, t0, plain_p, info, room_for(rows))
+    return _run(compiled(), rows, y0, first_row, t0, p, info)
+
+
+def march_many(
+    rows: list[NDArray[Any]], y0: NDArray[np.float64], p: NDArray[Any], *, stop: Callable[[], bool] = lambda: False
+) -> list[Path] | None:
+    """March m makes on two threads: rows[m], y0 (m, SIZE), p (m,). None when `stop()` turned true between chunks."""
+    function = compiled()
+
+    def one(member: int) -> Path | None:
+        return None if stop() else _run(function, rows[member].copy(), y0[member], 0, 0.0, p[member], _fresh_info())
+
+    paths = list(_pool().map(one, range(len(rows))))
+    return None if any(path is None for path in paths) else [path for path in paths if path is not None]
+
+
+@cache
+def _pool() -> ThreadPoolExecutor:
+    return ThreadPoolExecutor(max_workers=2, thread_name_prefix="march")
+
+
+def is_open_ended(rows: NDArray[Any]) -> bool:
+    """Whether any stage ends by a state."""
+    return bool((rows["end_by"] != END_TIME).any())

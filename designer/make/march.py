@@ -1,0 +1,262 @@
+"""The march: one make from any row and any state, stage by stage, in equal Heun steps with ends found inside a step.
+
+`march` and `march_many` are compiled; the same functions run as plain Python (the twin) while the compiler works.
+Columns of `out`: minute, row, pH of curd, pH of whey, then the state.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+from numba.extending import register_jitable
+from numpy.typing import NDArray
+
+from designer.make.acid import awake_at_start
+from designer.make.rates import curd_mass, curd_ph, firmness, rates, whey_ph
+from designer.make.state import (
+    ACID,
+    ACID_IN,
+    AWAKE,
+    CACL2,
+    CALCIUM,
+    CALCIUM_CHLORIDE_KG,
+    CALCIUM_KG,
+    CASEIN,
+    CELLS,
+    CLOT,
+    CURD,
+    DRY_SALT,
+    EDGE,
+    FAT,
+    GEL,
+    GONE,
+    LACTATE,
+    RENNET,
+    SALT,
+    SALT_IN,
+    SIZE,
+    T,
+    WATER,
+    WHEY,
+)
+from designer.recipe.schedule import (
+    END_ACIDITY,
+    END_FIRMNESS,
+    END_FLOC_MULTIPLE,
+    END_PH,
+    END_TEMPERATURE,
+    END_TIME,
+    END_WHEY_OFF,
+    GEL_LACTIC,
+    GEL_NONE,
+    OF_MILK,
+    OF_WHEY,
+    PLACE_DRAINED,
+    PLACE_MILK,
+    PLACE_UNDER_WHEY,
+    T_HOLD,
+    T_RAMP,
+)
+
+OUT_EXTRA = 4
+# What `march` tells besides the path: info[0] points written, [1] minute of rennet, [2] minutes to flocculation,
+# [3] minute of the cut; negative where it did not happen.
+INFO = 4
+NATURAL_ACIDITY_PCT = (0.15, 0.11)  # milk or curd, whey: what the titration counts before any lactic acid
+
+
+@register_jitable
+def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
+    """What happens at once when a row begins: additions, the cut, salt strewn, a temperature set."""
+    inocula = (row.inoculum_meso, row.inoculum_strep, row.inoculum_rods)
+    speeds = (p.meso_mu, p.strep_mu, p.rods_mu)
+    for i in range(3):
+        if inocula[i] > 0.0:
+            before = y[CELLS + i]
+            awake = awake_at_start(row.lag_h, speeds[i])
+            y[CELLS + i] = before + inocula[i]
+            y[AWAKE + i] = (before * y[AWAKE + i] + inocula[i] * awake) / y[CELLS + i]
+    added = row.inoculum_lactate + row.acid_mol_kg
+    y[CURD + LACTATE] += row.inoculum_lactate
+    if row.cacl2_g_kg > 0.0:
+        mol = row.cacl2_g_kg / 1000.0 / CALCIUM_CHLORIDE_KG
+        y[CURD + CALCIUM] += mol * CALCIUM_KG
+        y[CACL2] += row.cacl2_g_kg
+        added += p.calcium_h * mol
+    y[CURD + ACID] += added
+    y[ACID_IN] += added
+    y[RENNET] += row.rennet_imcu_l
+    if row.gel != GEL_NONE:
+        y[GEL] = row.gel
+    edge = row.cut_mm
+    if edge <= 0.0 and y[EDGE] <= 0.0 and row.place != PLACE_MILK and row.place != PLACE_UNDER_WHEY:
+        edge = 40.0  # ladled or hung uncut: lumps of a ladle's size
+    if edge > 0.0:
+        if y[EDGE] <= 0.0:
+            kept = p.casein_kept
+            if y[GEL] == GEL_LACTIC:
+                kept = p.casein_kept_acid
+            fines = (1.0 - kept) * y[CURD + CASEIN]
+            fat = p.fat_lost_kg * (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size
+            fat *= (y[CURD + FAT] / 0.038) ** p.fat_lost_fat
+            fat = fat * y[CURD + FAT] / (fat + y[CURD + FAT])
+            y[CURD + CASEIN] -= fines
+            y[WHEY + CASEIN] += fines
+            y[CURD + FAT] -= fat
+            y[WHEY + FAT] += fat
+        if y[EDGE] <= 0.0 or row.place == PLACE_UNDER_WHEY:
+            y[EDGE] = edge
+    strewn = row.salt_per_curd * curd_mass(y, p)
+    y[DRY_SALT] += strewn
+    if row.place == PLACE_MILK:
+        y[CURD + SALT] += row.salt_per_milk
+    else:
+        y[DRY_SALT] += row.salt_per_milk
+    y[SALT_IN] += strewn + row.salt_per_milk
+    if row.t_law == T_HOLD and not np.isnan(row.t_end_c):
+        y[T] = row.t_end_c
+
+
+@register_jitable
+def heun(
+    y: NDArray[np.float64],
+    row: Any,
+    p: Any,
+    h: float,
+    k1: NDArray[np.float64],
+    k2: NDArray[np.float64],
+    to: NDArray[np.float64],
+) -> None:
+    """One Heun step of h minutes from y into `to`; k1 must hold the rates at y."""
+    for i in range(SIZE):
+        to[i] = y[i] + h * k1[i]
+    rates(to, row, p, k2)
+    for i in range(SIZE):
+        to[i] = y[i] + 0.5 * h * (k1[i] + k2[i])
+
+
+@register_jitable
+def end_margin(
+    y: NDArray[np.float64], row: Any, p: Any, minute: float, info: NDArray[np.float64], toward: float
+) -> float:
+    """How far past its end a stage is; reached at zero and above. `toward` is +1 or -1 for a temperature end."""
+    if row.end_by == END_TEMPERATURE:
+        return toward * (y[T] - row.end_value)
+    if row.end_by == END_FLOC_MULTIPLE:
+        if info[2] < 0.0:
+            return -1.0
+        return (minute - info[1]) - row.end_value * info[2]
+    if row.end_by == END_WHEY_OFF:
+        return y[WHEY + WATER] + y[GONE + WATER] - row.end_value
+    ph = curd_ph(y, p)
+    if row.end_of == OF_WHEY:
+        ph = whey_ph(y, p, ph)
+    if row.end_by == END_PH:
+        return row.end_value - ph
+    if row.end_by == END_FIRMNESS:
+        return firmness(y, ph, p) - row.end_value
+    base, water, lactate = 0.15, y[CURD + WATER], y[CURD + LACTATE]
+    if row.end_of == OF_WHEY and y[WHEY + WATER] > 1e-5:
+        base, water, lactate = 0.11, y[WHEY + WATER], y[WHEY + LACTATE]
+    return base + 9.008 * lactate / water - row.end_value
+
+
+@register_jitable
+def _write(out: NDArray[np.float64], n: int, minute: float, index: int, y: NDArray[np.float64], p: Any) -> int:
+    ph = curd_ph(y, p)
+    out[n, 0] = minute
+    out[n, 1] = index
+    out[n, 2] = ph
+    out[n, 3] = whey_ph(y, p, ph)
+    for i in range(SIZE):
+        out[n, OUT_EXTRA + i] = y[i]
+    return n + 1
+
+
+@register_jitable
+def _note_clot(before: float, after: float, minute: float, h: float, info: NDArray[np.float64]) -> None:
+    if info[2] < 0.0 and after >= 1.0 > before:
+        info[2] = minute + h * (1.0 - before) / (after - before) - info[1]
+
+
+def march(
+    rows: Any,
+    y0: NDArray[np.float64],
+    first_row: int,
+    t0: float,
+    p: Any,
+    out: NDArray[np.float64],
+    ends: NDArray[np.float64],
+    info: NDArray[np.float64],
+) -> int:
+    """March `rows` from row `first_row`, state y0 (SIZE,) and minute t0; returns points written to out (n, 4 + SIZE).
+
+    ends (rows, 3) takes start, end and 1 where a state end was reached (0: ran to its latest). info (INFO,) is read
+    and updated, so that a march can go on from another. p is one record of constants and milk.
+    """
+    y = y0.copy()
+    k1, k2, trial = np.zeros(SIZE), np.zeros(SIZE), np.zeros(SIZE)
+    minute, n, done_stage = t0, 0, -1
+    for index in range(first_row, len(rows)):
+        row = rows[index]
+        begin(y, row, p)
+        if info[1] < 0.0 and row.rennet_imcu_l > 0.0:
+            info[1] = minute
+        if info[3] < 0.0 and y[EDGE] > 0.0:
+            info[3] = minute
+        ends[index, 0] = minute
+        ends[index, 2] = 1.0
+        n = _write(out, n, minute, index, y, p)
+        open_end = row.end_by != END_TIME
+        toward = 1.0 if y[T] <= row.end_value else -1.0
+        if row.stage == done_stage or (
+            open_end and row.earliest_min <= 0.0 and end_margin(y, row, p, minute, info, toward) >= 0.0
+        ):
+            ends[index, 1] = minute
+            done_stage = row.stage
+            continue
+        if row.t_law == T_RAMP and row.minutes > 0.0:
+            row.slope_c_min = (row.t_end_c - y[T]) / row.minutes
+        steps = int(np.ceil(row.minutes / row.step_max_min - 1e-9))
+        h = row.minutes / steps if steps > 0 else 0.0
+        start = minute
+        reached = not open_end
+        for step in range(steps):
+            rates(y, row, p, k1)
+            heun(y, row, p, h, k1, k2, trial)
+            _note_clot(y[CLOT], trial[CLOT], minute, h, info)
+            if open_end and minute + h - start >= row.earliest_min - 1e-9:
+                after = end_margin(trial, row, p, minute + h, info, toward)
+                if after >= 0.0:
+                    before = end_margin(y, row, p, minute, info, toward)
+                    low, high, part = 0.0, h, h
+                    if before >= 0.0:
+                        part = max(0.0, row.earliest_min - (minute - start))
+                        heun(y, row, p, part, k1, k2, trial)
+                    else:
+                        for _ in range(4):
+                            part = low + (high - low) * before / (before - after)
+                            heun(y, row, p, part, k1, k2, trial)
+                            margin = end_margin(trial, row, p, minute + part, info, toward)
+                            if margin >= 0.0:
+                                high, after = part, margin
+                            else:
+                                low, before = part, margin
+                            if abs(margin) < 1e-10 or high - low < 1e-9:
+                                break
+                    y[:] = trial
+                    minute += part
+                    n = _write(out, n, minute, index, y, p)
+                    reached = True
+                    break
+            y[:] = trial
+            minute = start + (step + 1) * h
+            n = _write(out, n, minute, index, y, p)
+        ends[index, 1] = minute
+        if not reached:
+            ends[index, 2] = 0.0
+        elif open_end:
+            done_stage = row.stage
+    info[0] = n
+    return n

@@ -1,0 +1,304 @@
+"""`rates`: all physics of the march in one right-hand side, from the state and one Schedule row.
+
+SciPy integrates the same function in the cross-check. Every rate vanishes smoothly with the stock it draws from, so
+that sums over curd, whey and run-off hold to rounding.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+from numba.extending import register_jitable
+from numpy.typing import NDArray
+
+from designer.make.acid import cpm_rosso_1995, ctmi_rosso_1993, death_per_min, salt_share
+from designer.make.buffer import LACTIC_H, on_curve, ph_of, serum_balance
+from designer.make.set import firmness_acid, firmness_scott_blair_1959, floc_minutes_foltmann_1959
+from designer.make.state import (
+    ACID,
+    ACID_IN,
+    ASH,
+    AWAKE,
+    CACL2,
+    CALCIUM,
+    CASEIN,
+    CELLS,
+    CLOT,
+    COLLOIDAL,
+    CURD,
+    DRY_SALT,
+    EDGE,
+    EVAPORATED,
+    FAT,
+    FILM,
+    GALACTOSE,
+    GALACTOSE_KG,
+    GEL,
+    GONE,
+    HEXOSE,
+    HEXOSE_KG,
+    LACTATE,
+    LACTATE_KG,
+    RENNET,
+    SALT,
+    SALT_IN,
+    SERUM,
+    SKIN,
+    T,
+    THETA,
+    WATER,
+    WATER_IN,
+    WATER_KG,
+    WHEY,
+    WHEY_PROTEIN,
+)
+from designer.make.syneresis import exchange_per_min, film_growth_per_min, skin_growth_per_min, water_loss
+from designer.make.uptake import filling_rate, salt_diffusivity_cm2_d, surface_salt
+from designer.recipe.schedule import (
+    GEL_LACTIC,
+    GEL_NONE,
+    GEL_RENNET,
+    PLACE_AIR,
+    PLACE_BRINE,
+    PLACE_MILK,
+    PLACE_PRESS,
+    PLACE_UNDER_WHEY,
+    T_FOLLOW,
+    T_RAMP,
+)
+
+NONE_LEFT = 1e-12
+
+
+@register_jitable
+def curd_mass(y: NDArray[np.float64], p: Any) -> float:
+    """Mass of the curd (before cutting: of the milk) [kg per kg milk]."""
+    return (
+        y[CURD + WATER] + y[CURD + FAT] + y[CURD + CASEIN] + y[CURD + WHEY_PROTEIN] + y[CURD + ASH]
+        + p.ash_per_calcium * y[COLLOIDAL] + y[CURD + SALT] + HEXOSE_KG * y[CURD + HEXOSE]
+        + GALACTOSE_KG * y[CURD + GALACTOSE] + LACTATE_KG * y[CURD + LACTATE]
+    )  # fmt: skip
+
+
+@register_jitable
+def curd_ph(y: NDArray[np.float64], p: Any) -> float:
+    """pH of the curd, from its acid balance and the buffers it holds."""
+    return ph_of(y[CURD + ACID], y[CURD + CASEIN], y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale)
+
+
+@register_jitable
+def whey_ph(y: NDArray[np.float64], p: Any, ph_curd: float) -> float:
+    """pH of the free whey; where there is none yet, that of the curd."""
+    if y[WHEY + WATER] < 1e-5:
+        return ph_curd
+    return ph_of(
+        y[WHEY + ACID], y[WHEY + CASEIN] * 0.3, y[WHEY + SERUM], y[WHEY + LACTATE], p.ph_native, p.buffer_scale
+    )
+
+
+@register_jitable
+def firmness(y: NDArray[np.float64], ph: float, p: Any) -> float:
+    """Firmness of the gel [Pa]; zero in milk. Rennet and acid add up in a mixed gel."""
+    if y[GEL] == GEL_NONE:
+        return 0.0
+    return firmness_scott_blair_1959(y[CLOT], p.casein_milk, p) + firmness_acid(ph, p.casein_milk, p)
+
+
+@register_jitable
+def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64]) -> None:
+    """Growth, rest and death of three populations in the curd water, and what they turn into lactate."""
+    water = y[CURD + WATER]
+    shrunk = p.water_milk / water
+    temp = y[T]
+    salt_pct = 100.0 * y[CURD + SALT] / water
+    hexose = y[CURD + HEXOSE] / water
+    galactose = y[CURD + GALACTOSE] / water
+    undissociated = y[CURD + LACTATE] * on_curve(LACTIC_H, ph) / water
+    stopped = 1.0 / (1.0 + (undissociated / p.acid_stop) ** 4)
+    ceiling = p.crowding * shrunk**p.crowding_curd
+    crowd = (y[CELLS] + y[CELLS + 1] + y[CELLS + 2]) * shrunk / ceiling
+    room = max(0.0, 1.0 - crowd)
+    for i in range(3):
+        if y[CELLS + i] <= 0.0:
+            continue
+        if i == 0:
+            mu, low, best, high = p.meso_mu, p.meso_t_min, p.meso_t_opt, p.meso_t_max
+            acid_share = cpm_rosso_1995(ph, p.meso_ph_min, p.meso_ph_opt, p.meso_ph_max)
+            salty, d_ref = p.meso_salt_max, p.meso_d_ref_min
+        elif i == 1:
+            mu, low, best, high = p.strep_mu, p.strep_t_min, p.strep_t_opt, p.strep_t_max
+            acid_share = cpm_rosso_1995(ph, p.strep_ph_min, p.strep_ph_opt, p.strep_ph_max)
+            salty, d_ref = p.strep_salt_max, p.strep_d_ref_min
+        else:
+            mu, low, best, high = p.rods_mu, p.rods_t_min, p.rods_t_opt, p.rods_t_max
+            acid_share = cpm_rosso_1995(ph, p.rods_ph_min, p.rods_ph_opt, p.rods_ph_max)
+            salty, d_ref = p.rods_salt_max, p.rods_d_ref_min
+        warm = mu / 60.0 * p.activity * ctmi_rosso_1993(temp, low, best, high)
+        working = warm * acid_share * salt_share(salt_pct, salty) * stopped * y[AWAKE + i]
+        dy[AWAKE + i] += warm * y[AWAKE + i] * (1.0 - y[AWAKE + i])
+        fed = hexose / (hexose + p.hexose_half)
+        dy[CELLS + i] += y[CELLS + i] * (
+            working * room * fed - death_per_min(temp, d_ref, p.death_t_ref_c, p.death_z_c)
+        )
+        lactate = p.acid_yield * working * y[CELLS + i] * (room + p.acid_resting)
+        if i == 1:  # cocci burn the glucose half of lactose and leave galactose
+            used = 0.5 * lactate * fed
+            dy[CURD + HEXOSE] -= 2.0 * used
+            dy[CURD + GALACTOSE] += used
+            dy[CURD + LACTATE] += 2.0 * used
+            dy[CURD + ACID] += 2.0 * used
+            dy[CURD + WATER] -= WATER_KG * used
+        else:
+            preferred = 0.0
+            if i == 2:
+                preferred = p.rods_galactose * galactose / (galactose + hexose + p.hexose_half)
+            from_lactose = 0.5 * lactate * fed * (1.0 - preferred)
+            from_galactose = 0.5 * lactate * preferred
+            dy[CURD + HEXOSE] -= from_lactose
+            dy[CURD + GALACTOSE] -= from_galactose
+            dy[CURD + LACTATE] += 2.0 * (from_lactose + from_galactose)
+            dy[CURD + ACID] += 2.0 * (from_lactose + from_galactose)
+            dy[CURD + WATER] -= 0.5 * WATER_KG * from_lactose
+
+
+@register_jitable
+def _leave(y: NDArray[np.float64], p: Any, ph: float, water: float, to: int, dy: NDArray[np.float64]) -> None:
+    """Curd serum leaves at `water` [kg/min] for another phase, with what is dissolved in its solvent water."""
+    share = water / (y[CURD + WATER] - p.nonsolvent * y[CURD + CASEIN])
+    dy[CURD + WATER] -= water
+    dy[to + WATER] += water
+    for i in (HEXOSE, GALACTOSE, LACTATE, SERUM, ASH, CALCIUM, SALT):
+        dy[CURD + i] -= share * y[CURD + i]
+        dy[to + i] += share * y[CURD + i]
+    free = share * (y[CURD + WHEY_PROTEIN] - p.bound_whey_protein)
+    dy[CURD + WHEY_PROTEIN] -= free
+    dy[to + WHEY_PROTEIN] += free
+    acid = share * serum_balance(ph, y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale)
+    dy[CURD + ACID] -= acid
+    dy[to + ACID] += acid
+
+
+@register_jitable
+def _even_out(
+    y: NDArray[np.float64], p: Any, ph: float, ph_w: float, solvent: float, edge_now: float, dy: NDArray[np.float64]
+) -> None:
+    """Curd and the whey around it even out what is dissolved (this is what washing does)."""
+    free = y[WHEY + WATER]
+    k = exchange_per_min(edge_now, p) / (solvent + free)
+    for i in (HEXOSE, GALACTOSE, LACTATE, SERUM, ASH, CALCIUM, SALT):
+        flow = k * (y[CURD + i] * free - y[WHEY + i] * solvent)
+        dy[CURD + i] -= flow
+        dy[WHEY + i] += flow
+    in_curd = serum_balance(ph, y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale)
+    in_whey = serum_balance(ph_w, y[WHEY + SERUM], y[WHEY + LACTATE], p.ph_native, p.buffer_scale)
+    flow = k * (in_curd * free - in_whey * solvent)
+    dy[CURD + ACID] -= flow
+    dy[WHEY + ACID] += flow
+
+
+@register_jitable
+def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> None:
+    """Temperature: set by the maker, following its surroundings, or moved by wash water."""
+    if row.t_law == T_RAMP:
+        dy[T] += row.slope_c_min
+    elif row.t_law == T_FOLLOW:
+        h = p.cooling_h
+        if row.place == PLACE_BRINE:
+            h = p.cooling_h_brine
+        va_m = row.va_mm / 1000.0
+        seconds = p.cheese_density * p.cheese_cp * 1000.0 * va_m * (1.0 / h + va_m / (1.5 * p.cheese_conductivity))
+        dy[T] += (row.follow_c - y[T]) * 60.0 / seconds
+    elif row.water_on > 0.0 and row.minutes > 0.0:
+        held = curd_mass(y, p) + y[WHEY + WATER]
+        dy[T] += row.water_on / row.minutes * p.cp_water * (row.water_c - y[T]) / (held * p.cp_milk)
+
+
+@register_jitable
+def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: float, dy: NDArray[np.float64]) -> None:
+    """Dry salt dissolving into the curd, and brine."""
+    spare = max(0.0, r - 0.9)
+    willing = spare / (spare + 0.2)
+    if y[DRY_SALT] > 0.0:
+        absorbed = p.salt_absorb_per_min * y[DRY_SALT]
+        squeezed = 0.0
+        if row.place == PLACE_PRESS:
+            squeezed = 0.02 * y[DRY_SALT] * row.load_kpa / (row.load_kpa + 20.0)
+        dy[DRY_SALT] -= absorbed + squeezed
+        dy[CURD + SALT] += p.salt_retained * absorbed
+        dy[GONE + SALT] += (1.0 - p.salt_retained) * absorbed + squeezed
+        _leave(y, p, ph, p.salt_water_out * p.salt_retained * absorbed * willing, GONE, dy)
+    if row.brine_pct > 0.0:
+        d = salt_diffusivity_cm2_d(100.0 * y[CURD + WATER] / mass, y[T], p) / 1440.0
+        dy[THETA] += d
+        theta = y[THETA] + p.brine_film_cm**2
+        salt = p.brine_zone * y[CURD + WATER] * surface_salt(row.brine_pct, p)
+        salt *= filling_rate(theta, row.height_mm / 10.0, row.radius_mm / 10.0) * d
+        dy[CURD + SALT] += salt
+        dy[SALT_IN] += salt
+        out = p.salt_water_out * salt * willing
+        dy[CURD + WATER] -= out
+        dy[GONE + WATER] += out
+
+
+@register_jitable
+def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> None:
+    """Fill dy/dt [per min] for the state y under one Schedule row and parameters p (constants and the milk)."""
+    for i in range(dy.shape[0]):
+        dy[i] = 0.0
+    ph = curd_ph(y, p)
+    casein = y[CURD + CASEIN]
+    r = y[CURD + WATER] / casein
+    mass = curd_mass(y, p)
+    _warm(y, row, p, dy)
+    _ferment(y, p, ph, dy)
+    if y[GEL] != GEL_NONE and y[RENNET] > 0.0:
+        dy[CLOT] += 1.0 / floc_minutes_foltmann_1959(y[RENNET], y[T], ph, y[CACL2], p.floc_milk, p)
+    # Calcium leaves the micelle as pH falls, the less the less water there is.
+    loose = 1.0 / (1.0 + np.exp((ph - p.calcium_ph_half) / p.calcium_ph_width)) * r / (r + p.calcium_water_half)
+    freed = p.calcium_dissolve_per_min * (y[COLLOIDAL] - p.colloidal_per_casein * casein * (1.0 - loose))
+    if freed < 0.0:
+        freed *= y[CURD + CALCIUM] / (y[CURD + CALCIUM] + 1e-5)
+    dy[COLLOIDAL] -= freed
+    dy[CURD + CALCIUM] += freed
+    dy[CURD + ASH] += p.ash_per_calcium * freed
+    to = GONE
+    if row.place == PLACE_UNDER_WHEY or row.place == PLACE_MILK:
+        to = WHEY
+    if y[EDGE] > 0.0:
+        closed = 1.0 - (1.0 - p.skin_share * y[SKIN]) * (1.0 - p.film_share * y[FILM])
+        lost = casein * water_loss(
+            r, int(y[GEL]), y[T], ph, y[EDGE], y[CURD + FAT] / casein, row.place, row.disturbed, row.load_kpa, closed, p
+        )
+        _leave(y, p, ph, lost, to, dy)
+        dy[SKIN] += skin_growth_per_min(row.load_kpa, row.place, p) * (1.0 - y[SKIN])
+        heating = 0.0
+        if row.t_law == T_RAMP:
+            heating = row.slope_c_min
+        dy[FILM] += film_growth_per_min(heating, r, p) * (1.0 - y[FILM])
+        if to == WHEY and y[WHEY + WATER] > NONE_LEFT:
+            solvent = y[CURD + WATER] - p.nonsolvent * casein
+            _even_out(y, p, ph, whey_ph(y, p, ph), solvent, y[EDGE] * mass ** (1.0 / 3.0), dy)
+    _salt(y, row, p, ph, r, mass, dy)
+    if row.water_on > 0.0:
+        dy[WHEY + WATER] += row.water_on / row.minutes
+        dy[WATER_IN] += row.water_on / row.minutes
+    run_off = 0.0
+    if row.whey_off > 0.0:
+        run_off = -np.log(1.0 - min(row.whey_off, 0.985)) / row.minutes
+    elif to == GONE:
+        run_off = 0.25
+    if run_off > 0.0:
+        for i in range(12):
+            flow = run_off * y[WHEY + i]
+            dy[WHEY + i] -= flow
+            dy[GONE + i] += flow
+    if row.stretch > 0.0:
+        fat = p.fat_lost_stretch / p.stretch_min * row.stretch * y[CURD + FAT]
+        dy[CURD + FAT] -= fat
+        dy[GONE + FAT] += fat
+    if row.evaporation > 0.0:
+        area = 2000.0 * (1.0 / row.height_mm + 1.0 / row.radius_mm) / p.cheese_density
+        vapour = p.drying_per_min * row.evaporation * area * mass * y[CURD + WATER] / (y[CURD + WATER] + casein)
+        dy[CURD + WATER] -= vapour
+        dy[EVAPORATED] += vapour

@@ -1,0 +1,91 @@
+"""Where a march starts: the parameters of one milk beside the constants, and the first state."""
+
+from __future__ import annotations
+
+from functools import cache
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from designer.make.constants import record, record_dtype
+from designer.make.state import (
+    ASH,
+    CALCIUM,
+    CASEIN,
+    COLLOIDAL,
+    CURD,
+    FAT,
+    HEXOSE,
+    HEXOSE_KG,
+    SERUM,
+    SIZE,
+    T,
+    WATER,
+    WHEY_PROTEIN,
+)
+from designer.recipe.schedule import Milk
+
+MILK_FIELDS = (
+    "ph_native",
+    "casein_milk",
+    "water_milk",
+    "bound_whey_protein",
+    "colloidal_per_casein",
+    "floc_milk",
+    "activity",
+)
+
+
+@cache
+def parameter_dtype() -> np.dtype[Any]:
+    """dtype of a parameter record: every scalar constant, then what depends on the milk."""
+    return np.dtype(record_dtype().descr + [(name, "f8") for name in MILK_FIELDS])
+
+
+def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
+    """Parameter records for one milk, shape (members,); free to change before a march.
+
+    ph_native [pH]; casein_milk, water_milk, bound_whey_protein [kg/kg milk]; colloidal_per_casein [kg Ca/kg];
+    floc_milk and activity [1] multiply the clotting time and the growth rates.
+    """
+    constants = record(members)
+    out = np.zeros(members, dtype=parameter_dtype())
+    for name in record_dtype().names or ():
+        out[name] = constants[name]
+    casein = milk.casein / 1000.0
+    out["ph_native"] = milk.ph
+    out["casein_milk"] = casein
+    out["water_milk"] = water(milk)
+    out["bound_whey_protein"] = milk.heat_denatured * milk.whey_protein / 1000.0
+    out["colloidal_per_casein"] = constants["calcium_colloidal"] * milk.calcium / 1000.0 / casein
+    cold = milk.age_cold_h / (milk.age_cold_h + constants["floc_cold_half_h"])
+    out["floc_milk"] = (
+        constants[f"floc_{milk.species}"]
+        * (1.0 + constants["floc_heat"] * milk.heat_denatured)
+        * (1.0 + constants["floc_cold"] * cold)
+    )
+    out["activity"] = 1.0
+    return out
+
+
+def water(milk: Milk) -> float:
+    """Water of the milk [kg/kg], the rest of its solids."""
+    return 1.0 - (milk.fat + milk.casein + milk.whey_protein + milk.lactose + milk.ash) / 1000.0
+
+
+def first_state(milk: Milk, p: Any) -> NDArray[np.float64]:
+    """The state of milk just in the vat, shape (SIZE,)."""
+    y = np.zeros(SIZE)
+    calcium = milk.calcium / 1000.0
+    y[T] = milk.temperature_c
+    y[COLLOIDAL] = p["calcium_colloidal"] * calcium
+    y[CURD + WATER] = water(milk)
+    y[CURD + HEXOSE] = milk.lactose / 1000.0 / HEXOSE_KG
+    y[CURD + FAT] = milk.fat / 1000.0
+    y[CURD + CASEIN] = milk.casein / 1000.0
+    y[CURD + WHEY_PROTEIN] = milk.whey_protein / 1000.0
+    y[CURD + SERUM] = 1.0
+    y[CURD + CALCIUM] = calcium - y[COLLOIDAL]
+    y[CURD + ASH] = milk.ash / 1000.0 - p["ash_per_calcium"] * y[COLLOIDAL]
+    return y

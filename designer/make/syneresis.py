@@ -1,0 +1,123 @@
+"""Whey loss: how fast curd gives up whey, from the vat to the press, and how washing and stirring act on it.
+
+dr/dt = -k (r - r_eq) / (1 + (r_s/r)^q), r in kg water per kg casein: nearly first order early (Marshall 1982), slowing
+as the curd closes. Valid 20-55 °C, cut edges 2-30 mm; acid gels and heat-and-acid curd follow a plainer law.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+from numba.extending import register_jitable
+
+from designer.make.set import GAS, ZERO_C
+from designer.recipe.schedule import (
+    GEL_ACID_HEAT,
+    GEL_LACTIC,
+    PLACE_DRAINED,
+    PLACE_MILK,
+    PLACE_MOULD,
+    PLACE_PRESS,
+    PLACE_UNDER_WHEY,
+)
+
+
+@register_jitable
+def temperature_share(temp_c: float, ea: float, ref_c: float, cap_c: float, gate_c: float) -> float:
+    """Arrhenius factor against ref_c [1], level above cap_c (smoothly), fading out below gate_c [°C]."""
+    capped = cap_c - np.log1p(np.exp(-(temp_c - cap_c)))
+    arrhenius = np.exp(ea / GAS * (1.0 / (ref_c + ZERO_C) - 1.0 / (capped + ZERO_C)))
+    return arrhenius / (1.0 + np.exp(-(temp_c - gate_c) / 1.5))
+
+
+@register_jitable
+def pressed(load_kpa: float, p: Any) -> float:
+    """Handling factor under a load [1]: own weight at 0 kPa, levelling off (moisture is not proportional to pressure)."""
+    return p.handling_mould + (p.handling_press - p.handling_mould) * load_kpa / (load_kpa + p.press_half_kpa) * (
+        1.0 + p.press_half_kpa / 60.0
+    )
+
+
+@register_jitable
+def handling(place: int, disturbed: float, load_kpa: float, p: Any) -> float:
+    """Handling factor [1] by place: still or stirred under whey, drained bed, moulds, press."""
+    if place == PLACE_MILK:
+        return 0.0
+    if place == PLACE_UNDER_WHEY:
+        gentle = min(disturbed, 1.0)
+        return p.handling_still + (1.0 - p.handling_still) * gentle + p.handling_brisk * max(0.0, disturbed - 1.0)
+    if place == PLACE_DRAINED:
+        return p.handling_bed + p.handling_worked * disturbed
+    if place == PLACE_PRESS:
+        return pressed(load_kpa, p)
+    return p.handling_mould
+
+
+@register_jitable
+def rennet_curd_per_min(
+    temp_c: float, ph: float, edge_mm: float, fat_per_casein: float, handled: float, p: Any
+) -> float:
+    """Rate constant k of the whey law [1/min] for rennet curd; edge_mm is the size cut."""
+    k = p.syneresis_k * (p.syneresis_size_ref_mm / edge_mm) ** p.syneresis_size * handled
+    k *= np.exp(p.syneresis_ph * (6.5 - ph) - p.syneresis_fat * (fat_per_casein - p.syneresis_fat_ref))
+    return k * temperature_share(temp_c, p.syneresis_ea, p.syneresis_t_ref_c, p.syneresis_t_cap_c, p.syneresis_t_gate_c)
+
+
+@register_jitable
+def water_loss(
+    r: float,
+    gel: int,
+    temp_c: float,
+    ph: float,
+    edge_mm: float,
+    fat_per_casein: float,
+    place: int,
+    disturbed: float,
+    load_kpa: float,
+    closed: float,
+    p: Any,
+) -> float:
+    """-dr/dt [kg water per kg casein and min]; `closed` is the share of outflow lost to skin and surface film.
+
+    Falls smoothly to zero at the end point of the gel; below it (salted, brined, dried) nothing flows back.
+    """
+    handled = handling(place, disturbed, load_kpa, p)
+    if gel == GEL_LACTIC:
+        k = p.acid_syneresis_k * temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0) * handled
+        over = r - p.acid_syneresis_r_eq
+        slow = 1.0
+    elif gel == GEL_ACID_HEAT:
+        k = p.heat_curd_k * handled
+        over = r - p.heat_curd_r_eq
+        slow = 1.0
+    else:
+        k = rennet_curd_per_min(temp_c, ph, edge_mm, fat_per_casein, handled, p)
+        over = r - p.syneresis_r_eq
+        slow = 1.0 + (p.syneresis_r_slow / r) ** p.syneresis_q
+    if over <= 0.0:
+        return 0.0
+    return k * over / slow * (1.0 - closed)
+
+
+@register_jitable
+def skin_growth_per_min(load_kpa: float, place: int, p: Any) -> float:
+    """How fast the rind closes [1/min]: by pressing only."""
+    if place == PLACE_PRESS:
+        return p.skin_per_min * load_kpa / p.skin_load_kpa
+    if place == PLACE_MOULD:
+        return p.skin_per_min * 0.01
+    return 0.0
+
+
+@register_jitable
+def film_growth_per_min(heating_c_min: float, r: float, p: Any) -> float:
+    """How fast a surface film forms on wet grain heated too fast [1/min], a smooth hinge at film_rate_c_min."""
+    over = np.log1p(np.exp((heating_c_min - p.film_rate_c_min) / 0.05)) * 0.05
+    return p.film_per_degree * over * r / (r + 8.0)
+
+
+@register_jitable
+def exchange_per_min(edge_mm: float, p: Any) -> float:
+    """Rate at which curd and whey even out what is dissolved [1/min]; goes with the square of the grain's edge now."""
+    return (p.exchange_edge_mm / edge_mm) ** 2 / p.exchange_min
