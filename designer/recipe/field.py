@@ -1,0 +1,134 @@
+"""Fields of the recipe and what is known of each: kind, key in the file, step, range, help, source, choices.
+
+One source for the file reader, the generated forms, the JSON Schema and the sentences of errors.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from types import UnionType
+from typing import Any, Literal, Union, get_args, get_origin
+
+from pydantic import BaseModel, ConfigDict, Field, field_validator
+from pydantic_core import PydanticUndefined
+
+from designer.units import GRAIN, KINDS
+
+Shape = Literal["quantity", "text", "choice", "yes", "number", "table", "tables", "end"]
+
+
+class Model(BaseModel):
+    """Base of every part of the document: frozen, no unknown fields, numbers kept to the grain of the file."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+    @field_validator("*", mode="after")
+    @classmethod
+    def _settle(cls, value: Any) -> Any:
+        return round(value, GRAIN) + 0.0 if isinstance(value, float) else value
+
+
+@dataclass(frozen=True, slots=True)
+class FieldMeta:
+    """What is known of one field. `kind` is a key of `units.KINDS` ("" for words); `low`, `high`, `step` in base units."""
+
+    name: str
+    key: str
+    label: str
+    shape: Shape
+    kind: str = ""
+    step: float = 0.0
+    low: float | None = None
+    high: float | None = None
+    help: str = ""
+    source: str = ""
+    choices: tuple[str, ...] = ()
+    optional: bool = False
+    required: bool = False
+    default: Any = None
+    model: type[Model] | None = None
+
+
+def quantity(
+    default: Any,
+    key: str,
+    kind: str,
+    *,
+    low: float | None = None,
+    high: float | None = None,
+    step: float,
+    help: str,
+    label: str = "",
+    source: str = "",
+) -> Any:
+    """A number of a kind with its unit. `default` is in base units; `...` makes it required, None leaves it open."""
+    assert kind in KINDS, kind
+    extra = {"key": key, "shape": "quantity", "kind": kind, "step": step, "help": help, "label": label, "source": source}
+    return Field(default, ge=low, le=high, json_schema_extra=extra | {"low": low, "high": high})
+
+
+def words(default: Any, help: str, *, key: str = "", label: str = "", shape: Shape = "text", source: str = "") -> Any:
+    """A text, a choice (its type is a Literal), or yes/no."""
+    extra: dict[str, Any] = {"key": key, "shape": shape, "help": help, "label": label, "source": source}
+    return Field(default, json_schema_extra=extra)
+
+
+def part(default: Any, key: str, shape: Shape, help: str) -> Any:
+    """A table, a list of tables, or the end of a stage."""
+    return Field(default, json_schema_extra={"key": key, "shape": shape, "help": help})
+
+
+def _bare(annotation: Any) -> tuple[Any, bool]:
+    """The type without None, and whether None was allowed."""
+    if get_origin(annotation) in (Union, UnionType):
+        kept = [each for each in get_args(annotation) if each is not type(None)]
+        if len(kept) == 1:
+            return kept[0], len(get_args(annotation)) > 1
+    return annotation, False
+
+
+def _choices(bare: Any) -> tuple[str, ...]:
+    return tuple(str(each) for each in get_args(bare)) if get_origin(bare) is Literal else ()
+
+
+def _model(bare: Any) -> type[Model] | None:
+    inner = get_args(bare)[0] if get_origin(bare) is tuple else bare
+    return inner if isinstance(inner, type) and issubclass(inner, Model) else None
+
+
+@cache
+def field_metas(model: type[Model]) -> tuple[FieldMeta, ...]:
+    """What is known of every field of a part of the document, in order."""
+    out = []
+    for name, info in model.model_fields.items():
+        extra = info.json_schema_extra if isinstance(info.json_schema_extra, dict) else {}
+        bare, optional = _bare(info.annotation)
+        choices = _choices(bare)
+        known: dict[str, Any] = {key: value for key, value in extra.items() if key in FieldMeta.__slots__}
+        shape = known.pop("shape", "text")
+        default = None if info.default is PydanticUndefined else info.default
+        out.append(
+            FieldMeta(
+                name=name,
+                key=known.pop("key", "") or name,
+                label=known.pop("label", "") or name.replace("_", " "),
+                shape="choice" if shape == "text" and choices else shape,
+                choices=choices,
+                optional=optional,
+                required=info.is_required(),
+                default=default,
+                model=_model(bare),
+                **known,
+            )
+        )
+    return tuple(out)
+
+
+@cache
+def field_meta(model: type[Model], name: str) -> FieldMeta:
+    """What is known of one field; KeyError for a name the model has not."""
+    for meta in field_metas(model):
+        if meta.name == name:
+            return meta
+    raise KeyError(name)

@@ -1,0 +1,33 @@
+"""Presets of the recipe: milk of a species or breed, starters, solutions. The figures and their sources are in presets.toml."""
+
+from __future__ import annotations
+
+import tomllib
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+
+@cache
+def presets() -> dict[str, Any]:
+    """The whole of presets.toml as read."""
+    return tomllib.loads(files("designer.recipe").joinpath("presets.toml").read_text(encoding="utf-8"))
+
+
+def breeds(species: str) -> dict[str, str]:
+    """Breed keys of a species with their labels, for choices."""
+    return {key: breed["label"] for key, breed in presets()["breed"].items() if breed["species"] == species}
+
+
+def milk_of(species: str, breed: str) -> dict[str, float]:
+    """Composition a source may leave out [g/100 g; ph plain]: the breed's figures over those of its species.
+
+    Raises KeyError for a breed the presets have not, ValueError for a breed of another animal.
+    """
+    out = {key: float(value) for key, value in presets()["species"][species].items() if isinstance(value, float)}
+    if breed:
+        of_breed = presets()["breed"][breed]
+        if of_breed["species"] != species:
+            raise ValueError(f"“{of_breed['label']}” is a {of_breed['species']} breed, not {species}")
+        out |= {key: float(value) for key, value in of_breed.items() if isinstance(value, float)}
+    return out

@@ -1,0 +1,45 @@
+"""Brine the cheese: salt goes in from the faces, about twice as much water comes out."""
+
+from __future__ import annotations
+
+from typing import ClassVar, Literal
+
+from designer.recipe import schedule
+from designer.recipe.end import By, End, after
+from designer.recipe.field import part, quantity, words
+from designer.recipe.stages.stage import Handle, Row, RowContext, Stage
+
+
+class Brine(Stage):
+    """Cheese lying in brine, then taken out to dry."""
+
+    LABEL: ClassVar[str] = "brine"
+    HELP: ClassVar[str] = "Lay the cheese in brine."
+    ENDS: ClassVar[tuple[By, ...]] = ("time",)
+    HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
+    PLAN: ClassVar[tuple[str, ...]] = ("Lay the cheeses in brine of {strength_pct} and {brine_c}.", "Salt the floating faces; turn them half-way.",)
+    PLACE: ClassVar[int] = schedule.PLACE_BRINE
+    STEP_MAX_MIN: ClassVar[float] = 5.0
+
+    kind: Literal["brine"] = words("brine", "Kind of stage.")
+    end: End = part(after(720.0), "end", "end", "What ends the stage.")
+    strength_pct: float = quantity(
+        20.0, "strength", "percent", low=1.0, high=26.4, step=0.5, label="strength",
+        help="Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.", source="18-23 %: common practice",
+    )  # fmt: skip
+    brine_c: float = quantity(
+        13.0, "temperature", "temperature", low=0.0, high=30.0, step=1.0, label="temperature", help="Temperature of the brine.",
+        source="8-15 °C: common practice",
+    )  # fmt: skip
+
+    def temperature_columns(self, context: RowContext) -> dict[str, float]:
+        """Follows the brine."""
+        return {"t_law": schedule.T_FOLLOW, "follow_c": self.brine_c, **context.geometry.columns}
+
+    def end_temperature_c(self, context: RowContext) -> float:
+        """Not set: nan."""
+        return float("nan")
+
+    def rows(self, context: RowContext) -> list[Row]:
+        """One row in brine."""
+        return [self.row(context, brine_pct=self.strength_pct)]

@@ -1,0 +1,25 @@
+"""Hang the curd in cloth to drain."""
+
+from __future__ import annotations
+
+from typing import ClassVar, Literal
+
+from designer.recipe.end import By, End, after
+from designer.recipe.field import part, words
+from designer.recipe.stages.stage import Row, RowContext, RoomStage
+
+
+class Hang(RoomStage):
+    """Curd draining in a cloth under its own weight."""
+
+    LABEL: ClassVar[str] = "hang in cloth"
+    HELP: ClassVar[str] = "Tie the curd in cloth and let it drip."
+    ENDS: ClassVar[tuple[By, ...]] = ("time", "whey_off", "ph", "feel")
+    PLAN: ClassVar[tuple[str, ...]] = ("Hang the curd in cloth and let it drip.", "Keep the room at {room_c}.")
+
+    kind: Literal["hang"] = words("hang", "Kind of stage.")
+    end: End = part(after(720.0), "end", "end", "What ends the stage.")
+
+    def rows(self, context: RowContext) -> list[Row]:
+        """One row, all free whey off."""
+        return [self.row(context, whey_off=1.0)]

@@ -1,0 +1,21 @@
+"""Ripen the milk: the starter wakes and begins to make acid before the coagulant goes in."""
+
+from __future__ import annotations
+
+from typing import ClassVar, Literal
+
+from designer.recipe.end import By, End, after
+from designer.recipe.field import part, words
+from designer.recipe.stages.stage import VatStage
+
+
+class Ripen(VatStage):
+    """Milk held with its starter; by time, or until its pH or acidity has moved."""
+
+    LABEL: ClassVar[str] = "ripen"
+    HELP: ClassVar[str] = "Hold the milk warm with its starter until acid has begun."
+    ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
+    PLAN: ClassVar[tuple[str, ...]] = ("Ripen the milk.", "Bring it to {temperature_c}.")
+
+    kind: Literal["ripen"] = words("ripen", "Kind of stage.")
+    end: End = part(after(45.0), "end", "end", "What ends the stage.")

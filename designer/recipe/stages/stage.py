@@ -1,0 +1,245 @@
+"""What every stage kind shares: end, place in the vat, temperature, rows for the Schedule, lines for the plan."""
+
+from __future__ import annotations
+
+import math
+import string
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, ClassVar, Literal, Self
+
+from pydantic import model_validator
+
+from designer.recipe import schedule
+from designer.recipe.end import END_VALUE_KIND, By, End, after
+from designer.recipe.field import Model, field_meta, part, quantity, words
+from designer.units import System, show
+
+Row = dict[str, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Handle:
+    """A setting the make curve lets one drag: the field, where its handle sits, and its natural step (base units)."""
+
+    field: str
+    place: Literal["edge", "corner", "inside"]
+    step: float
+
+
+@dataclass(frozen=True, slots=True)
+class Geometry:
+    """One cheese in its form (or the curd bed): mm and m²; `va_mm` is volume over cooling surface."""
+
+    height_mm: float = 100.0
+    radius_mm: float = 100.0
+    va_mm: float = 25.0
+    press_area_m2: float = math.pi * 0.01
+    lever: float = 1.0
+    pieces: int = 1
+
+    @property
+    def columns(self) -> dict[str, float]:
+        """Schedule columns of the form."""
+        return {"height_mm": self.height_mm, "radius_mm": self.radius_mm, "va_mm": self.va_mm}
+
+
+@dataclass(frozen=True, slots=True)
+class RowContext:
+    """What a stage may know of the make when it writes its rows. `temperature_c` is nan where it follows the room."""
+
+    index: int
+    milk: schedule.Milk
+    geometry: Geometry = Geometry()
+    room_c: float = 20.0
+    temperature_c: float = math.nan
+    heating_kw: float | None = None
+    milk_kj_per_kg_k: float = 3.93
+
+    @property
+    def litres(self) -> float:
+        """Milk in the vat [L]."""
+        return self.milk.mass_kg / self.milk.density_kg_l
+
+
+class Stage(Model):
+    """Base of the stage kinds. Class variables say what the kind is; fields say what the maker set."""
+
+    LABEL: ClassVar[str] = ""
+    HELP: ClassVar[str] = ""
+    ENDS: ClassVar[tuple[By, ...]] = ("time",)
+    HANDLES: ClassVar[tuple[Handle, ...]] = ()
+    PLAN: ClassVar[tuple[str, ...]] = ()
+    """Clauses of the plan line; one is used when every field it names is set."""
+    PLACE: ClassVar[int] = schedule.PLACE_MILK
+    DISTURBED: ClassVar[float] = 0.0
+    STEP_MAX_MIN: ClassVar[float] = 1.0
+
+    id: str = words(..., "Short stable name that drag handles, comments and readings hang on.")
+    kind: str = words(..., "Kind of stage.")
+    name: str = words("", "What the maker calls it.")
+    end: End = part(after(30.0), "end", "end", "What ends the stage.")
+    note: str = words("", "A remark for the plan.")
+
+    @model_validator(mode="after")
+    def _allowed_end(self) -> Self:
+        if self.end.by not in self.ENDS:
+            known = ", ".join(by.replace("_", " ") for by in self.ENDS)
+            raise ValueError(f"“{self.LABEL}” can't end by {self.end.by.replace('_', ' ')}; it ends by {known}")
+        return self
+
+    @property
+    def title(self) -> str:
+        """The maker's name for it, or the word of the trade."""
+        return self.name or self.LABEL
+
+    @classmethod
+    def reconcile(cls, data: dict[str, Any], changes: Mapping[str, Any]) -> dict[str, Any]:
+        """Field values before validation, after an edit of `changes`: a kind whose fields depend on each other settles them."""
+        return data
+
+    def rows(self, context: RowContext) -> list[Row]:
+        """Schedule rows of this stage; most kinds need one."""
+        return [self.row(context)]
+
+    def row(self, context: RowContext, **columns: float) -> Row:
+        """One row with this stage's end, place and handling; `columns` come on top."""
+        base: dict[str, float] = {
+            "stage": context.index,
+            "place": self.PLACE,
+            "disturbed": self.DISTURBED,
+            "step_max_min": self.STEP_MAX_MIN,
+            **self.end.columns(),
+            **self.temperature_columns(context),
+        }
+        return schedule.row(**(base | columns))
+
+    def temperature_columns(self, context: RowContext) -> dict[str, float]:
+        """Columns of the temperature law."""
+        return {"t_law": schedule.T_HOLD}
+
+    def end_temperature_c(self, context: RowContext) -> float:
+        """Temperature at the end as far as it is set [°C]; nan where it follows something."""
+        return context.temperature_c
+
+    def plan_lines(self, system: System = "metric") -> tuple[str, ...]:
+        """What to do, in words with units of that system; clauses whose fields are not set are left out."""
+        lines = []
+        for clause in self.PLAN:
+            names = [name for _, name, _, _ in string.Formatter().parse(clause) if name]
+            if all(getattr(self, name) is not None for name in names):
+                lines.append(clause.format(**{name: self.shown(name, system) for name in names}))
+        return tuple(lines)
+
+    def end_line(self, system: System = "metric") -> str:
+        """When it is done, in words."""
+        end = self.end
+        if not end.is_state:
+            return show(end.planned_min, "duration") + (" (by feel)" if end.by == "feel" else "")
+        assert end.value is not None
+        value = show(end.value, END_VALUE_KIND[end.by], system=system)
+        latest = f"at the latest after {show(end.planned_min, 'duration')}"
+        match end.by:
+            case "ph":
+                return f"until pH {value} of the {end.of}, {latest}"
+            case "acidity":
+                return f"until {value} acid in the {end.of}, {latest}"
+            case "floc_multiple":
+                return f"until {value} × the flocculation time, {latest}"
+            case "firmness":
+                return f"until the gel holds {value}, {latest}"
+            case "whey_off":
+                return f"until {value} of the milk has run off as whey, {latest}"
+        return f"until {value}, {latest}"
+
+    def shown(self, name: str, system: System = "metric") -> str:
+        """One field as text for the eye."""
+        value, meta = getattr(self, name), field_meta(type(self), name)
+        return show(value, meta.kind, system=system) if meta.kind and value is not None else str(value)
+
+
+class VatStage(Stage):
+    """A stage whose temperature is held or led: it starts where the last ended and ends at `temperature_c`."""
+
+    PLACE: ClassVar[int] = schedule.PLACE_MILK
+    HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("temperature_c", "corner", 0.5),)
+
+    temperature_c: float | None = quantity(
+        None, "temperature", "temperature", low=0.0, high=100.0, step=0.5, label="temperature",
+        help="Temperature at the end of the stage; left out, it stays as it is.",
+    )  # fmt: skip
+    ramp_min: float | None = quantity(
+        None, "ramp", "duration", low=0.0, high=1440.0, step=5.0, label="warm over",
+        help="Time to reach that temperature, held afterwards; left out, the whole stage.",
+    )  # fmt: skip
+
+    @model_validator(mode="after")
+    def _ramp_known(self) -> Self:
+        if self.end.is_state and self.end.by != "temperature" and self.temperature_c is not None and self.ramp_min is None:
+            raise ValueError("the length is not known beforehand, so say how long the change of temperature takes: ramp = \"30 min\"")
+        if self.ramp_min is not None and self.temperature_c is None:
+            raise ValueError("a ramp needs the temperature it leads to")
+        if self.ramp_min is not None and self.ramp_min > self.end.planned_min:
+            raise ValueError("the change of temperature takes longer than the stage")
+        return self
+
+    def temperature_columns(self, context: RowContext) -> dict[str, float]:
+        """Held, or led to `temperature_c`; an end by temperature leads on to the value of the end."""
+        if self.end.by == "temperature":
+            assert self.end.value is not None
+            minutes = self.ramp_min if self.ramp_min is not None else self._heating_min(self.end.value, context)
+            return {"t_law": schedule.T_RAMP, "t_end_c": self.end.value, "ramp_min": minutes}
+        if self.temperature_c is None:
+            return {"t_law": schedule.T_HOLD}
+        minutes = self.end.planned_min if self.ramp_min is None else self.ramp_min
+        if minutes == 0.0:
+            return {"t_law": schedule.T_HOLD, "t_end_c": self.temperature_c}
+        return {"t_law": schedule.T_RAMP, "t_end_c": self.temperature_c, "ramp_min": minutes}
+
+    def _heating_min(self, target_c: float, context: RowContext) -> float:
+        """Minutes the vat's own heating needs, else the latest moment: (kg · kJ/kg K · K) / kW."""
+        if context.heating_kw and target_c > context.temperature_c:
+            seconds = context.milk.mass_kg * context.milk_kj_per_kg_k * (target_c - context.temperature_c) / context.heating_kw
+            return min(seconds / 60.0, self.end.planned_min)
+        return self.end.planned_min
+
+    def end_temperature_c(self, context: RowContext) -> float:
+        """What was set, else what it was."""
+        if self.end.by == "temperature":
+            return math.nan if self.end.value is None else self.end.value
+        return context.temperature_c if self.temperature_c is None else self.temperature_c
+
+
+class RoomStage(Stage):
+    """A stage out of the vat: the cheese follows the room (or `room_c`) at the pace of its size."""
+
+    PLACE: ClassVar[int] = schedule.PLACE_MOULD
+    STEP_MAX_MIN: ClassVar[float] = 5.0
+
+    room_c: float | None = quantity(
+        None, "room", "temperature", low=-2.0, high=60.0, step=1.0, label="room",
+        help="Temperature of the room; left out, that of the recipe.",
+    )  # fmt: skip
+
+    def temperature_columns(self, context: RowContext) -> dict[str, float]:
+        """Follows the room; geometry of the form on top."""
+        room = context.room_c if self.room_c is None else self.room_c
+        return {"t_law": schedule.T_FOLLOW, "follow_c": room, **context.geometry.columns}
+
+    def end_temperature_c(self, context: RowContext) -> float:
+        """Not set: nan."""
+        return math.nan
+
+
+def split_tail(row: Row, first_min: float) -> Row:
+    """The rest of a row after `first_min` minutes were taken off its front: end and ramp move along.
+
+    The front keeps the whole `ramp_min` though it is shorter, so both halves climb at the same pace.
+    """
+    rest = dict(row)
+    rest["minutes"] = row["minutes"] - first_min
+    rest["earliest_min"] = max(0.0, row["earliest_min"] - first_min)
+    rest["ramp_min"] = row["ramp_min"] - first_min
+    if row["t_law"] == schedule.T_RAMP and rest["ramp_min"] <= 0.0:
+        rest |= {"t_law": schedule.T_HOLD, "t_end_c": math.nan, "ramp_min": 0.0}
+    return rest
