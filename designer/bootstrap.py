@@ -9,6 +9,7 @@ from __future__ import annotations
 import contextlib
 import ctypes
 import hashlib
+import importlib.util
 import os
 import shutil
 import subprocess
@@ -254,9 +255,11 @@ def prepare_display() -> None:
     """Fetch or name the libraries an X display needs before Qt, which would end the process over a missing one."""
     if sys.platform != "linux" or not os.environ.get("DISPLAY") or os.environ.get("QT_QPA_PLATFORM"):
         return
-    plugin = Checkout(ROOT).packages / "PySide6/Qt/plugins/platforms/libqxcb.so"
+    found = importlib.util.find_spec("PySide6")
+    if found is None or found.origin is None:
+        return
     try:
-        ctypes.CDLL(str(plugin))
+        ctypes.CDLL(str(Path(found.origin).parent / "Qt/plugins/platforms/libqxcb.so"))
     except OSError as error:
         if not fetch(DISPLAY_PACKAGES, f"The display needs libraries that are missing ({error})."):
             stop("Without them no window can be opened here.")

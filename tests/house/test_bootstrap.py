@@ -236,3 +236,39 @@ def test_a_checkout_that_cannot_be_written_gets_a_sentence(tmp_path: Path, capsy
     with pytest.raises(SystemExit), Checkout(tmp_path / "absent").lock():
         pass
     assert "can't write" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("fetched", [True, False])
+def test_a_display_without_its_libraries_is_told_before_qt_ends_the_process(
+    fetched: bool, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def lacking(name: str) -> None:
+        raise OSError("libxcb-cursor.so.0: cannot open shared object file")
+
+    wanted: list[tuple[str, ...]] = []
+
+    def fetch(packages: tuple[str, ...], why: str) -> bool:
+        wanted.append(packages)
+        return fetched
+
+    monkeypatch.setattr(sys, "platform", "linux")
+    monkeypatch.setenv("DISPLAY", ":0")
+    monkeypatch.delenv("QT_QPA_PLATFORM")
+    monkeypatch.setattr("ctypes.CDLL", lacking)
+    monkeypatch.setattr(bootstrap, "fetch", fetch)
+    if fetched:
+        bootstrap.prepare_display()
+    else:
+        with pytest.raises(SystemExit):
+            bootstrap.prepare_display()
+        assert "no window" in capsys.readouterr().err
+    assert wanted == [bootstrap.DISPLAY_PACKAGES]
+
+
+@pytest.mark.parametrize(("variable", "shown"), [("DISPLAY", True), ("WAYLAND_DISPLAY", True), ("TERM", False)])
+def test_whether_a_window_can_be_shown(variable: str, shown: bool, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sys, "platform", "linux")
+    monkeypatch.delenv("DISPLAY", raising=False)
+    monkeypatch.delenv("WAYLAND_DISPLAY", raising=False)
+    monkeypatch.setenv(variable, "x")
+    assert bootstrap.has_display() == shown

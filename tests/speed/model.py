@@ -1,0 +1,74 @@
+"""Timings without a window: the march against LSODA, an edit up to its verdict, the bands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from importlib.resources import files
+from itertools import cycle
+from pathlib import Path
+
+import numpy as np
+
+from designer.forecast import forecast
+from designer.judge.check import check
+from designer.make import kernel
+from designer.make.start import first_state, parameters
+from designer.recipe.document import Recipe
+from designer.recipe.edit import edit
+from designer.recipe.file import read
+from designer.recipe.lower import lower
+from styles.reader import style
+from tests.speed import lsoda
+from tests.speed.clock import Timing, timed
+
+EXAMPLE = Path(str(files("example_recipes"))) / "cheddar.toml"
+WARM_TO_C = (38.0, 38.5, 39.0, 39.5)
+
+
+def example() -> Recipe:
+    return read(EXAMPLE)
+
+
+def timings() -> Iterator[Timing]:
+    """All of them, the march first."""
+    yield from marches()
+    yield from edits()
+
+
+def marches() -> Iterator[Timing]:
+    """One make of the example by the compiled march, its plain twin, and LSODA on plain and compiled rates."""
+    schedule = lower(example())
+    rows = kernel.prepare(schedule.lanes[0].rows)
+    p = parameters(schedule.milk)[0]
+    y0 = first_state(schedule.milk, p)
+    kernel.warm_up()
+    path = kernel.march(rows, y0, p, twin=False)
+    march = timed("march, compiled", lambda: kernel.march(rows, y0, p, twin=False), 300, aim=0.5)
+    yield Timing(march.what, march.times_ms, march.aim_p95_ms, f"{len(path.out)} points, {len(rows)} rows")
+    for name, act, times in (
+        ("march, plain twin", lambda: kernel.march(rows, y0, p, twin=True), 3),
+        ("LSODA, plain rates", lambda: lsoda.plain(path, rows, y0, p), 3),
+        ("LSODA, compiled rates", lambda: lsoda.compiled(path, rows, y0, p), 20),
+    ):
+        other = timed(name, act, times)
+        ratio = other.p50 / march.p50
+        apart = np.abs(lsoda.compiled(path, rows, y0, p) - path.out[-1, 4:]).max() if "LSODA" in name else 0.0
+        note = f"{ratio:.0f} times the march" + (f"; states at most {apart:.1e} apart" if apart else "")
+        yield Timing(other.what, other.times_ms, None, note)
+
+
+def edits() -> Iterator[Timing]:
+    """An edit up to its verdict, and the bands that follow it."""
+    recipe = example()
+    cheddar = style(recipe.style)
+    stage = next(stage.id for stage in recipe.stages if stage.kind == "cook")
+    temperatures = cycle(WARM_TO_C)
+
+    def edited() -> Recipe:
+        return edit(recipe, stage, temperature_c=next(temperatures))
+
+    yield timed("edit: a new recipe", edited, 100)
+    yield timed("lower: recipe to schedule", lambda: lower(recipe), 100)
+    yield timed("edit to verdict", lambda: check(forecast(edited()), cheddar), 100, aim=3.0)
+    for members, aim in ((128, 15.0), (500, 60.0)):
+        yield timed(f"band of {members}", lambda members=members: forecast(recipe, members=members), 10, aim=aim)
