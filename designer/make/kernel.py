@@ -31,7 +31,7 @@ Path2D = NDArray[np.float64]
 
 @dataclass(frozen=True, slots=True)
 class Path:
-    """One marched make: `out` (n, 4 + SIZE) as written by `march`, `ends` (rows, 3), minute of rennet, floc and cut."""
+    """One marched make: `out` (n, 5 + SIZE) as written by `march`, `ends` (rows, 3), minute of rennet, floc and cut."""
 
     out: Path2D
     ends: Path2D

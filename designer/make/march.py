@@ -1,7 +1,7 @@
 """The march: one make from any row and any state, stage by stage, in equal Heun steps with ends found inside a step.
 
 `march` and `march_many` are compiled; the same functions run as plain Python (the twin) while the compiler works.
-Columns of `out`: minute, row, pH of curd, pH of whey, then the state.
+Columns of `out`: minute, row, pH of curd, pH of whey, firmness [Pa], then the state.
 """
 
 from __future__ import annotations
@@ -36,30 +36,29 @@ from designer.make.state import (
     SALT,
     SALT_IN,
     SIZE,
-    T,
     WATER,
     WHEY,
+    WHEY_PROTEIN,
+    T,
 )
 from designer.recipe.schedule import (
-    END_ACIDITY,
     END_FIRMNESS,
     END_FLOC_MULTIPLE,
     END_PH,
     END_TEMPERATURE,
     END_TIME,
     END_WHEY_OFF,
+    GEL_ACID_HEAT,
     GEL_LACTIC,
     GEL_NONE,
-    OF_MILK,
     OF_WHEY,
-    PLACE_DRAINED,
     PLACE_MILK,
     PLACE_UNDER_WHEY,
     T_HOLD,
     T_RAMP,
 )
 
-OUT_EXTRA = 4
+OUT_EXTRA = 5
 # What `march` tells besides the path: info[0] points written, [1] minute of rennet, [2] minutes to flocculation,
 # [3] minute of the cut; negative where it did not happen.
 INFO = 4
@@ -89,6 +88,10 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
     y[RENNET] += row.rennet_imcu_l
     if row.gel != GEL_NONE:
         y[GEL] = row.gel
+        if row.gel == GEL_ACID_HEAT:  # heated whey protein joins the curd; both are protein from here on
+            joined = p.heat_curd_protein * y[CURD + WHEY_PROTEIN]
+            y[CURD + WHEY_PROTEIN] -= joined
+            y[CURD + CASEIN] += joined
     edge = row.cut_mm
     if edge <= 0.0 and y[EDGE] <= 0.0 and row.place != PLACE_MILK and row.place != PLACE_UNDER_WHEY:
         edge = 40.0  # ladled or hung uncut: lumps of a ladle's size
@@ -169,6 +172,7 @@ def _write(out: NDArray[np.float64], n: int, minute: float, index: int, y: NDArr
     out[n, 1] = index
     out[n, 2] = ph
     out[n, 3] = whey_ph(y, p, ph)
+    out[n, 4] = firmness(y, ph, p)
     for i in range(SIZE):
         out[n, OUT_EXTRA + i] = y[i]
     return n + 1
@@ -190,7 +194,7 @@ def march(
     ends: NDArray[np.float64],
     info: NDArray[np.float64],
 ) -> int:
-    """March `rows` from row `first_row`, state y0 (SIZE,) and minute t0; returns points written to out (n, 4 + SIZE).
+    """March `rows` from row `first_row`, state y0 (SIZE,) and minute t0; returns points written to out (n, 5 + SIZE).
 
     ends (rows, 3) takes start, end and 1 where a state end was reached (0: ran to its latest). info (INFO,) is read
     and updated, so that a march can go on from another. p is one record of constants and milk.

@@ -17,7 +17,6 @@ from designer.make.buffer import LACTIC_H, on_curve, ph_of, serum_balance
 from designer.make.set import firmness_acid, firmness_scott_blair_1959, floc_minutes_foltmann_1959
 from designer.make.state import (
     ACID,
-    ACID_IN,
     ASH,
     AWAKE,
     CACL2,
@@ -45,21 +44,18 @@ from designer.make.state import (
     SALT_IN,
     SERUM,
     SKIN,
-    T,
     THETA,
     WATER,
     WATER_IN,
     WATER_KG,
     WHEY,
     WHEY_PROTEIN,
+    T,
 )
 from designer.make.syneresis import exchange_per_min, film_growth_per_min, skin_growth_per_min, water_loss
 from designer.make.uptake import filling_rate, salt_diffusivity_cm2_d, surface_salt
 from designer.recipe.schedule import (
-    GEL_LACTIC,
     GEL_NONE,
-    GEL_RENNET,
-    PLACE_AIR,
     PLACE_BRINE,
     PLACE_MILK,
     PLACE_PRESS,

@@ -20,9 +20,9 @@ from designer.make.state import (
     HEXOSE_KG,
     SERUM,
     SIZE,
-    T,
     WATER,
     WHEY_PROTEIN,
+    T,
 )
 from designer.recipe.schedule import Milk
 
