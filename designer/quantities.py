@@ -1,4 +1,7 @@
-"""Every quantity the program shows, once: label, unit, decimals, natural step. Outcomes, styles, charts and JSON ask here."""
+"""Every quantity the program shows, once: label, unit, decimals, natural step.
+
+Outcomes, styles, charts, the plan and JSON all ask here.
+"""
 
 from __future__ import annotations
 

@@ -1,7 +1,6 @@
 """Text to number at the door and back: "88 °F", "1/2 in", "2 US gal", "31,5 °C", "1 h 30 min".
 
-A strict grammar of our own (one number, one unit); pint gives the ratios of trade and US units behind it, loaded only
-when one is met. User text never reaches pint's evaluator.
+A strict grammar of our own: one number, one unit. User text never reaches pint's evaluator.
 """
 
 from __future__ import annotations
@@ -9,13 +8,14 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cache
-from typing import TYPE_CHECKING, Any, Literal
+from typing import Literal
 
-if TYPE_CHECKING:
-    import pint
+from designer.unit_kinds import KINDS as KINDS
+from designer.unit_kinds import Kind as Kind
+from designer.unit_kinds import System as System
+from designer.unit_kinds import Unit as Unit
+from designer.unit_kinds import factor as factor
 
-System = Literal["metric", "us", "imperial"]
 Gallon = Literal["us", "imperial"]
 
 MAX_TEXT = 40
@@ -23,50 +23,6 @@ MAX_TEXT = 40
 
 class UnitError(ValueError):
     """A text that is no quantity of the kind asked for; `str()` is a sentence for the maker."""
-
-
-@dataclass(frozen=True, slots=True)
-class Unit:
-    """One accepted unit: how it is shown, how it may be spelt, and what one of it is in base units.
-
-    `factor` is given where it is exact by definition of the decimal system or the trade; else `pint` names the unit
-    for the ratio. `offset` is added before the factor (only absolute °F). `asks` makes the spelling ambiguous.
-    """
-
-    name: str
-    spellings: tuple[str, ...] = ()
-    factor: float | None = None
-    pint: str = ""
-    offset: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class Kind:
-    """A kind of quantity: base unit, accepted units, the unit and decimals shown in each system."""
-
-    key: str
-    label: str
-    base: str
-    units: tuple[Unit, ...]
-    metric: tuple[str, int]
-    us: tuple[str, int]
-    imperial: tuple[str, int]
-    pint: str = ""
-    compound: tuple[str, ...] = ()
-    fixed: bool = False
-    plain: bool = False
-    example: str = ""
-
-    def unit(self, name: str) -> Unit:
-        """The unit of that name or spelling; KeyError if this kind has none."""
-        for unit in self.units:
-            if name == unit.name or name in unit.spellings:
-                return unit
-        raise KeyError(name)
-
-    def display(self, system: System) -> tuple[str, int]:
-        """(unit name, decimals) shown in a system of measures."""
-        return self.us if system == "us" else self.imperial if system == "imperial" else self.metric
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,141 +34,22 @@ class Amount:
     text: str
 
 
-_MASS = (
-    Unit("kg", (), 1.0),
-    Unit("g", (), 1e-3),
-    Unit("mg", (), 1e-6),
-    Unit("t", (), 1e3),
-    Unit("lb", ("lbs",), pint="pound"),
-    Unit("oz", (), pint="ounce"),
-)
-_TIME = {
-    "s": ("sec", "seconds"),
-    "min": ("minute", "minutes"),
-    "h": ("hr", "hour", "hours"),
-    "d": ("day", "days"),
-    "wk": ("week", "weeks"),
-    "month": ("months",),
-}
-_MINUTES = {"s": 1 / 60, "min": 1.0, "h": 60.0, "d": 1440.0, "wk": 10080.0, "month": 43830.0}
-_VOLUME = (
-    Unit("L", ("l", "litre", "litres", "liter", "liters"), 1.0),
-    Unit("mL", ("ml", "cm³", "cc"), 1e-3),
-    Unit("cL", ("cl",), 1e-2),
-    Unit("dL", ("dl",), 1e-1),
-    Unit("hL", ("hl",), 1e2),
-    Unit("m³", ("m3",), 1e3),
-    Unit("US gal", ("us gal",), pint="gallon"),
-    Unit("US qt", ("us qt",), pint="quart"),
-    Unit("US pt", ("us pt",), pint="pint"),
-    Unit("US fl oz", ("us fl oz",), pint="fluid_ounce"),
-    Unit("US cup", ("us cup",), pint="cup"),
-    Unit("US tbsp", ("us tbsp",), pint="tablespoon"),
-    Unit("US tsp", ("us tsp",), pint="teaspoon"),
-    Unit("imp gal", ("imperial gal", "UK gal"), pint="imperial_gallon"),
-    Unit("imp qt", ("imperial qt", "UK qt"), pint="imperial_quart"),
-    Unit("imp pt", ("imperial pt", "UK pt"), pint="imperial_pint"),
-    Unit("imp fl oz", ("imperial fl oz", "UK fl oz"), pint="imperial_fluid_ounce"),
-)
 # Spellings that mean two sizes: the gallon of the text must be known.
 _TWO_SIZES = {
-    "gal": "gal", "gallon": "gal", "gallons": "gal", "qt": "qt", "quart": "qt", "quarts": "qt",
-    "pt": "pt", "pint": "pt", "pints": "pt", "fl oz": "fl oz", "floz": "fl oz",
-}  # fmt: skip
+    "gal": "gal",
+    "gallon": "gal",
+    "gallons": "gal",
+    "qt": "qt",
+    "quart": "qt",
+    "quarts": "qt",
+    "pt": "pt",
+    "pint": "pt",
+    "pints": "pt",
+    "fl oz": "fl oz",
+    "floz": "fl oz",
+}
 _SIZE_ONLY_US = {"tsp": "US tsp", "tbsp": "US tbsp", "cup": "US cup", "cups": "US cup"}
 
-
-def _time(base: str) -> tuple[Unit, ...]:
-    return tuple(Unit(name, _TIME[name], _MINUTES[name] / _MINUTES[base]) for name in _TIME)
-
-
-def _same(name: str, decimals: int) -> dict[str, Any]:
-    return {"metric": (name, decimals), "us": (name, decimals), "imperial": (name, decimals)}
-
-
-def _plain(key: str, label: str, spellings: tuple[str, ...], decimals: int, example: str, *, fixed: bool = False) -> Kind:
-    return Kind(key, label, "", (Unit("", spellings, 1.0),), **_same("", decimals), fixed=fixed, plain=True, example=example)
-
-
-def _single(key: str, label: str, units: tuple[Unit, ...], decimals: int, example: str) -> Kind:
-    return Kind(key, label, units[0].name, units, **_same(units[0].name, decimals), example=example)
-
-
-_ALL = (
-    Kind(
-        "temperature", "temperature", "°C",
-        (Unit("°C", ("C", "degC", "º C", "ºC", "° C"), 1.0), Unit("°F", ("F", "degF", "ºF", "° F"), 5 / 9, offset=-32.0)),
-        ("°C", 1), ("°F", 1), ("°C", 1), example="31.5 °C",
-    ),
-    Kind(
-        "temperature_difference", "temperature difference", "K",
-        (Unit("K", ("Δ°C", "°C", "C"), 1.0), Unit("°F", ("F", "Δ°F"), 5 / 9)),
-        ("K", 1), ("°F", 1), ("K", 1), example="1 K",
-    ),
-    Kind(
-        "rate_temperature", "rate of warming", "K/min",
-        (Unit("K/min", ("°C/min",), 1.0), Unit("K/h", ("°C/h",), 1 / 60), Unit("°F/min", (), 5 / 9), Unit("°F/h", (), 5 / 540)),
-        ("K/min", 2), ("°F/min", 2), ("K/min", 2), example="0.2 K/min",
-    ),
-    Kind(
-        "duration", "length of time", "min", _time("min"), **_same("min", 1),
-        compound=("wk", "d", "h", "min", "s"), example="1 h 30 min",
-    ),
-    Kind("hours", "length of time", "h", _time("h"), **_same("h", 1), compound=("d", "h", "min"), example="12 h"),
-    Kind("days", "length of time", "d", _time("d"), **_same("d", 1), example="14 d"),
-    Kind("months", "length of time", "month", _time("month"), **_same("month", 1), example="3 months"),
-    Kind("volume", "volume", "L", _VOLUME, ("L", 3), ("US gal", 3), ("imp gal", 3), pint="liter", example="100 L"),
-    Kind(
-        "mass", "mass", "kg", _MASS, ("kg", 3), ("lb", 3), ("lb", 3),
-        pint="kilogram", compound=("lb", "oz"), example="2.5 kg",
-    ),
-    Kind(
-        "small_mass", "mass", "kg", _MASS, ("g", 3), ("g", 3), ("g", 3),
-        pint="kilogram", compound=("lb", "oz"), example="25 g",
-    ),
-    Kind(
-        "length", "length", "mm",
-        (Unit("mm", (), 1.0), Unit("cm", (), 10.0), Unit("m", (), 1000.0), Unit("in", ("inch", "inches", "″", '"'), pint="inch"),
-         Unit("ft", ("feet", "foot"), pint="foot")),
-        ("mm", 1), ("in", 3), ("in", 3), pint="millimeter", example="10 mm",
-    ),
-    Kind(
-        "pressure", "pressure", "kPa",
-        (Unit("kPa", ("kpa",), 1.0), Unit("Pa", (), 1e-3), Unit("bar", (), 100.0), Unit("mbar", ("hPa",), 0.1),
-         Unit("psi", (), pint="psi"), Unit("kg/cm²", ("kg/cm2", "kgf/cm²", "kgf/cm2"), pint="kilogram_force/centimeter**2")),
-        ("kPa", 1), ("psi", 2), ("kPa", 1), pint="kilopascal", example="20 kPa",
-    ),
-    _single("percent", "share", (Unit("%", ("pct", "% w/w", "g/100 g", "g/100g"), 1.0), Unit("g/kg", (), 0.1)), 3, "2.5 %"),
-    _single("strength", "strength", (Unit("IMCU/mL", ("IMCU/ml", "IMCU/g"), 1.0),), 0, "200 IMCU/mL"),
-    _single("potency", "potency", (Unit("CFU/g", ("cfu/g",), 1.0),), 0, "1e11 CFU/g"),
-    _single("cells", "cells", (Unit("/mL", ("/ml", "CFU/mL", "cfu/ml", "cells/mL", "cells/ml"), 1.0),), 0, "1e7 /mL"),
-    _single(
-        "acidity", "titratable acidity",
-        (Unit("%", ("% lactic", "% lactic acid"), 1.0), Unit("°D", (), 0.01), Unit("°SH", (), 0.0225), Unit("°Th", (), 0.009)),
-        3, "0.18 %",
-    ),
-    _single("density", "density", (Unit("kg/L", ("kg/l", "g/mL", "g/ml"), 1.0), Unit("g/L", ("g/l", "kg/m³", "kg/m3"), 1e-3)), 4,
-            "1.030 kg/L"),
-    _single("concentration", "concentration", (Unit("g/L", ("g/l",), 1.0), Unit("g/mL", ("g/ml",), 1e3)), 2, "230 g/L"),
-    Kind(
-        "power", "power", "kW", (Unit("kW", ("kw",), 1.0), Unit("W", (), 1e-3), Unit("BTU/h", ("btu/h",), pint="Btu/hour")),
-        **_same("kW", 2), pint="kilowatt", example="6 kW",
-    ),
-    Kind(
-        "area", "area", "m²",
-        (Unit("m²", ("m2",), 1.0), Unit("cm²", ("cm2",), 1e-4), Unit("ft²", ("ft2", "sq ft"), pint="foot**2")),
-        ("m²", 3), ("ft²", 2), ("ft²", 2), pint="meter**2", example="1.2 m²",
-    ),
-    _single("heat_transfer", "heat transfer", (Unit("W/m²K", ("W/m2K", "W/m²/K", "W/m2/K"), 1.0),), 0, "10 W/m²K"),
-    _single("firmness", "firmness", (Unit("Pa", (), 1.0),), 0, "35 Pa"),
-    _plain("ph", "pH", ("pH",), 2, "6.10", fixed=True),
-    _plain("multiple", "multiple", ("x", "×", "times"), 2, "3"),
-    _plain("ratio", "ratio", (), 3, "0.91"),
-    _plain("count", "number", ("x", "×", "pieces"), 0, "4"),
-    _plain("units", "activity units", ("U", "units"), 3, "10"),
-    Kind("clock", "time of day", "min", (Unit("min", (), 1.0),), **_same("min", 0), example="07:30"),
-)  # fmt: skip
-KINDS: dict[str, Kind] = {kind.key: kind for kind in _ALL}
 
 _DIGITS = r"\d+(?:[.,]\d+)?(?:[eE][+-]?\d{1,2})?"
 _NUMBER = re.compile(
@@ -223,29 +60,11 @@ _GLYPHS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "�
 _LOOKS_LIKE_A_SUM = re.compile(r"[*^=(){}\[\];_\\|&<>!$`]|\d\s*[-+]\s*\d|/\s*/|import|lambda|eval")
 
 
-@cache
-def _registry() -> pint.UnitRegistry[Any]:
-    import pint
-
-    return pint.UnitRegistry(cache_folder=":auto:")
-
-
-@cache
-def factor(kind_key: str, unit_name: str) -> float:
-    """Base units in one unit of that name (without the offset of absolute °F)."""
-    kind = KINDS[kind_key]
-    unit = kind.unit(unit_name)
-    if unit.factor is not None:
-        return unit.factor
-    registry = _registry()
-    return float(registry.Quantity(1.0, registry.parse_units(unit.pint)).to(kind.pint).magnitude)
-
-
 def _quote(text: str) -> str:
     return f"“{text if len(text) <= MAX_TEXT else text[: MAX_TEXT - 1] + '…'}”"
 
 
-def _number(text: str, whole: str, comma_digits_ask: bool = True) -> float:
+def _number(text: str, whole: str) -> float:
     match = _NUMBER.fullmatch(text)
     if match is None:
         raise UnitError(f"{_quote(whole)} is not a number with a unit.")
@@ -258,7 +77,7 @@ def _number(text: str, whole: str, comma_digits_ask: bool = True) -> float:
     if match["grouped"]:
         marks = "," if match["grouped"].rfind(".") > match["grouped"].rfind(",") else "."
         return float(match["grouped"].replace(marks, "").replace(",", "."))
-    if comma_digits_ask and re.fullmatch(r"[1-9]\d{0,2},\d{3}", text):
+    if re.fullmatch(r"[1-9]\d{0,2},\d{3}", text):
         plain = text.replace(",", "")
         raise UnitError(f"{_quote(whole)} can be read two ways; write {plain} or {text.replace(',', '.')}.")
     return float(text.replace(",", "."))
@@ -279,12 +98,16 @@ def _unit(name: str, kind: Kind, whole: str, gallon: Gallon | None) -> Unit:
         if name.lower() in _SIZE_ONLY_US:
             if gallon == "us":
                 return kind.unit(_SIZE_ONLY_US[name.lower()])
-            raise UnitError(f"{_quote(whole)} differs from country to country; write “{_SIZE_ONLY_US[name.lower()]}” or mL.")
+            raise UnitError(
+                f"{_quote(whole)} differs from country to country; write “{_SIZE_ONLY_US[name.lower()]}” or mL."
+            )
     if not name:
         raise UnitError(f"{_quote(whole)} has no unit; write for example “{kind.example}”.")
     for other in KINDS.values():
         if any(name in (unit.name, *unit.spellings) for unit in other.units):
-            raise UnitError(f"{_quote(whole)} is a {other.label}, not a {kind.label}; write for example “{kind.example}”.")
+            raise UnitError(
+                f"{_quote(whole)} is a {other.label}, not a {kind.label}; write for example “{kind.example}”."
+            )
     raise UnitError(f"{_quote(whole)} has the unknown unit “{name}”; write for example “{kind.example}”.")
 
 
@@ -308,8 +131,10 @@ def parse(text: str, kind: str, *, gallon: Gallon | None = None) -> Amount:
     body = whole.replace("−", "-").replace("\u00a0", " ").replace("\u202f", " ")
     for glyph, share in _GLYPHS.items():
         body = body.replace(glyph, f" {share}").strip()
-    if _LOOKS_LIKE_A_SUM.search(re.sub(r"[eE][+-]?\d", "", body).replace("(", "(")):
-        raise UnitError(f"{_quote(whole)} looks like a sum; write one number and its unit, for example “{spec.example}”.")
+    if _LOOKS_LIKE_A_SUM.search(re.sub(r"[eE][+-]?\d", "", body)):
+        raise UnitError(
+            f"{_quote(whole)} looks like a sum; write one number and its unit, for example “{spec.example}”."
+        )
     sign = -1.0 if body.startswith("-") else 1.0
     body = body.lstrip("+-").strip() if body[0] in "+-" else body
     head = _NUMBER.match(body)
@@ -317,15 +142,16 @@ def parse(text: str, kind: str, *, gallon: Gallon | None = None) -> Amount:
         raise UnitError(f"{_quote(whole)} is not a {spec.label}; write for example “{spec.example}”.")
     number, rest = head.group(), body[head.end() :].strip()
     if spec.compound and re.search(r"\d", rest) and not re.search(r"[²³]|cm2|m3", rest):
-        return Amount(sign * _compound(body, spec, whole), spec.compound[-1], whole)
+        value, names = _compound(body, spec, whole)
+        return Amount(sign * value, names, whole)
     unit = _unit(rest, spec, whole, gallon)
     value = _to_base(sign * _number(number, whole), spec, unit)
     return Amount(value, unit.name, whole)
 
 
-def _compound(body: str, kind: Kind, whole: str) -> float:
+def _compound(body: str, kind: Kind, whole: str) -> tuple[float, str]:
     total, place = 0.0, -1
-    rest = body
+    rest, names = body, []
     while rest:
         head = re.match(rf"({_DIGITS})\s*([^\d\s]+)\s*", rest)
         if head is None:
@@ -334,9 +160,10 @@ def _compound(body: str, kind: Kind, whole: str) -> float:
         if unit.name not in kind.compound or kind.compound.index(unit.name) <= place:
             raise UnitError(f"{_quote(whole)} mixes its units; write for example “{kind.example}”.")
         place = kind.compound.index(unit.name)
+        names.append(unit.name)
         total += _to_base(_number(head[1], whole), kind, unit)
         rest = rest[head.end() :]
-    return total
+    return total, " ".join(names)
 
 
 def _clock(whole: str) -> Amount:
@@ -428,6 +255,11 @@ def exact(value: float, kind: str, unit: str | None = None) -> str:
     if kind == "duration" and unit is None:
         unit = "h" if value >= 240 and value % 60 == 0 else "min"
         unit = "d" if value >= 4320 and value % 1440 == 0 else unit
+    if unit is not None and " " in unit and spec.compound:
+        together = _exact_compound(value, spec, unit.split())
+        if together:
+            return together
+        unit = unit.split()[-1]
     name = spec.unit(unit).name if unit is not None else spec.base
     for candidate in (name, spec.base):
         number = convert(value, kind, candidate)
@@ -438,6 +270,18 @@ def exact(value: float, kind: str, unit: str | None = None) -> str:
                     text += "0" * (spec.metric[1] - len(text.split(".")[1]))
                 return f"{text} {candidate}".strip()
     return f"{value!r} {spec.base}".strip()
+
+
+def _exact_compound(value: float, kind: Kind, names: list[str]) -> str:
+    """ "1 h 30 min" for units that stood together before; "" where that can't say the value exactly."""
+    rest, parts = abs(value), []
+    for name in names[:-1]:
+        whole = int(rest / factor(kind.key, name) + 1e-9)
+        rest = max(0.0, rest - whole * factor(kind.key, name))
+        parts += [f"{whole} {name}"] if whole else []
+    last = f"{_plain_digits(rest / factor(kind.key, names[-1]), 12)} {names[-1]}"
+    text = ("-" if value < 0 else "") + " ".join([*parts, last] if float(last.split()[0]) or not parts else parts)
+    return text if len(text) <= MAX_TEXT and round(parse(text, kind.key).value, GRAIN) == value else ""
 
 
 def _plain_digits(number: float, digits: int) -> str:

@@ -6,6 +6,7 @@ Milk, starters, additions, form, coat, vat, stages and branches; `file` reads an
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Literal, Self
 
 from pydantic import model_validator
@@ -35,7 +36,10 @@ def _one_of(part_name: str, **given: float | None) -> None:
     said = [name for name, value in given.items() if value is not None]
     if len(said) != 1:
         keys = ", ".join(given)
-        raise ValueError(f"{part_name} takes exactly one of {keys}; " + (f"{' and '.join(said)} are given" if said else "none is given"))
+        raise ValueError(
+            f"{part_name} takes exactly one of {keys}; "
+            + (f"{' and '.join(said)} are given" if said else "none is given")
+        )
 
 
 class MilkSource(Model):
@@ -45,21 +49,31 @@ class MilkSource(Model):
     name: str = words("", "What the maker calls it.")
     species: Species = words("cow", "Animal.")
     breed: str = words("", "Preset of the breed; empty takes the average of the species.", shape="choice")
-    volume_l: float | None = quantity(None, "volume", "volume", low=0.01, high=100_000.0, step=1.0, help="Milk by volume at 20 °C.")
+    volume_l: float | None = quantity(
+        None, "volume", "volume", low=0.01, high=100_000.0, step=1.0, help="Milk by volume at 20 °C."
+    )
     mass_kg: float | None = quantity(None, "mass", "mass", low=0.01, high=100_000.0, step=1.0, help="Milk by mass.")
     fat_pct: float | None = quantity(None, "fat", "percent", low=0.0, high=15.0, step=0.1, help="Fat, g per 100 g.")
     protein_pct: float | None = quantity(
         None, "protein", "percent", low=1.0, high=10.0, step=0.1, help="Total protein (nitrogen × 6.38), g per 100 g."
     )
-    casein_pct: float | None = quantity(None, "casein", "percent", low=0.5, high=8.0, step=0.1, help="Casein, g per 100 g.")
-    lactose_pct: float | None = quantity(None, "lactose", "percent", low=0.0, high=7.0, step=0.1, help="Lactose, g per 100 g.")
-    ph: float | None = quantity(None, "ph", "ph", low=6.0, high=7.2, step=0.05, label="pH", help="pH at 20 °C as delivered.")
+    casein_pct: float | None = quantity(
+        None, "casein", "percent", low=0.5, high=8.0, step=0.1, help="Casein, g per 100 g."
+    )
+    lactose_pct: float | None = quantity(
+        None, "lactose", "percent", low=0.0, high=7.0, step=0.1, help="Lactose, g per 100 g."
+    )
+    ph: float | None = quantity(
+        None, "ph", "ph", low=6.0, high=7.2, step=0.05, label="pH", help="pH at 20 °C as delivered."
+    )
     temperature_c: float | None = quantity(
         None, "temperature", "temperature", low=0.0, high=45.0, step=1.0, help="Temperature as it goes into the vat."
     )
     age_h: float = quantity(0.0, "age", "hours", low=0.0, high=168.0, step=6.0, help="Time kept cold since milking.")
     heat: Heat = words("pasteurised", "Heat treatment.", label="heat treatment")
-    heat_c: float | None = quantity(None, "heat_temperature", "temperature", low=50.0, high=145.0, step=1.0, help="Heated to.")
+    heat_c: float | None = quantity(
+        None, "heat_temperature", "temperature", low=50.0, high=145.0, step=1.0, help="Heated to."
+    )
     heat_min: float | None = quantity(None, "heat_length", "duration", low=0.01, high=120.0, step=1.0, help="Held for.")
     frozen: bool = words(False, "Has been frozen.", shape="yes")
     late_lactation: bool = words(False, "From late lactation.", shape="yes")
@@ -80,22 +94,50 @@ class Starter(Model):
     name: str = words("", "What the maker calls it.")
     kind: StarterKind = words("mesophilic", "Kind of culture.")
     at: str = words("", "Stage it goes in at; empty: the first that ripens, else the first.")
-    after_min: float = quantity(0.0, "after", "duration", low=0.0, high=2880.0, step=5.0, help="Minutes into that stage.")
+    after_min: float = quantity(
+        0.0, "after", "duration", low=0.0, high=2880.0, step=5.0, help="Minutes into that stage."
+    )
     bulk_pct: float | None = quantity(
-        None, "bulk", "percent", low=0.001, high=20.0, step=0.1, label="bulk starter", help="Liquid starter, share of the milk.",
+        None,
+        "bulk",
+        "percent",
+        low=0.001,
+        high=20.0,
+        step=0.1,
+        label="bulk starter",
+        help="Liquid starter, share of the milk.",
         source="0.5-3 %: published makes",
-    )  # fmt: skip
-    mass_kg: float | None = quantity(None, "mass", "small_mass", low=1e-6, high=100.0, step=0.001, help="Mass of freeze-dried or frozen culture.")
+    )
+    mass_kg: float | None = quantity(
+        None, "mass", "small_mass", low=1e-6, high=100.0, step=0.001, help="Mass of freeze-dried or frozen culture."
+    )
     potency_cfu_g: float | None = quantity(
-        None, "potency", "potency", low=1e6, high=1e14, step=1e10, help="Living cells per gram, from the pack.",
+        None,
+        "potency",
+        "potency",
+        low=1e6,
+        high=1e14,
+        step=1e10,
+        help="Living cells per gram, from the pack.",
         source="1e11-1e13: concentrates, published",
-    )  # fmt: skip
-    cells_per_ml: float | None = quantity(None, "cells", "cells", low=1.0, high=1e9, step=1e6, help="Cells given to each mL of milk.")
-    units: float | None = quantity(None, "units", "units", low=0.001, high=1e6, step=1.0, label="activity units", help="Activity units given.")
+    )
+    cells_per_ml: float | None = quantity(
+        None, "cells", "cells", low=1.0, high=1e9, step=1e6, help="Cells given to each mL of milk."
+    )
+    units: float | None = quantity(
+        None, "units", "units", low=0.001, high=1e6, step=1.0, label="activity units", help="Activity units given."
+    )
     units_per_100l: float = quantity(
-        10.0, "units_per_100l", "units", low=0.01, high=1e4, step=0.5, label="units for 100 L",
-        help="Units of this pack that do as 1 % bulk starter in 100 L.", source="10 (another maker 6.5): common practice",
-    )  # fmt: skip
+        10.0,
+        "units_per_100l",
+        "units",
+        low=0.01,
+        high=1e4,
+        step=0.5,
+        label="units for 100 L",
+        help="Units of this pack that do as 1 % bulk starter in 100 L.",
+        source="10 (another maker 6.5): common practice",
+    )
     acidity_pct: float | None = quantity(
         None, "acidity", "acidity", low=0.1, high=3.0, step=0.05, help="Titratable acidity of a liquid starter."
     )
@@ -106,7 +148,7 @@ class Starter(Model):
     def _whole(self) -> Self:
         _one_of("a starter", bulk=self.bulk_pct, mass=self.mass_kg, cells=self.cells_per_ml, units=self.units)
         if self.mass_kg is not None and self.potency_cfu_g is None:
-            raise ValueError("a starter by mass needs the potency of its pack, for example potency = \"1e11 CFU/g\"")
+            raise ValueError('a starter by mass needs the potency of its pack, for example potency = "1e11 CFU/g"')
         return self
 
     @property
@@ -122,19 +164,42 @@ class Addition(Model):
     what: What = words(..., "What goes in.")
     name: str = words("", "What the maker calls it.")
     at: str = words(..., "Stage it goes in at.")
-    after_min: float = quantity(0.0, "after", "duration", low=0.0, high=2880.0, step=1.0, help="Minutes into that stage.")
-    mass_kg: float | None = quantity(None, "mass", "small_mass", low=1e-7, high=1000.0, step=0.001, help="Amount by mass.")
-    volume_l: float | None = quantity(None, "volume", "volume", low=1e-6, high=1000.0, step=0.001, help="Amount by volume.")
-    mass_pct: float | None = quantity(None, "share", "percent", low=1e-5, high=20.0, step=0.01, help="Amount as share of the milk's mass.")
+    after_min: float = quantity(
+        0.0, "after", "duration", low=0.0, high=2880.0, step=1.0, help="Minutes into that stage."
+    )
+    mass_kg: float | None = quantity(
+        None, "mass", "small_mass", low=1e-7, high=1000.0, step=0.001, help="Amount by mass."
+    )
+    volume_l: float | None = quantity(
+        None, "volume", "volume", low=1e-6, high=1000.0, step=0.001, help="Amount by volume."
+    )
+    mass_pct: float | None = quantity(
+        None, "share", "percent", low=1e-5, high=20.0, step=0.01, help="Amount as share of the milk's mass."
+    )
     coagulant: Coagulant | None = words(None, "Kind of coagulant.", key="kind", shape="choice")
     strength_imcu_ml: float | None = quantity(
-        None, "strength", "strength", low=1.0, high=5000.0, step=10.0, help="Strength on the bottle or tub, IMCU per mL or g."
+        None,
+        "strength",
+        "strength",
+        low=1.0,
+        high=5000.0,
+        step=10.0,
+        help="Strength on the bottle or tub, IMCU per mL or g.",
     )
     strength_pct: float | None = quantity(
-        None, "solution", "percent", low=0.5, high=100.0, step=1.0, label="solution", help="Strength of the solution by weight; dry is 100 %."
+        None,
+        "solution",
+        "percent",
+        low=0.5,
+        high=100.0,
+        step=1.0,
+        label="solution",
+        help="Strength of the solution by weight; dry is 100 %.",
     )
     acid: Acid | None = words(None, "Which acid.", shape="choice")
-    age_months: float = quantity(0.0, "age", "months", low=0.0, high=60.0, step=1.0, help="Since the coagulant was made.")
+    age_months: float = quantity(
+        0.0, "age", "months", low=0.0, high=60.0, step=1.0, help="Since the coagulant was made."
+    )
     lot: str = words("", "Lot.")
 
     @model_validator(mode="after")
@@ -142,13 +207,15 @@ class Addition(Model):
         _one_of(self.what.replace("_", " "), mass=self.mass_kg, volume=self.volume_l, share=self.mass_pct)
         if self.what == "coagulant":
             if self.strength_imcu_ml is None:
-                raise ValueError("a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = \"200 IMCU/mL\"")
+                raise ValueError(
+                    'a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = "200 IMCU/mL"'
+                )
         elif self.coagulant is not None or self.strength_imcu_ml is not None or self.age_months:
             raise ValueError(f"kind, strength and age belong to a coagulant, not to {self.what.replace('_', ' ')}")
         if self.what == "acid" and self.acid is None:
             raise ValueError("say which acid: lactic, citric or acetic")
         if self.what != "acid" and self.acid is not None:
-            raise ValueError("“acid” names which acid and belongs to what = \"acid\"")
+            raise ValueError('“acid” names which acid and belongs to what = "acid"')
         if self.strength_pct is not None and self.what not in ("acid", "calcium_chloride"):
             raise ValueError("“solution” belongs to an acid or to calcium chloride")
         return self
@@ -158,15 +225,32 @@ class Form(Model):
     """The cheese's shape and how many; height is that of the finished cheese."""
 
     shape: Shape = words("cylinder", "Shape of one cheese.")
-    diameter_mm: float | None = quantity(None, "diameter", "length", low=20.0, high=1500.0, step=5.0, help="Of a round cheese.")
-    length_mm: float | None = quantity(None, "length", "length", low=20.0, high=1500.0, step=5.0, help="Of a block or loaf.")
-    width_mm: float | None = quantity(None, "width", "length", low=20.0, high=1500.0, step=5.0, help="Of a block, loaf or pyramid's foot.")
-    height_mm: float = quantity(..., "height", "length", low=10.0, high=1000.0, step=5.0, help="Height of the finished cheese.")
+    diameter_mm: float | None = quantity(
+        None, "diameter", "length", low=20.0, high=1500.0, step=5.0, help="Of a round cheese."
+    )
+    length_mm: float | None = quantity(
+        None, "length", "length", low=20.0, high=1500.0, step=5.0, help="Of a block or loaf."
+    )
+    width_mm: float | None = quantity(
+        None, "width", "length", low=20.0, high=1500.0, step=5.0, help="Of a block, loaf or pyramid's foot."
+    )
+    height_mm: float = quantity(
+        ..., "height", "length", low=10.0, high=1000.0, step=5.0, help="Height of the finished cheese."
+    )
     count: int = words(1, "How many cheeses of one make.", shape="number")
     follower_diameter_mm: float | None = quantity(
-        None, "follower", "length", low=20.0, high=1500.0, step=5.0, label="follower", help="Diameter of the plate that presses; else the cheese's face."
+        None,
+        "follower",
+        "length",
+        low=20.0,
+        high=1500.0,
+        step=5.0,
+        label="follower",
+        help="Diameter of the plate that presses; else the cheese's face.",
     )
-    lever: float = quantity(1.0, "lever", "ratio", low=0.5, high=30.0, step=0.5, help="Force on the cheese over the load hung up.")
+    lever: float = quantity(
+        1.0, "lever", "ratio", low=0.5, high=30.0, step=0.5, help="Force on the cheese over the load hung up."
+    )
 
     @model_validator(mode="after")
     def _whole(self) -> Self:
@@ -185,7 +269,9 @@ class Coat(Model):
     """Rind or coat."""
 
     kind: CoatKind = words("natural", "Rind or coat.")
-    from_day: float | None = quantity(None, "from", "days", low=0.0, high=400.0, step=1.0, help="Put on this day after the make.")
+    from_day: float | None = quantity(
+        None, "from", "days", low=0.0, high=400.0, step=1.0, help="Put on this day after the make."
+    )
     note: str = words("", "A remark for the plan.")
 
 
@@ -194,11 +280,20 @@ class Vat(Model):
 
     name: str = words("", "What the maker calls it.")
     power_kw: float | None = quantity(None, "power", "power", low=0.05, high=500.0, step=0.5, help="Heating power.")
-    area_m2: float | None = quantity(None, "area", "area", low=0.01, high=100.0, step=0.1, help="Surface that loses heat.")
+    area_m2: float | None = quantity(
+        None, "area", "area", low=0.01, high=100.0, step=0.1, help="Surface that loses heat."
+    )
     u_w_m2k: float | None = quantity(
-        None, "loss", "heat_transfer", low=0.1, high=1000.0, step=1.0, label="heat loss", help="Heat loss of that surface.",
+        None,
+        "loss",
+        "heat_transfer",
+        low=0.1,
+        high=1000.0,
+        step=1.0,
+        label="heat loss",
+        help="Heat loss of that surface.",
         source="8-12 W/m²K to the room: textbook range, from memory",
-    )  # fmt: skip
+    )
 
 
 class Branch(Model):
@@ -207,7 +302,9 @@ class Branch(Model):
     id: str = words(..., _ID)
     name: str = words("", "What the maker calls it.")
     after: str = words(..., "Stage of the main make after which it parts.")
-    share_pct: float = quantity(100.0, "share", "percent", low=0.1, high=100.0, step=5.0, help="Share that goes this way.")
+    share_pct: float = quantity(
+        100.0, "share", "percent", low=0.1, high=100.0, step=5.0, help="Share that goes this way."
+    )
     of: Literal["curd", "whey", "cream"] = words("curd", "What goes this way.")
     starters: tuple[Starter, ...] = part((), "starter", "tables", "Starters of this branch.")
     additions: tuple[Addition, ...] = part((), "addition", "tables", "Additions of this branch.")
@@ -232,9 +329,18 @@ class Recipe(Model):
     style: str = words("", "Style it is checked against, e.g. cheddar.", shape="choice")
     notes: str = words("", "Remarks.")
     start_clock_min: float | None = quantity(
-        None, "start", "clock", low=0.0, high=1439.0, step=15.0, label="start", help="Time of day when the milk is in the vat."
+        None,
+        "start",
+        "clock",
+        low=0.0,
+        high=1439.0,
+        step=15.0,
+        label="start",
+        help="Time of day when the milk is in the vat.",
     )
-    room_c: float = quantity(20.0, "room", "temperature", low=-2.0, high=45.0, step=1.0, label="room", help="Temperature of the make room.")
+    room_c: float = quantity(
+        20.0, "room", "temperature", low=-2.0, high=45.0, step=1.0, label="room", help="Temperature of the make room."
+    )
     milks: tuple[MilkSource, ...] = part((), "milk", "tables", "Milk in the vat.")
     starters: tuple[Starter, ...] = part((), "starter", "tables", "Starters.")
     additions: tuple[Addition, ...] = part((), "addition", "tables", "Additions.")
@@ -253,16 +359,19 @@ class Recipe(Model):
         if not self.stages:
             raise ValueError("the recipe has no stage; add a [[stage]]")
         self._unique_ids()
-        lanes: list[tuple[str, Recipe | Branch]] = [("", self)]
-        lanes += [(f"branch “{branch.name or branch.id}”: ", branch) for branch in self.branches]
-        for place, lane in lanes:
+        for lane in self.lanes():
+            place = f"branch “{lane.name or lane.id}”: " if isinstance(lane, Branch) else ""
             own = {stage.id for stage in lane.stages}
-            for given in (*lane.starters, *lane.additions):
+            starters_and_additions: tuple[Starter | Addition, ...] = (*lane.starters, *lane.additions)
+            for given in starters_and_additions:
                 if given.at not in own and not (given.at == "" and isinstance(given, Starter)):
-                    raise ValueError(f"{place}“{given.name or given.id}” goes in at the stage “{given.at}”, which there is not")
+                    raise ValueError(
+                        f"{place}“{given.name or given.id}” goes in at the stage “{given.at}”, which there is not"
+                    )
         for branch in self.branches:
             if branch.after not in {stage.id for stage in self.stages}:
-                raise ValueError(f"the branch “{branch.name or branch.id}” parts after the stage “{branch.after}”, which there is not")
+                label = branch.name or branch.id
+                raise ValueError(f"the branch “{label}” parts after the stage “{branch.after}”, which there is not")
         for after in {branch.after for branch in self.branches}:
             for of in ("curd", "whey", "cream"):
                 share = sum(branch.share_pct for branch in self.branches if branch.after == after and branch.of == of)
@@ -272,17 +381,31 @@ class Recipe(Model):
 
     def _unique_ids(self) -> None:
         seen: set[str] = set()
-        lanes: tuple[Recipe | Branch, ...] = (self, *self.branches)
-        for part_ in (*self.milks, *self.branches, *(each for lane in lanes for each in (*lane.starters, *lane.additions, *lane.stages))):
-            if not part_.id.strip():
+        for each in self.ids():
+            if not each.strip():
                 raise ValueError("an id is empty")
-            if part_.id in seen:
-                raise ValueError(f"the id “{part_.id}” stands twice; every id is used once in a recipe")
-            seen.add(part_.id)
+            if each in seen:
+                raise ValueError(f"the id “{each}” stands twice; every id is used once in a recipe")
+            seen.add(each)
+
+    def lanes(self) -> tuple[Recipe | Branch, ...]:
+        """The main make and the branches."""
+        return (self, *self.branches)
+
+    def ids(self) -> Iterator[str]:
+        """Every id of the recipe, in the order of the document."""
+        for source in self.milks:
+            yield source.id
+        for lane in self.lanes():
+            if isinstance(lane, Branch):
+                yield lane.id
+            yield from (starter.id for starter in lane.starters)
+            yield from (addition.id for addition in lane.additions)
+            yield from (stage.id for stage in lane.stages)
 
     def stage(self, stage_id: str) -> AnyStage:
         """The stage of that id, also in branches; KeyError if there is none."""
-        for lane in (self, *self.branches):
+        for lane in self.lanes():
             for stage in lane.stages:
                 if stage.id == stage_id:
                     return stage

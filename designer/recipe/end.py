@@ -55,18 +55,39 @@ class End(Model):
         None, "length", "duration", low=0.5, high=1_000_000.0, step=5.0, help="Planned length.", label="length"
     )
     earliest_min: float | None = quantity(
-        None, "earliest", "duration", low=0.0, high=1_000_000.0, step=5.0, help="The state is not looked for before this.", label="earliest"
+        None,
+        "earliest",
+        "duration",
+        low=0.0,
+        high=1_000_000.0,
+        step=5.0,
+        help="The state is not looked for before this.",
+        label="earliest",
     )
     latest_min: float | None = quantity(
-        None, "latest", "duration", low=0.5, high=1_000_000.0, step=5.0, help="The stage ends then at the latest.", label="latest"
+        None,
+        "latest",
+        "duration",
+        low=0.5,
+        high=1_000_000.0,
+        step=5.0,
+        help="The stage ends then at the latest.",
+        label="latest",
     )
 
     @model_validator(mode="after")
     def _whole(self) -> Self:
         if self.by in ("time", "feel"):
             if self.length_min is None:
-                raise ValueError("an end by feel needs its planned length" if self.by == "feel" else "the length is missing")
-            if self.value is not None or self.latest_min is not None or self.of is not None or self.earliest_min is not None:
+                raise ValueError(
+                    "an end by feel needs its planned length" if self.by == "feel" else "the length is missing"
+                )
+            if (
+                self.value is not None
+                or self.latest_min is not None
+                or self.of is not None
+                or self.earliest_min is not None
+            ):
                 raise ValueError(f"an end by {self.by} has a length and nothing else")
             return self
         if self.length_min is not None:
@@ -74,12 +95,14 @@ class End(Model):
         if self.value is None:
             raise ValueError(f"an end by {_BY_WORDS[self.by]} needs its value")
         if self.latest_min is None:
-            raise ValueError(f"an end by {_BY_WORDS[self.by]} needs its latest moment, for example latest = \"2 h\"")
+            raise ValueError(f'an end by {_BY_WORDS[self.by]} needs its latest moment, for example latest = "2 h"')
         if self.by in ("ph", "acidity"):
             if self.of is None:
                 raise ValueError(f"an end by {_BY_WORDS[self.by]} must say of what: milk, whey, curd or cheese")
         elif self.of is not None:
-            raise ValueError(f"an end by {_BY_WORDS[self.by]} is not read on milk, whey, curd or cheese; leave “of” out")
+            raise ValueError(
+                f"an end by {_BY_WORDS[self.by]} is not read on milk, whey, curd or cheese; leave “of” out"
+            )
         if self.earliest_min is not None and self.earliest_min >= self.latest_min:
             raise ValueError("the earliest moment must lie before the latest")
         low, high, _ = END_VALUE_RANGE[self.by]

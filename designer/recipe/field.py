@@ -31,7 +31,10 @@ class Model(BaseModel):
 
 @dataclass(frozen=True, slots=True)
 class FieldMeta:
-    """What is known of one field. `kind` is a key of `units.KINDS` ("" for words); `low`, `high`, `step` in base units."""
+    """What is known of one field.
+
+    `kind` is a key of `units.KINDS` ("" for words); `low`, `high` and `step` are in base units.
+    """
 
     name: str
     key: str
@@ -64,8 +67,9 @@ def quantity(
 ) -> Any:
     """A number of a kind with its unit. `default` is in base units; `...` makes it required, None leaves it open."""
     assert kind in KINDS, kind
-    extra = {"key": key, "shape": "quantity", "kind": kind, "step": step, "help": help, "label": label, "source": source}
-    return Field(default, ge=low, le=high, json_schema_extra=extra | {"low": low, "high": high})
+    extra: dict[str, Any] = {"key": key, "shape": "quantity", "kind": kind, "step": step, "help": help, "label": label}
+    extra |= {"source": source, "low": low, "high": high}
+    return Field(default, ge=low, le=high, json_schema_extra=extra)
 
 
 def words(default: Any, help: str, *, key: str = "", label: str = "", shape: Shape = "text", source: str = "") -> Any:

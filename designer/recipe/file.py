@@ -1,4 +1,7 @@
-"""The recipe file: TOML with quantities as text. Reading is strict and says where; writing keeps what the maker wrote."""
+"""The recipe file: TOML with quantities as text.
+
+Reading is strict and says where; writing keeps what the maker wrote.
+"""
 
 from __future__ import annotations
 
@@ -17,7 +20,9 @@ MAX_BYTES = 1_000_000
 def reads(text: str) -> Recipe:
     """The recipe in a text. Raises RecipeError: one sentence that names the place."""
     if len(text) > MAX_BYTES:
-        raise RecipeError(f"this is too large for a recipe ({len(text) / 1e6:.1f} MB, at most {MAX_BYTES / 1e6:.0f} MB)")
+        raise RecipeError(
+            f"this is too large for a recipe ({len(text) / 1e6:.1f} MB, at most {MAX_BYTES / 1e6:.0f} MB)"
+        )
     return recipe_of(migrated(_toml(text)))
 
 
@@ -41,7 +46,9 @@ def read_text(path: Path | str) -> str:
             raise RecipeError("this is a folder, not a recipe file", str(path))
         size = path.stat().st_size
         if size > MAX_BYTES:
-            raise RecipeError(f"this is too large for a recipe ({size / 1e6:.1f} MB, at most {MAX_BYTES / 1e6:.0f} MB)", str(path))
+            raise RecipeError(
+                f"this is too large for a recipe ({size / 1e6:.1f} MB, at most {MAX_BYTES / 1e6:.0f} MB)", str(path)
+            )
         return path.read_bytes().decode("utf-8-sig").replace("\r\n", "\n")
     except FileNotFoundError:
         raise RecipeError("there is no such file", str(path)) from None

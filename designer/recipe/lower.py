@@ -20,7 +20,16 @@ COAGULANTS = {
     "camel": schedule.COAGULANT_CAMEL,
     "plant": schedule.COAGULANT_PLANT,
 }
-ADDED = ("rennet_imcu_l", "cacl2_g_kg", "acid_mol_kg", "salt_per_milk", "inoculum_meso", "inoculum_strep", "inoculum_rods", "inoculum_lactate")
+ADDED = (
+    "rennet_imcu_l",
+    "cacl2_g_kg",
+    "acid_mol_kg",
+    "salt_per_milk",
+    "inoculum_meso",
+    "inoculum_strep",
+    "inoculum_rods",
+    "inoculum_lactate",
+)
 # Columns that happen at the start of a row and must not happen again in its second half.
 AT_START = ("cut_mm", "salt_per_curd", *ADDED)
 
@@ -90,7 +99,9 @@ def addition_mass_kg(addition: Addition, milk: schedule.Milk) -> float | None:
 
 
 def _acid_strength(addition: Addition) -> float:
-    return float(presets()["acid"][addition.acid]["strength"]) if addition.strength_pct is None else addition.strength_pct
+    return (
+        float(presets()["acid"][addition.acid]["strength"]) if addition.strength_pct is None else addition.strength_pct
+    )
 
 
 def rennet_imcu_per_l(addition: Addition, milk: schedule.Milk) -> float:
@@ -108,7 +119,10 @@ def rennet_imcu_per_l(addition: Addition, milk: schedule.Milk) -> float:
 def addition_columns(addition: Addition, milk: schedule.Milk) -> Row:
     """Columns of one addition; lipase, ripening cultures, colour and herbs change no column."""
     if addition.what == "coagulant":
-        return {"rennet_imcu_l": rennet_imcu_per_l(addition, milk), "coagulant": COAGULANTS[addition.coagulant or "calf"]}
+        return {
+            "rennet_imcu_l": rennet_imcu_per_l(addition, milk),
+            "coagulant": COAGULANTS[addition.coagulant or "calf"],
+        }
     if addition.what == "salt":
         mass = addition_mass_kg(addition, milk)
         if mass is None:
@@ -116,7 +130,7 @@ def addition_columns(addition: Addition, milk: schedule.Milk) -> Row:
         return {"salt_per_milk": mass / milk.mass_kg}
     if addition.what == "calcium_chloride":
         if addition.volume_l is not None and addition.strength_pct is None:
-            raise ValueError("calcium chloride by volume needs its solution, for example solution = \"33 %\"")
+            raise ValueError('calcium chloride by volume needs its solution, for example solution = "33 %"')
         dry = (addition_mass_kg(addition, milk) or 0.0) * (addition.strength_pct or 100.0) / 100.0
         return {"cacl2_g_kg": dry * 1000.0 / milk.mass_kg}
     if addition.what == "acid":
@@ -201,7 +215,7 @@ def _lane(
                 coagulant_row = at if coagulant_row is None else min(at, coagulant_row)
         if stage.kind == "set":
             if coagulant_row is None:
-                raise RecipeError(f"no coagulant goes in here; add one with at = \"{stage.id}\"", where)
+                raise RecipeError(f'no coagulant goes in here; add one with at = "{stage.id}"', where)
             for row in rows[:coagulant_row]:
                 row["gel"] = schedule.GEL_NONE
         out += rows

@@ -14,7 +14,9 @@ Migration = Callable[[dict[str, Any]], dict[str, Any]]
 MIGRATIONS: dict[int, Migration] = {}
 
 
-def migrated(data: dict[str, Any], *, present: int = FORMAT, migrations: dict[int, Migration] = MIGRATIONS) -> dict[str, Any]:
+def migrated(
+    data: dict[str, Any], *, present: int = FORMAT, migrations: dict[int, Migration] = MIGRATIONS
+) -> dict[str, Any]:
     """Plain data of the present format. Raises RecipeError for a missing, unreadable, unknown or newer format."""
     version = data.get("format")
     if version is None:
@@ -23,7 +25,8 @@ def migrated(data: dict[str, Any], *, present: int = FORMAT, migrations: dict[in
         raise RecipeError(f"format = {version!r} is no format; a recipe begins with format = {present}")
     if version > present:
         raise RecipeError(
-            f"the file has format {version}, this program knows up to format {present}; open it with a newer version of the program"
+            f"the file has format {version}, this program knows formats up to {present}; "
+            "open it with a newer version of the program"
         )
     while version < present:
         data = migrations[version](dict(data))

@@ -12,7 +12,9 @@ def density_walstra(fat: float, protein: float, lactose: float, ash: float) -> f
     """Density at 20 °C [kg/L] from shares [g/100 g] by Walstra's component rule; good to 0.4 kg/m³ for milk."""
     rho = presets()["density"]
     water = 100.0 - fat - protein - lactose - ash
-    volume = fat / rho["fat"] + protein / rho["protein"] + lactose / rho["lactose"] + ash / rho["ash"] + water / rho["water"]
+    volume = (
+        fat / rho["fat"] + protein / rho["protein"] + lactose / rho["lactose"] + ash / rho["ash"] + water / rho["water"]
+    )
     return float(100.0 / volume)
 
 
@@ -79,7 +81,18 @@ def blend(recipe: Recipe) -> schedule.Milk:
     by_species: dict[str, float] = {}
     for milk in milks:
         by_species[milk.species] = by_species.get(milk.species, 0.0) + milk.mass_kg
-    means = ("fat", "casein", "whey_protein", "lactose", "ash", "ph", "calcium", "heat_denatured", "age_cold_h", "temperature_c")
+    means = (
+        "fat",
+        "casein",
+        "whey_protein",
+        "lactose",
+        "ash",
+        "ph",
+        "calcium",
+        "heat_denatured",
+        "age_cold_h",
+        "temperature_c",
+    )
     return schedule.Milk(
         mass_kg=mass,
         density_kg_l=mass / sum(milk.mass_kg / milk.density_kg_l for milk in milks),

@@ -1,4 +1,7 @@
-"""Presets of the recipe: milk of a species or breed, starters, solutions. The figures and their sources are in presets.toml."""
+"""Presets of the recipe: milk of a species or breed, starters, solutions.
+
+The figures and their sources are in presets.toml.
+"""
 
 from __future__ import annotations
 

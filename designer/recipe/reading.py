@@ -43,8 +43,8 @@ def quantity_of(value: object, kind: str, key: str, where: str) -> float:
         number = float(value)  # type: ignore[arg-type]
         if spec.plain and math.isfinite(number):
             return number
-        raise RecipeError(f"{key} = {value} has no unit; write for example {key} = \"{spec.example}\"", where)
-    raise RecipeError(f"{key} must be a {spec.label}, for example {key} = \"{spec.example}\"", where)
+        raise RecipeError(f'{key} = {value} has no unit; write for example {key} = "{spec.example}"', where)
+    raise RecipeError(f'{key} must be a {spec.label}, for example {key} = "{spec.example}"', where)
 
 
 def _plain(value: object, meta: FieldMeta, where: str) -> Any:
@@ -68,10 +68,12 @@ def end_of(raw: object, length: object, where: str) -> End | None:
     if raw is None:
         return None if length is None else build(End, {"by": "time", "length": length}, where)
     if not isinstance(raw, Mapping):
-        raise RecipeError("end is a table, for example end = { by = \"ph\", of = \"curd\", value = \"6.10\", latest = \"2 h\" }", where)
+        raise RecipeError(
+            'end is a table, for example end = { by = "ph", of = "curd", value = "6.10", latest = "2 h" }', where
+        )
     data = dict(raw)
     if "by" not in data:
-        raise RecipeError("end does not say by what; for example by = \"ph\"", where)
+        raise RecipeError('end does not say by what; for example by = "ph"', where)
     if length is not None:
         if data["by"] != "feel":
             raise RecipeError("a stage has a length or an end by a state, not both", where)
@@ -121,7 +123,8 @@ def build(model: type[M], raw: Table, where: str) -> M:
         if end is not None:
             data["end"] = end
         data = _reconciled(model, data, where)
-    return checked(lambda: model.model_validate(data), model, where)
+    built: M = checked(lambda: model.model_validate(data), model, where)
+    return built
 
 
 def _reconciled(model: type[Model], data: dict[str, Any], where: str) -> dict[str, Any]:
@@ -160,7 +163,7 @@ def _model(meta: FieldMeta) -> type[Model]:
 def _stage_model(raw: Table, where: str) -> type[Stage]:
     kind = raw.get("kind")
     if kind is None:
-        raise RecipeError("kind is missing; for example kind = \"cook\"", where)
+        raise RecipeError('kind is missing; for example kind = "cook"', where)
     if not isinstance(kind, str) or kind not in KINDS:
         raise RecipeError(f"kind = “{kind}” is unknown; {_nearest(str(kind), list(KINDS))}", where)
     return KINDS[kind]
@@ -186,10 +189,15 @@ def fault(error: ValidationError, model: type[Model]) -> str:
     names = [str(step) for step in first["loc"]]
     meta = next((each for each in field_metas(model) if names and each.name == names[0]), None)
     if meta is None:
-        return f"“{names[0]}” is unknown here; {_nearest(names[0], [each.name for each in field_metas(model)])}" if names else first["msg"]
+        return (
+            f"“{names[0]}” is unknown here; {_nearest(names[0], [each.name for each in field_metas(model)])}"
+            if names
+            else first["msg"]
+        )
     if first["type"] in ("greater_than_equal", "less_than_equal") and meta.kind:
         value = first["input"]
-        assert meta.low is not None and meta.high is not None
+        assert meta.low is not None
+        assert meta.high is not None
         allowed = f"{show(meta.low, meta.kind)} to {show(meta.high, meta.kind)}"
         return f"{meta.label} can't be {show(float(value), meta.kind)}; allowed is {allowed}"
     if meta.choices:

@@ -17,20 +17,37 @@ class Brine(Stage):
     HELP: ClassVar[str] = "Lay the cheese in brine."
     ENDS: ClassVar[tuple[By, ...]] = ("time",)
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
-    PLAN: ClassVar[tuple[str, ...]] = ("Lay the cheeses in brine of {strength_pct} and {brine_c}.", "Salt the floating faces; turn them half-way.",)
+    PLAN: ClassVar[tuple[str, ...]] = (
+        "Lay the cheeses in brine of {strength_pct} and {brine_c}.",
+        "Salt the floating faces; turn them half-way.",
+    )
     PLACE: ClassVar[int] = schedule.PLACE_BRINE
     STEP_MAX_MIN: ClassVar[float] = 5.0
 
     kind: Literal["brine"] = words("brine", "Kind of stage.")
     end: End = part(after(720.0), "end", "end", "What ends the stage.")
     strength_pct: float = quantity(
-        20.0, "strength", "percent", low=1.0, high=26.4, step=0.5, label="strength",
-        help="Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.", source="18-23 %: common practice",
-    )  # fmt: skip
+        20.0,
+        "strength",
+        "percent",
+        low=1.0,
+        high=26.4,
+        step=0.5,
+        label="strength",
+        help="Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.",
+        source="18-23 %: common practice",
+    )
     brine_c: float = quantity(
-        13.0, "temperature", "temperature", low=0.0, high=30.0, step=1.0, label="temperature", help="Temperature of the brine.",
+        13.0,
+        "temperature",
+        "temperature",
+        low=0.0,
+        high=30.0,
+        step=1.0,
+        label="temperature",
+        help="Temperature of the brine.",
         source="8-15 °C: common practice",
-    )  # fmt: skip
+    )
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
         """Follows the brine."""

@@ -27,9 +27,16 @@ class Cut(VatStage):
     kind: Literal["cut"] = words("cut", "Kind of stage.")
     end: End = part(after(10.0), "end", "end", "What ends the stage.")
     cut_mm: float = quantity(
-        10.0, "size", "length", low=1.0, high=60.0, step=1.0, label="size of cut",
-        help="Edge of the curd pieces.", source="hard grating 2, Alpine 3-4, Cheddar 9.5, Camembert 12-30 mm: published makes",
-    )  # fmt: skip
+        10.0,
+        "size",
+        "length",
+        low=1.0,
+        high=60.0,
+        step=1.0,
+        label="size of cut",
+        help="Edge of the curd pieces.",
+        source="hard grating 2, Alpine 3-4, Cheddar 9.5, Camembert 12-30 mm: published makes",
+    )
 
     def rows(self, context: RowContext) -> list[Row]:
         """One row that begins with the cut."""

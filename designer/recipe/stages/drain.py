@@ -23,12 +23,26 @@ class Drain(VatStage):
     kind: Literal["drain"] = words("drain", "Kind of stage.")
     end: End = part(after(15.0), "end", "end", "What ends the stage.")
     whey_off_pct: float = quantity(
-        100.0, "whey_off", "percent", low=1.0, high=100.0, step=5.0, label="whey off", help="Share of the free whey run off."
+        100.0,
+        "whey_off",
+        "percent",
+        low=1.0,
+        high=100.0,
+        step=5.0,
+        label="whey off",
+        help="Share of the free whey run off.",
     )
     vigour: float = quantity(
-        0.3, "vigour", "ratio", low=0.0, high=2.0, step=0.1, label="stirring out",
-        help="0 left as a bed, 0.3 pushed aside, 1 stirred dry, 2 worked dry.", source="engineering default",
-    )  # fmt: skip
+        0.3,
+        "vigour",
+        "ratio",
+        low=0.0,
+        high=2.0,
+        step=0.1,
+        label="stirring out",
+        help="0 left as a bed, 0.3 pushed aside, 1 stirred dry, 2 worked dry.",
+        source="engineering default",
+    )
 
     def rows(self, context: RowContext) -> list[Row]:
         """One row; drained when all the whey goes."""

@@ -7,7 +7,7 @@ from typing import ClassVar, Literal
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import part, quantity, words
-from designer.recipe.stages.stage import Handle, Row, RowContext, RoomStage
+from designer.recipe.stages.stage import Handle, RoomStage, Row, RowContext
 
 
 class Drying(RoomStage):
@@ -17,16 +17,26 @@ class Drying(RoomStage):
     HELP: ClassVar[str] = "Let the faces dry."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("room_c", "corner", 1.0), Handle("humidity_pct", "inside", 1.0))
-    PLAN: ClassVar[tuple[str, ...]] = ("Dry the cheeses at {room_c}.", "Hold the air at {humidity_pct} humidity; turn them daily.",)
+    PLAN: ClassVar[tuple[str, ...]] = (
+        "Dry the cheeses at {room_c}.",
+        "Hold the air at {humidity_pct} humidity; turn them daily.",
+    )
     PLACE: ClassVar[int] = schedule.PLACE_AIR
     STEP_MAX_MIN: ClassVar[float] = 15.0
 
     kind: Literal["drying"] = words("drying", "Kind of stage.")
     end: End = part(after(1440.0), "end", "end", "What ends the stage.")
     humidity_pct: float = quantity(
-        75.0, "humidity", "percent", low=30.0, high=100.0, step=1.0, label="humidity",
-        help="Relative humidity of the room.", source="common practice",
-    )  # fmt: skip
+        75.0,
+        "humidity",
+        "percent",
+        low=30.0,
+        high=100.0,
+        step=1.0,
+        label="humidity",
+        help="Relative humidity of the room.",
+        source="common practice",
+    )
 
     def rows(self, context: RowContext) -> list[Row]:
         """One row in the room's air."""

@@ -6,7 +6,7 @@ from typing import ClassVar, Literal
 
 from designer.recipe.end import By, End, after
 from designer.recipe.field import part, words
-from designer.recipe.stages.stage import Row, RowContext, RoomStage
+from designer.recipe.stages.stage import RoomStage, Row, RowContext
 
 
 class Hang(RoomStage):

@@ -21,6 +21,12 @@ class Heat(VatStage):
     kind: Literal["heat"] = words("heat", "Kind of stage.")
     end: End = part(after(30.0), "end", "end", "What ends the stage.")
     temperature_c: float | None = quantity(
-        None, "temperature", "temperature", low=0.0, high=100.0, step=0.5, label="temperature",
+        None,
+        "temperature",
+        "temperature",
+        low=0.0,
+        high=100.0,
+        step=0.5,
+        label="temperature",
         help="Temperature to reach; for an end by temperature the end says it.",
-    )  # fmt: skip
+    )

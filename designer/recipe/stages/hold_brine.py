@@ -24,13 +24,27 @@ class HoldBrine(Stage):
     kind: Literal["hold_brine"] = words("hold_brine", "Kind of stage.")
     end: End = part(after(20_160.0), "end", "end", "What ends the stage.")
     strength_pct: float = quantity(
-        8.0, "strength", "percent", low=1.0, high=26.4, step=0.5, label="strength",
-        help="Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.", source="6-10 %: common practice",
-    )  # fmt: skip
+        8.0,
+        "strength",
+        "percent",
+        low=1.0,
+        high=26.4,
+        step=0.5,
+        label="strength",
+        help="Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.",
+        source="6-10 %: common practice",
+    )
     brine_c: float = quantity(
-        6.0, "temperature", "temperature", low=0.0, high=30.0, step=1.0, label="temperature", help="Temperature of the brine.",
+        6.0,
+        "temperature",
+        "temperature",
+        low=0.0,
+        high=30.0,
+        step=1.0,
+        label="temperature",
+        help="Temperature of the brine.",
         source="4-8 °C: common practice",
-    )  # fmt: skip
+    )
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
         """Follows the brine."""

@@ -6,7 +6,7 @@ from typing import ClassVar, Literal
 
 from designer.recipe.end import By, End, after
 from designer.recipe.field import part, quantity, words
-from designer.recipe.stages.stage import Handle, Row, RowContext, RoomStage
+from designer.recipe.stages.stage import Handle, RoomStage, Row, RowContext
 
 
 class Ladle(RoomStage):
@@ -21,9 +21,16 @@ class Ladle(RoomStage):
     kind: Literal["ladle"] = words("ladle", "Kind of stage.")
     end: End = part(after(60.0), "end", "end", "What ends the stage.")
     cut_mm: float = quantity(
-        20.0, "slice", "length", low=3.0, high=80.0, step=5.0, label="slice", help="Thickness of the slices.",
+        20.0,
+        "slice",
+        "length",
+        low=3.0,
+        high=80.0,
+        step=5.0,
+        label="slice",
+        help="Thickness of the slices.",
         source="common practice",
-    )  # fmt: skip
+    )
 
     def rows(self, context: RowContext) -> list[Row]:
         """One row in the form, all free whey off."""

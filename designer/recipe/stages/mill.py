@@ -24,9 +24,16 @@ class Mill(VatStage):
     kind: Literal["mill"] = words("mill", "Kind of stage.")
     end: End = part(after(10.0), "end", "end", "What ends the stage.")
     cut_mm: float = quantity(
-        15.0, "size", "length", low=3.0, high=60.0, step=1.0, label="size of chips", help="Edge of the chips.",
+        15.0,
+        "size",
+        "length",
+        low=3.0,
+        high=60.0,
+        step=1.0,
+        label="size of chips",
+        help="Edge of the chips.",
         source="common practice",
-    )  # fmt: skip
+    )
 
     def rows(self, context: RowContext) -> list[Row]:
         """One row that begins with the milling."""

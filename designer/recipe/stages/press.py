@@ -13,7 +13,7 @@ from pydantic import model_validator
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import Model, part, quantity, words
-from designer.recipe.stages.stage import Handle, Row, RowContext, RoomStage
+from designer.recipe.stages.stage import Handle, RoomStage, Row, RowContext
 from designer.units import System, show
 
 GRAVITY_M_S2 = 9.81
@@ -23,7 +23,14 @@ class PressStep(Model):
     """One load and how long it stays: kilograms hung on the press, or kPa on the cheese."""
 
     load_kg: float | None = quantity(
-        None, "load", "mass", low=0.0, high=5000.0, step=1.0, label="load", help="Weight hung on the press, before its lever."
+        None,
+        "load",
+        "mass",
+        low=0.0,
+        high=5000.0,
+        step=1.0,
+        label="load",
+        help="Weight hung on the press, before its lever.",
     )
     pressure_kpa: float | None = quantity(
         None, "pressure", "pressure", low=0.0, high=400.0, step=1.0, label="pressure", help="Pressure on the cheese."
@@ -59,7 +66,9 @@ class Press(RoomStage):
 
     kind: Literal["press"] = words("press", "Kind of stage.")
     end: End = part(after(720.0), "end", "end", "What ends the stage.")
-    steps: tuple[PressStep, ...] = part((PressStep(pressure_kpa=20.0, length_min=720.0),), "steps", "tables", "Loads, in order.")
+    steps: tuple[PressStep, ...] = part(
+        (PressStep(pressure_kpa=20.0, length_min=720.0),), "steps", "tables", "Loads, in order."
+    )
 
     @classmethod
     def reconcile(cls, data: dict[str, Any], changes: Mapping[str, Any]) -> dict[str, Any]:

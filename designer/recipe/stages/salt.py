@@ -26,11 +26,20 @@ class Salt(VatStage):
     kind: Literal["salt"] = words("salt", "Kind of stage.")
     end: End = part(after(15.0), "end", "end", "What ends the stage.")
     salt_pct: float = quantity(
-        2.5, "salt", "percent", low=0.0, high=8.0, step=0.1, label="salt", help="Dry salt strewn.",
+        2.5,
+        "salt",
+        "percent",
+        low=0.0,
+        high=8.0,
+        step=0.1,
+        label="salt",
+        help="Dry salt strewn.",
         source="Cheddar 2.5-3.0 % of curd: common practice",
-    )  # fmt: skip
+    )
     of: Literal["curd", "milk"] = words("curd", "What the share is taken of.", label="share of")
-    on: Literal["curd", "cheese"] = words("curd", "Loose curd that is stirred, or the faces of a formed cheese.", label="strewn on")
+    on: Literal["curd", "cheese"] = words(
+        "curd", "Loose curd that is stirred, or the faces of a formed cheese.", label="strewn on"
+    )
 
     def rows(self, context: RowContext) -> list[Row]:
         """One row that begins with the salt; a formed cheese lies in the room's air."""

@@ -23,9 +23,16 @@ class Scald(RoomStage):
     kind: Literal["scald"] = words("scald", "Kind of stage.")
     end: End = part(after(60.0), "end", "end", "What ends the stage.")
     bath_c: float = quantity(
-        90.0, "bath", "temperature", low=30.0, high=100.0, step=1.0, label="bath", help="Temperature of the whey or water.",
+        90.0,
+        "bath",
+        "temperature",
+        low=30.0,
+        high=100.0,
+        step=1.0,
+        label="bath",
+        help="Temperature of the whey or water.",
         source="common practice",
-    )  # fmt: skip
+    )
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
         """Follows the bath."""

@@ -23,7 +23,14 @@ class Settle(VatStage):
     kind: Literal["settle"] = words("settle", "Kind of stage.")
     end: End = part(after(10.0), "end", "end", "What ends the stage.")
     pressure_kpa: float | None = quantity(
-        None, "pressure", "pressure", low=0.0, high=50.0, step=0.5, label="pressure", help="Pressure of the plates on the bed."
+        None,
+        "pressure",
+        "pressure",
+        low=0.0,
+        high=50.0,
+        step=0.5,
+        label="pressure",
+        help="Pressure of the plates on the bed.",
     )
 
     def rows(self, context: RowContext) -> list[Row]:

@@ -23,6 +23,13 @@ class Stack(VatStage):
     kind: Literal["stack"] = words("stack", "Kind of stage.")
     end: End = part(End(by="ph", of="curd", value=5.4, latest_min=180.0), "end", "end", "What ends the stage.")
     turn_min: float | None = quantity(
-        15.0, "turn_every", "duration", low=1.0, high=240.0, step=5.0, label="turn every",
-        help="How often the slabs are turned; for the plan only.", source="common practice",
-    )  # fmt: skip
+        15.0,
+        "turn_every",
+        "duration",
+        low=1.0,
+        high=240.0,
+        step=5.0,
+        label="turn every",
+        help="How often the slabs are turned; for the plan only.",
+        source="common practice",
+    )

@@ -95,7 +95,7 @@ class Stage(Model):
 
     @classmethod
     def reconcile(cls, data: dict[str, Any], changes: Mapping[str, Any]) -> dict[str, Any]:
-        """Field values before validation, after an edit of `changes`: a kind whose fields depend on each other settles them."""
+        """Field values before validation, after an edit of `changes`; kinds whose fields hang together settle them."""
         return data
 
     def rows(self, context: RowContext) -> list[Row]:
@@ -165,18 +165,37 @@ class VatStage(Stage):
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("temperature_c", "corner", 0.5),)
 
     temperature_c: float | None = quantity(
-        None, "temperature", "temperature", low=0.0, high=100.0, step=0.5, label="temperature",
+        None,
+        "temperature",
+        "temperature",
+        low=0.0,
+        high=100.0,
+        step=0.5,
+        label="temperature",
         help="Temperature at the end of the stage; left out, it stays as it is.",
-    )  # fmt: skip
+    )
     ramp_min: float | None = quantity(
-        None, "ramp", "duration", low=0.0, high=1440.0, step=5.0, label="warm over",
+        None,
+        "ramp",
+        "duration",
+        low=0.0,
+        high=1440.0,
+        step=5.0,
+        label="warm over",
         help="Time to reach that temperature, held afterwards; left out, the whole stage.",
-    )  # fmt: skip
+    )
 
     @model_validator(mode="after")
     def _ramp_known(self) -> Self:
-        if self.end.is_state and self.end.by != "temperature" and self.temperature_c is not None and self.ramp_min is None:
-            raise ValueError("the length is not known beforehand, so say how long the change of temperature takes: ramp = \"30 min\"")
+        if (
+            self.end.is_state
+            and self.end.by != "temperature"
+            and self.temperature_c is not None
+            and self.ramp_min is None
+        ):
+            raise ValueError(
+                'the length is not known beforehand, so say how long the change of temperature takes: ramp = "30 min"'
+            )
         if self.ramp_min is not None and self.temperature_c is None:
             raise ValueError("a ramp needs the temperature it leads to")
         if self.ramp_min is not None and self.ramp_min > self.end.planned_min:
@@ -199,7 +218,12 @@ class VatStage(Stage):
     def _heating_min(self, target_c: float, context: RowContext) -> float:
         """Minutes the vat's own heating needs, else the latest moment: (kg · kJ/kg K · K) / kW."""
         if context.heating_kw and target_c > context.temperature_c:
-            seconds = context.milk.mass_kg * context.milk_kj_per_kg_k * (target_c - context.temperature_c) / context.heating_kw
+            seconds = (
+                context.milk.mass_kg
+                * context.milk_kj_per_kg_k
+                * (target_c - context.temperature_c)
+                / context.heating_kw
+            )
             return min(seconds / 60.0, self.end.planned_min)
         return self.end.planned_min
 
@@ -217,9 +241,15 @@ class RoomStage(Stage):
     STEP_MAX_MIN: ClassVar[float] = 5.0
 
     room_c: float | None = quantity(
-        None, "room", "temperature", low=-2.0, high=60.0, step=1.0, label="room",
+        None,
+        "room",
+        "temperature",
+        low=-2.0,
+        high=60.0,
+        step=1.0,
+        label="room",
         help="Temperature of the room; left out, that of the recipe.",
-    )  # fmt: skip
+    )
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
         """Follows the room; geometry of the form on top."""

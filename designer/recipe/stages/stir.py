@@ -22,9 +22,16 @@ class Stir(VatStage):
     kind: Literal["stir"] = words("stir", "Kind of stage.")
     end: End = part(after(20.0), "end", "end", "What ends the stage.")
     vigour: float = quantity(
-        1.0, "vigour", "ratio", low=0.0, high=2.0, step=0.1, label="vigour",
-        help="0 at rest, 1 gently stirred, 2 briskly.", source="engineering default",
-    )  # fmt: skip
+        1.0,
+        "vigour",
+        "ratio",
+        low=0.0,
+        high=2.0,
+        step=0.1,
+        label="vigour",
+        help="0 at rest, 1 gently stirred, 2 briskly.",
+        source="engineering default",
+    )
 
     def rows(self, context: RowContext) -> list[Row]:
         """One stirred row."""

@@ -7,7 +7,7 @@ from typing import ClassVar, Literal
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import part, quantity, words
-from designer.recipe.stages.stage import Handle, Row, RowContext, RoomStage
+from designer.recipe.stages.stage import Handle, RoomStage, Row, RowContext
 
 
 class Stretch(RoomStage):
@@ -24,9 +24,16 @@ class Stretch(RoomStage):
     kind: Literal["stretch"] = words("stretch", "Kind of stage.")
     end: End = part(after(10.0), "end", "end", "What ends the stage.")
     water_c: float = quantity(
-        78.0, "water_temperature", "temperature", low=50.0, high=98.0, step=1.0, label="water", help="Temperature of the water.",
+        78.0,
+        "water_temperature",
+        "temperature",
+        low=50.0,
+        high=98.0,
+        step=1.0,
+        label="water",
+        help="Temperature of the water.",
         source="70-80 °C: Chandan & Kilara 2011, Mozzarella",
-    )  # fmt: skip
+    )
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
         """Follows the water; the curd is in thin pieces."""

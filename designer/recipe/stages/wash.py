@@ -37,30 +37,72 @@ class Wash(Stage):
     kind: Literal["wash"] = words("wash", "Kind of stage.")
     end: End = part(after(30.0), "end", "end", "What ends the stage.")
     whey_off_pct: float = quantity(
-        35.0, "whey_off", "percent", low=0.0, high=100.0, step=5.0, label="whey off",
-        help="Share of the free whey drawn before the water.", source="Gouda one third: University of Guelph",
-    )  # fmt: skip
+        35.0,
+        "whey_off",
+        "percent",
+        low=0.0,
+        high=100.0,
+        step=5.0,
+        label="whey off",
+        help="Share of the free whey drawn before the water.",
+        source="Gouda one third: University of Guelph",
+    )
     off_min: float = quantity(
         5.0, "off_over", "duration", low=0.0, high=120.0, step=1.0, label="draw over", help="Time to draw the whey."
     )
     water_pct: float | None = quantity(
-        None, "water", "percent", low=0.0, high=150.0, step=1.0, label="water on",
-        help="Water added, as share of the milk's mass.", source="Gouda 20-25 % of milk: University of Guelph",
-    )  # fmt: skip
+        None,
+        "water",
+        "percent",
+        low=0.0,
+        high=150.0,
+        step=1.0,
+        label="water on",
+        help="Water added, as share of the milk's mass.",
+        source="Gouda 20-25 % of milk: University of Guelph",
+    )
     water_l: float | None = quantity(
-        None, "water_volume", "volume", low=0.0, high=100_000.0, step=1.0, label="water on", help="Water added, as volume."
+        None,
+        "water_volume",
+        "volume",
+        low=0.0,
+        high=100_000.0,
+        step=1.0,
+        label="water on",
+        help="Water added, as volume.",
     )
     water_c: float = quantity(
-        60.0, "water_temperature", "temperature", low=0.0, high=95.0, step=1.0, label="water", help="Temperature of the water."
+        60.0,
+        "water_temperature",
+        "temperature",
+        low=0.0,
+        high=95.0,
+        step=1.0,
+        label="water",
+        help="Temperature of the water.",
     )
     on_min: float = quantity(
-        10.0, "on_over", "duration", low=0.5, high=120.0, step=1.0, label="add over", help="Time to add the water.",
+        10.0,
+        "on_over",
+        "duration",
+        low=0.5,
+        high=120.0,
+        step=1.0,
+        label="add over",
+        help="Time to add the water.",
         source="15-20 min: University of Guelph, Gouda",
-    )  # fmt: skip
+    )
     vigour: float = quantity(
-        1.0, "vigour", "ratio", low=0.0, high=2.0, step=0.1, label="vigour",
-        help="0 at rest, 1 gently stirred, 2 briskly.", source="engineering default",
-    )  # fmt: skip
+        1.0,
+        "vigour",
+        "ratio",
+        low=0.0,
+        high=2.0,
+        step=0.1,
+        label="vigour",
+        help="0 at rest, 1 gently stirred, 2 briskly.",
+        source="engineering default",
+    )
 
     @model_validator(mode="after")
     def _one_water(self) -> Self:

@@ -1,0 +1,304 @@
+"""The kinds of quantity and the units each may be written in.
+
+Ratios that are exact in the decimal system stand here; pint gives those of trade and US units, loaded only when met.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from typing import TYPE_CHECKING, Any, Literal
+
+if TYPE_CHECKING:
+    import pint
+
+System = Literal["metric", "us", "imperial"]
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """One accepted unit: how it is shown, how it may be spelt, and what one of it is in base units.
+
+    `factor` is given where it is exact by definition of the decimal system or the trade; else `pint` names the unit
+    for the ratio. `offset` is added before the factor (only absolute °F).
+    """
+
+    name: str
+    spellings: tuple[str, ...] = ()
+    factor: float | None = None
+    pint: str = ""
+    offset: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """A kind of quantity: base unit, accepted units, the unit and decimals shown in each system."""
+
+    key: str
+    label: str
+    base: str
+    units: tuple[Unit, ...]
+    metric: tuple[str, int]
+    us: tuple[str, int]
+    imperial: tuple[str, int]
+    pint: str = ""
+    compound: tuple[str, ...] = ()
+    fixed: bool = False
+    plain: bool = False
+    example: str = ""
+
+    def unit(self, name: str) -> Unit:
+        """The unit of that name or spelling; KeyError if this kind has none."""
+        for unit in self.units:
+            if name == unit.name or name in unit.spellings:
+                return unit
+        raise KeyError(name)
+
+    def display(self, system: System) -> tuple[str, int]:
+        """(unit name, decimals) shown in a system of measures."""
+        return self.us if system == "us" else self.imperial if system == "imperial" else self.metric
+
+
+_MASS = (
+    Unit("kg", (), 1.0),
+    Unit("g", (), 1e-3),
+    Unit("mg", (), 1e-6),
+    Unit("t", (), 1e3),
+    Unit("lb", ("lbs",), pint="pound"),
+    Unit("oz", (), pint="ounce"),
+)
+_TIME = {
+    "s": ("sec", "seconds"),
+    "min": ("minute", "minutes"),
+    "h": ("hr", "hour", "hours"),
+    "d": ("day", "days"),
+    "wk": ("week", "weeks"),
+    "month": ("months",),
+}
+_MINUTES = {"s": 1 / 60, "min": 1.0, "h": 60.0, "d": 1440.0, "wk": 10080.0, "month": 43830.0}
+_VOLUME = (
+    Unit("L", ("l", "litre", "litres", "liter", "liters"), 1.0),
+    Unit("mL", ("ml", "cm³", "cc"), 1e-3),
+    Unit("cL", ("cl",), 1e-2),
+    Unit("dL", ("dl",), 1e-1),
+    Unit("hL", ("hl",), 1e2),
+    Unit("m³", ("m3",), 1e3),
+    Unit("US gal", ("us gal",), pint="gallon"),
+    Unit("US qt", ("us qt",), pint="quart"),
+    Unit("US pt", ("us pt",), pint="pint"),
+    Unit("US fl oz", ("us fl oz",), pint="fluid_ounce"),
+    Unit("US cup", ("us cup",), pint="cup"),
+    Unit("US tbsp", ("us tbsp",), pint="tablespoon"),
+    Unit("US tsp", ("us tsp",), pint="teaspoon"),
+    Unit("imp gal", ("imperial gal", "UK gal"), pint="imperial_gallon"),
+    Unit("imp qt", ("imperial qt", "UK qt"), pint="imperial_quart"),
+    Unit("imp pt", ("imperial pt", "UK pt"), pint="imperial_pint"),
+    Unit("imp fl oz", ("imperial fl oz", "UK fl oz"), pint="imperial_fluid_ounce"),
+)
+
+
+def _time(base: str) -> tuple[Unit, ...]:
+    return tuple(Unit(name, _TIME[name], _MINUTES[name] / _MINUTES[base]) for name in _TIME)
+
+
+def _same(name: str, decimals: int) -> dict[str, Any]:
+    return {"metric": (name, decimals), "us": (name, decimals), "imperial": (name, decimals)}
+
+
+def _plain(
+    key: str, label: str, spellings: tuple[str, ...], decimals: int, example: str, *, fixed: bool = False
+) -> Kind:
+    return Kind(
+        key, label, "", (Unit("", spellings, 1.0),), **_same("", decimals), fixed=fixed, plain=True, example=example
+    )
+
+
+def _single(key: str, label: str, units: tuple[Unit, ...], decimals: int, example: str) -> Kind:
+    return Kind(key, label, units[0].name, units, **_same(units[0].name, decimals), example=example)
+
+
+_ALL = (
+    Kind(
+        "temperature",
+        "temperature",
+        "°C",
+        (
+            Unit("°C", ("C", "degC", "º C", "ºC", "° C"), 1.0),
+            Unit("°F", ("F", "degF", "ºF", "° F"), 5 / 9, offset=-32.0),
+        ),
+        ("°C", 1),
+        ("°F", 1),
+        ("°C", 1),
+        example="31.5 °C",
+    ),
+    Kind(
+        "temperature_difference",
+        "temperature difference",
+        "K",
+        (Unit("K", ("Δ°C", "°C", "C"), 1.0), Unit("°F", ("F", "Δ°F"), 5 / 9)),
+        ("K", 1),
+        ("°F", 1),
+        ("K", 1),
+        example="1 K",
+    ),
+    Kind(
+        "rate_temperature",
+        "rate of warming",
+        "K/min",
+        (
+            Unit("K/min", ("°C/min",), 1.0),
+            Unit("K/h", ("°C/h",), 1 / 60),
+            Unit("°F/min", (), 5 / 9),
+            Unit("°F/h", (), 5 / 540),
+        ),
+        ("K/min", 2),
+        ("°F/min", 2),
+        ("K/min", 2),
+        example="0.2 K/min",
+    ),
+    Kind(
+        "duration",
+        "length of time",
+        "min",
+        _time("min"),
+        **_same("min", 1),
+        compound=("wk", "d", "h", "min", "s"),
+        example="1 h 30 min",
+    ),
+    Kind("hours", "length of time", "h", _time("h"), **_same("h", 1), compound=("d", "h", "min"), example="12 h"),
+    Kind("days", "length of time", "d", _time("d"), **_same("d", 1), example="14 d"),
+    Kind("months", "length of time", "month", _time("month"), **_same("month", 1), example="3 months"),
+    Kind("volume", "volume", "L", _VOLUME, ("L", 3), ("US gal", 3), ("imp gal", 3), pint="liter", example="100 L"),
+    Kind(
+        "mass",
+        "mass",
+        "kg",
+        _MASS,
+        ("kg", 3),
+        ("lb", 3),
+        ("lb", 3),
+        pint="kilogram",
+        compound=("lb", "oz"),
+        example="2.5 kg",
+    ),
+    Kind(
+        "small_mass",
+        "mass",
+        "kg",
+        _MASS,
+        ("g", 3),
+        ("g", 3),
+        ("g", 3),
+        pint="kilogram",
+        compound=("lb", "oz"),
+        example="25 g",
+    ),
+    Kind(
+        "length",
+        "length",
+        "mm",
+        (
+            Unit("mm", (), 1.0),
+            Unit("cm", (), 10.0),
+            Unit("m", (), 1000.0),
+            Unit("in", ("inch", "inches", "″", '"'), pint="inch"),
+            Unit("ft", ("feet", "foot"), pint="foot"),
+        ),
+        ("mm", 1),
+        ("in", 3),
+        ("in", 3),
+        pint="millimeter",
+        example="10 mm",
+    ),
+    Kind(
+        "pressure",
+        "pressure",
+        "kPa",
+        (
+            Unit("kPa", ("kpa",), 1.0),
+            Unit("Pa", (), 1e-3),
+            Unit("bar", (), 100.0),
+            Unit("mbar", ("hPa",), 0.1),
+            Unit("psi", (), pint="psi"),
+            Unit("kg/cm²", ("kg/cm2", "kgf/cm²", "kgf/cm2"), pint="kilogram_force/centimeter**2"),
+        ),
+        ("kPa", 1),
+        ("psi", 2),
+        ("kPa", 1),
+        pint="kilopascal",
+        example="20 kPa",
+    ),
+    _single(
+        "percent", "share", (Unit("%", ("pct", "% w/w", "g/100 g", "g/100g"), 1.0), Unit("g/kg", (), 0.1)), 3, "2.5 %"
+    ),
+    _single("strength", "strength", (Unit("IMCU/mL", ("IMCU/ml", "IMCU/g"), 1.0),), 0, "200 IMCU/mL"),
+    _single("potency", "potency", (Unit("CFU/g", ("cfu/g",), 1.0),), 0, "1e11 CFU/g"),
+    _single("cells", "cells", (Unit("/mL", ("/ml", "CFU/mL", "cfu/ml", "cells/mL", "cells/ml"), 1.0),), 0, "1e7 /mL"),
+    _single(
+        "acidity",
+        "titratable acidity",
+        (
+            Unit("%", ("% lactic", "% lactic acid"), 1.0),
+            Unit("°D", (), 0.01),
+            Unit("°SH", (), 0.0225),
+            Unit("°Th", (), 0.009),
+        ),
+        3,
+        "0.18 %",
+    ),
+    _single(
+        "density",
+        "density",
+        (Unit("kg/L", ("kg/l", "g/mL", "g/ml"), 1.0), Unit("g/L", ("g/l", "kg/m³", "kg/m3"), 1e-3)),
+        4,
+        "1.030 kg/L",
+    ),
+    _single("concentration", "concentration", (Unit("g/L", ("g/l",), 1.0), Unit("g/mL", ("g/ml",), 1e3)), 2, "230 g/L"),
+    Kind(
+        "power",
+        "power",
+        "kW",
+        (Unit("kW", ("kw",), 1.0), Unit("W", (), 1e-3), Unit("BTU/h", ("btu/h",), pint="Btu/hour")),
+        **_same("kW", 2),
+        pint="kilowatt",
+        example="6 kW",
+    ),
+    Kind(
+        "area",
+        "area",
+        "m²",
+        (Unit("m²", ("m2",), 1.0), Unit("cm²", ("cm2",), 1e-4), Unit("ft²", ("ft2", "sq ft"), pint="foot**2")),
+        ("m²", 3),
+        ("ft²", 2),
+        ("ft²", 2),
+        pint="meter**2",
+        example="1.2 m²",
+    ),
+    _single("heat_transfer", "heat transfer", (Unit("W/m²K", ("W/m2K", "W/m²/K", "W/m2/K"), 1.0),), 0, "10 W/m²K"),
+    _single("firmness", "firmness", (Unit("Pa", (), 1.0),), 0, "35 Pa"),
+    _plain("ph", "pH", ("pH",), 2, "6.10", fixed=True),
+    _plain("multiple", "multiple", ("x", "×", "times"), 2, "3"),
+    _plain("ratio", "ratio", (), 3, "0.91"),
+    _plain("count", "number", ("x", "×", "pieces"), 0, "4"),
+    _plain("units", "activity units", ("U", "units"), 3, "10"),
+    Kind("clock", "time of day", "min", (Unit("min", (), 1.0),), **_same("min", 0), example="07:30"),
+)
+KINDS: dict[str, Kind] = {kind.key: kind for kind in _ALL}
+
+
+@cache
+def _registry() -> pint.UnitRegistry[Any]:
+    import pint
+
+    return pint.UnitRegistry(cache_folder=":auto:")
+
+
+@cache
+def factor(kind_key: str, unit_name: str) -> float:
+    """Base units in one unit of that name (without the offset of absolute °F)."""
+    kind = KINDS[kind_key]
+    unit = kind.unit(unit_name)
+    if unit.factor is not None:
+        return unit.factor
+    registry = _registry()
+    return float(registry.Quantity(1.0, registry.parse_units(unit.pint)).to(kind.pint).magnitude)
