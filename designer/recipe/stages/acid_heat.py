@@ -16,10 +16,7 @@ class AcidHeat(VatStage):
     LABEL: ClassVar[str] = "acid-and-heat curdling"
     HELP: ClassVar[str] = "Acid goes into hot milk or whey and curdles it at once."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "temperature", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = (
-        "Stir the acid in slowly; stop when the whey turns clear.",
-        "Hold {temperature_c}.",
-    )
+    PLAN: ClassVar[tuple[str, ...]] = ("stir the acid in slowly until the whey is clear", "hold {temperature_c}")
 
     kind: Literal["acid_heat"] = words("acid_heat", "Kind of stage.")
     end: End = part(after(20.0), "end", "end", "What ends the stage.")

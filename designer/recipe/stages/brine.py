@@ -17,10 +17,8 @@ class Brine(Stage):
     HELP: ClassVar[str] = "Lay the cheese in brine."
     ENDS: ClassVar[tuple[By, ...]] = ("time",)
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
-    PLAN: ClassVar[tuple[str, ...]] = (
-        "Lay the cheeses in brine of {strength_pct} and {brine_c}.",
-        "Salt the floating faces; turn them half-way.",
-    )
+    PLAN: ClassVar[tuple[str, ...]] = ("in brine of {strength_pct} and {brine_c}", "salt the floating faces")
+    TICKS: ClassVar[tuple[str, ...]] = ("turned",)
     PLACE: ClassVar[int] = schedule.PLACE_BRINE
     STEP_MAX_MIN: ClassVar[float] = 5.0
 

@@ -20,7 +20,7 @@ class Cut(VatStage):
     HELP: ClassVar[str] = "Cut the gel to an even size."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("temperature_c", "corner", 0.5), Handle("cut_mm", "inside", 1.0))
-    PLAN: ClassVar[tuple[str, ...]] = ("Cut to {cut_mm}.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("to {cut_mm}",)
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
     DISTURBED: ClassVar[float] = 0.3
 

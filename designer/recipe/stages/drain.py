@@ -17,7 +17,7 @@ class Drain(VatStage):
     HELP: ClassVar[str] = "Run the whey off."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "whey_off", "ph", "acidity", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("whey_off_pct", "inside", 5.0),)
-    PLAN: ClassVar[tuple[str, ...]] = ("Run off {whey_off_pct} of the free whey.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("{whey_off_pct} of the whey off",)
     PLACE: ClassVar[int] = schedule.PLACE_DRAINED
 
     kind: Literal["drain"] = words("drain", "Kind of stage.")

@@ -17,10 +17,8 @@ class Drying(RoomStage):
     HELP: ClassVar[str] = "Let the faces dry."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("room_c", "corner", 1.0), Handle("humidity_pct", "inside", 1.0))
-    PLAN: ClassVar[tuple[str, ...]] = (
-        "Dry the cheeses at {room_c}.",
-        "Hold the air at {humidity_pct} humidity; turn them daily.",
-    )
+    PLAN: ClassVar[tuple[str, ...]] = ("at {room_c}", "{humidity_pct} humidity")
+    TICKS: ClassVar[tuple[str, ...]] = ("turned",)
     PLACE: ClassVar[int] = schedule.PLACE_AIR
     STEP_MAX_MIN: ClassVar[float] = 15.0
 

@@ -15,7 +15,7 @@ class Hang(RoomStage):
     LABEL: ClassVar[str] = "hang in cloth"
     HELP: ClassVar[str] = "Tie the curd in cloth and let it drip."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "whey_off", "ph", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("Hang the curd in cloth and let it drip.", "Keep the room at {room_c}.")
+    PLAN: ClassVar[tuple[str, ...]] = ("let it drip", "room {room_c}")
 
     kind: Literal["hang"] = words("hang", "Kind of stage.")
     end: End = part(after(720.0), "end", "end", "What ends the stage.")

@@ -17,7 +17,7 @@ class HoldBrine(Stage):
     HELP: ClassVar[str] = "Keep the cheese in brine to ripen."
     ENDS: ClassVar[tuple[By, ...]] = ("time",)
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
-    PLAN: ClassVar[tuple[str, ...]] = ("Keep the cheeses under brine of {strength_pct} at {brine_c}.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("under brine of {strength_pct} and {brine_c}",)
     PLACE: ClassVar[int] = schedule.PLACE_BRINE
     STEP_MAX_MIN: ClassVar[float] = 30.0
 

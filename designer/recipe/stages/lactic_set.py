@@ -16,7 +16,8 @@ class LacticSet(VatStage):
     LABEL: ClassVar[str] = "lactic set"
     HELP: ClassVar[str] = "The starter curdles the milk slowly; a little coagulant firms it."
     ENDS: ClassVar[tuple[By, ...]] = ("ph", "time", "firmness", "acidity", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("Leave the milk to curdle undisturbed.", "Keep it at {temperature_c}.")
+    PLAN: ClassVar[tuple[str, ...]] = ("keep still", "at {temperature_c}")
+    TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
     STEP_MAX_MIN: ClassVar[float] = 5.0
 
     kind: Literal["lactic_set"] = words("lactic_set", "Kind of stage.")

@@ -16,7 +16,7 @@ class Ladle(RoomStage):
     HELP: ClassVar[str] = "Ladle the gel into the forms, slice by slice."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("cut_mm", "inside", 5.0),)
-    PLAN: ClassVar[tuple[str, ...]] = ("Ladle slices of {cut_mm} into the forms.", "Keep the room at {room_c}.")
+    PLAN: ClassVar[tuple[str, ...]] = ("slices of {cut_mm} into the forms", "room {room_c}")
 
     kind: Literal["ladle"] = words("ladle", "Kind of stage.")
     end: End = part(after(60.0), "end", "end", "What ends the stage.")

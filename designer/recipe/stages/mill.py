@@ -17,7 +17,7 @@ class Mill(VatStage):
     HELP: ClassVar[str] = "Mill the slabs into chips."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("cut_mm", "inside", 1.0),)
-    PLAN: ClassVar[tuple[str, ...]] = ("Mill to chips of {cut_mm}.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("to {cut_mm}",)
     PLACE: ClassVar[int] = schedule.PLACE_DRAINED
     DISTURBED: ClassVar[float] = 1.0
 

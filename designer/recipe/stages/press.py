@@ -61,7 +61,8 @@ class Press(RoomStage):
     HELP: ClassVar[str] = "Press in steps, gently first: an early hard press closes the skin and keeps whey in."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("steps", "inside", 1.0),)
-    PLAN: ClassVar[tuple[str, ...]] = ("Press {steps}.", "Keep the room at {room_c}.")
+    PLAN: ClassVar[tuple[str, ...]] = ("{steps}", "room {room_c}")
+    TICKS: ClassVar[tuple[str, ...]] = ("turned",)
     PLACE: ClassVar[int] = schedule.PLACE_PRESS
 
     kind: Literal["press"] = words("press", "Kind of stage.")

@@ -16,7 +16,7 @@ class Rest(VatStage):
     LABEL: ClassVar[str] = "rest"
     HELP: ClassVar[str] = "Leave the curd alone; its cut faces close."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("Let the curd rest.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("leave it alone",)
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
 
     kind: Literal["rest"] = words("rest", "Kind of stage.")

@@ -15,7 +15,8 @@ class Ripen(VatStage):
     LABEL: ClassVar[str] = "ripen"
     HELP: ClassVar[str] = "Hold the milk warm with its starter until acid has begun."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("Ripen the milk.", "Bring it to {temperature_c}.")
+    PLAN: ClassVar[tuple[str, ...]] = ("at {temperature_c}",)
+    TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
 
     kind: Literal["ripen"] = words("ripen", "Kind of stage.")
     end: End = part(after(45.0), "end", "end", "What ends the stage.")

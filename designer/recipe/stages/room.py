@@ -17,10 +17,7 @@ class Room(RoomStage):
     HELP: ClassVar[str] = "Age the cheese in its room."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("room_c", "corner", 1.0), Handle("humidity_pct", "inside", 1.0))
-    PLAN: ClassVar[tuple[str, ...]] = (
-        "Age at {room_c}.",
-        "Hold {humidity_pct} humidity.",
-    )
+    PLAN: ClassVar[tuple[str, ...]] = ("at {room_c}", "{humidity_pct} humidity")
     PLACE: ClassVar[int] = schedule.PLACE_AIR
     STEP_MAX_MIN: ClassVar[float] = 60.0
 

@@ -17,7 +17,7 @@ class Scald(RoomStage):
     HELP: ClassVar[str] = "Lay the pieces in hot whey or water."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "temperature", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("bath_c", "corner", 1.0),)
-    PLAN: ClassVar[tuple[str, ...]] = ("Lay the pieces in whey or water of {bath_c}.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("in whey or water of {bath_c}",)
     STEP_MAX_MIN: ClassVar[float] = 1.0
 
     kind: Literal["scald"] = words("scald", "Kind of stage.")

@@ -16,7 +16,8 @@ class Set(VatStage):
     LABEL: ClassVar[str] = "set"
     HELP: ClassVar[str] = "Coagulant goes in; the milk stands still until the gel is ready to cut."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "floc_multiple", "firmness", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("Stir the coagulant in for a minute at most, then let the milk stand.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("stir in for 1 min, then keep still",)
+    TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
 
     kind: Literal["set"] = words("set", "Kind of stage.")
     end: End = part(End(by="floc_multiple", value=3.0, latest_min=90.0), "end", "end", "What ends the stage.")

@@ -17,7 +17,7 @@ class Settle(VatStage):
     HELP: ClassVar[str] = "Let the curd sink and lie together under the whey."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("pressure_kpa", "inside", 0.5),)
-    PLAN: ClassVar[tuple[str, ...]] = ("Let the curd settle.", "Press it under the whey at {pressure_kpa}.")
+    PLAN: ClassVar[tuple[str, ...]] = ("under the whey", "pressed at {pressure_kpa}")
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
 
     kind: Literal["settle"] = words("settle", "Kind of stage.")

@@ -70,7 +70,9 @@ class Stage(Model):
     ENDS: ClassVar[tuple[By, ...]] = ("time",)
     HANDLES: ClassVar[tuple[Handle, ...]] = ()
     PLAN: ClassVar[tuple[str, ...]] = ()
-    """Clauses of the plan line; one is used when every field it names is set."""
+    """Clauses of the plan line; one is used when every field it names is set. Short: they stand in a narrow column."""
+    TICKS: ClassVar[tuple[str, ...]] = ()
+    """What the maker ticks off on the plan: a yes or no, not a figure."""
     PLACE: ClassVar[int] = schedule.PLACE_MILK
     DISTURBED: ClassVar[float] = 0.0
     STEP_MAX_MIN: ClassVar[float] = 1.0
@@ -130,6 +132,10 @@ class Stage(Model):
             if all(getattr(self, name) is not None for name in names):
                 lines.append(clause.format(**{name: self.shown(name, system) for name in names}))
         return tuple(lines)
+
+    def plan_line(self, system: System = "metric") -> str:
+        """The clauses as one line."""
+        return ", ".join(self.plan_lines(system))
 
     def end_line(self, system: System = "metric") -> str:
         """When it is done, in words."""

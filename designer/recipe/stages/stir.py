@@ -16,7 +16,7 @@ class Stir(VatStage):
     LABEL: ClassVar[str] = "stir"
     HELP: ClassVar[str] = "Keep the curd moving in its whey."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("Stir so that the curd just keeps floating.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("so that the curd just keeps floating",)
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
 
     kind: Literal["stir"] = words("stir", "Kind of stage.")

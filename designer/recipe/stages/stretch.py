@@ -17,7 +17,7 @@ class Stretch(RoomStage):
     HELP: ClassVar[str] = "Work the ripe curd in hot water until it stretches smooth."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "temperature", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("water_c", "corner", 1.0),)
-    PLAN: ClassVar[tuple[str, ...]] = ("Work the curd in water of {water_c} until it shines and pulls long.",)
+    PLAN: ClassVar[tuple[str, ...]] = ("in water of {water_c}", "until it shines and pulls long")
     PLACE: ClassVar[int] = schedule.PLACE_DRAINED
     STEP_MAX_MIN: ClassVar[float] = 1.0
 

@@ -15,7 +15,8 @@ class Turn(RoomStage):
     LABEL: ClassVar[str] = "turn"
     HELP: ClassVar[str] = "Turn the cheeses in their forms."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("Turn the cheeses.", "Keep the room at {room_c}.")
+    PLAN: ClassVar[tuple[str, ...]] = ("room {room_c}",)
+    TICKS: ClassVar[tuple[str, ...]] = ("turned",)
 
     kind: Literal["turn"] = words("turn", "Kind of stage.")
     end: End = part(after(5.0), "end", "end", "What ends the stage.")

@@ -27,10 +27,10 @@ class Wash(Stage):
         Handle("water_c", "inside", 1.0),
     )
     PLAN: ClassVar[tuple[str, ...]] = (
-        "Draw {whey_off_pct} of the free whey over {off_min}.",
-        "Add {water_pct} of the milk as water of {water_c} over {on_min}.",
-        "Add {water_l} of water of {water_c} over {on_min}.",
-        "Stir on.",
+        "{whey_off_pct} of the whey off",
+        "{water_pct} of the milk as water on",
+        "{water_l} of water on",
+        "at {water_c}",
     )
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
 
