@@ -108,8 +108,8 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64])
     shrunk = p.water_milk / water
     temp = y[T]
     salt_pct = 100.0 * y[CURD + SALT] / water
-    hexose = y[CURD + HEXOSE] / water
-    galactose = y[CURD + GALACTOSE] / water
+    hexose = max(0.0, y[CURD + HEXOSE]) / water
+    galactose = max(0.0, y[CURD + GALACTOSE]) / water
     undissociated = y[CURD + LACTATE] * on_curve(LACTIC_H, ph) / water
     stopped = 1.0 / (1.0 + (undissociated / p.acid_stop) ** 4)
     ceiling = p.crowding * shrunk**p.crowding_curd

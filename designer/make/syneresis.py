@@ -65,6 +65,13 @@ def rennet_curd_per_min(
 
 
 @register_jitable
+def end_point(ph: float, p: Any) -> float:
+    """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd."""
+    acid = 1.0 / (1.0 + np.exp((ph - p.syneresis_acid_ph) / p.syneresis_acid_width))
+    return p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid
+
+
+@register_jitable
 def water_loss(
     r: float,
     gel: int,
@@ -85,7 +92,7 @@ def water_loss(
     handled = handling(place, disturbed, load_kpa, p)
     if gel == GEL_LACTIC:
         k = p.acid_syneresis_k * temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0) * handled
-        over = r - p.acid_syneresis_r_eq
+        over = r - p.syneresis_r_eq_acid
         slow = 1.0
     elif gel == GEL_ACID_HEAT:
         k = p.heat_curd_k * handled
@@ -93,7 +100,8 @@ def water_loss(
         slow = 1.0
     else:
         k = rennet_curd_per_min(temp_c, ph, edge_mm, fat_per_casein, handled, p)
-        over = r - p.syneresis_r_eq
+        k = k / (1.0 + k / p.syneresis_k_limit)
+        over = r - end_point(ph, p)
         slow = 1.0 + (p.syneresis_r_slow / r) ** p.syneresis_q
     if over <= 0.0:
         return 0.0

@@ -1,0 +1,68 @@
+"""Coagulant strength and dose: Soxhlet, Berridge, IMCU, and what a bottle gives; with the acidity units of a titration.
+
+Definitions from memory (high) unless said; conversions between strength units are common practice and never exact.
+"""
+
+from __future__ import annotations
+
+POUND_KG = 0.45359237
+MILK_KG_PER_L = 1.03
+LACTIC_G_MOL = 90.08
+
+
+def clotting_minutes_soxhlet(strength: float, ml_per_l: float, minutes: float = 40.0) -> float:
+    """Minutes to clot fresh milk at 35 °C by rennet of strength 1:`strength`, dosed in mL per L.
+
+    Soxhlet: volumes of milk that one volume clots at 35 °C in 40 min (the trade also uses 45).
+    """
+    return minutes * 1000.0 / (strength * ml_per_l)
+
+
+def clotting_seconds_berridge(units_per_ml: float) -> float:
+    """Seconds to clot standard milk at 30 °C with so many rennin units per mL milk (1 RU clots 10 mL in 100 s)."""
+    return 10.0 / units_per_ml
+
+
+def dose_imcu(volume_ml: float, strength_imcu_ml: float, milk: float) -> float:
+    """Dose [IMCU per kg or per L], by what `milk` is given in."""
+    return volume_ml * strength_imcu_ml / milk
+
+
+def rennet_ml(dose_imcu_l: float, milk_l: float, strength_imcu_ml: float) -> float:
+    """Rennet to measure out [mL] (or g of powder, if the strength is per gram)."""
+    return dose_imcu_l * milk_l / strength_imcu_ml
+
+
+def calcium_chloride_g(share_pct: float, milk_kg: float, solution_pct: float = 100.0) -> float:
+    """Calcium chloride [g]: `share_pct` of the milk, as dry salt or as a solution of `solution_pct` % w/w."""
+    return share_pct / 100.0 * milk_kg * 1000.0 / (solution_pct / 100.0)
+
+
+def cells_per_ml(grams: float, cfu_per_g: float, milk_l: float) -> float:
+    """Starter cells per mL of milk that a pack brings."""
+    return grams * cfu_per_g / (milk_l * 1000.0)
+
+
+def lactic_pct_of_soxhlet_henkel(degrees: float) -> float:
+    """Titratable acidity [% lactic acid] of degrees Soxhlet-Henkel (N/4 per 100 mL): 0.0225 % each."""
+    return 0.0225 * degrees
+
+
+def lactic_pct_of_dornic(degrees: float) -> float:
+    """Titratable acidity [% lactic acid] of degrees Dornic (N/9 per 100 mL): 0.01 % each."""
+    return 0.01 * degrees
+
+
+def lactic_pct_of_thoerner(degrees: float) -> float:
+    """Titratable acidity [% lactic acid] of degrees Thörner (N/10 per 100 mL): 0.009 % each."""
+    return 0.009 * degrees
+
+
+def lactic_pct_of_titration(naoh_ml: float, sample_ml: float, normality: float = 0.1) -> float:
+    """Titratable acidity [% lactic acid] of a titration to pH 8.3 (a gram taken as a millilitre)."""
+    return naoh_ml * normality * LACTIC_G_MOL / (10.0 * sample_ml)
+
+
+def lactic_mmol_l(dornic: float) -> float:
+    """Lactic acid [mmol/L] of degrees Dornic (0.1 g/L each)."""
+    return 100.0 * dornic / LACTIC_G_MOL
