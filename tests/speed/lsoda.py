@@ -19,11 +19,12 @@ from designer.make.state import SIZE, T
 from designer.recipe.schedule import T_RAMP
 
 TOLERANCE = 1e-6
-Begin = Callable[[NDArray[np.float64], Any, Any], None]
-Rates = Callable[[NDArray[np.float64], Any, Any, NDArray[np.float64]], None]
+State = NDArray[np.float64]
+Begin = Callable[[State, Any, Any], None]
+Rates = Callable[[State, Any, Any, State], None]
 
 
-def integrate(path: Path, rows: Any, y0: NDArray[np.float64], p: Any, begin: Begin, rates: Rates) -> NDArray[np.float64]:
+def integrate(path: Path, rows: Any, y0: State, p: Any, begin: Begin, rates: Rates) -> State:
     """The state at the end, each row integrated over the minutes the march gave it. y0 and result (SIZE,)."""
     y = y0.copy()
     change = np.zeros(SIZE)
@@ -34,7 +35,7 @@ def integrate(path: Path, rows: Any, y0: NDArray[np.float64], p: Any, begin: Beg
         if end <= start:
             continue
 
-        def slope(_: float, state: NDArray[np.float64], row: Any = row) -> NDArray[np.float64]:
+        def slope(_: float, state: State, row: Any = row) -> State:
             rates(state, row, p, change)
             return change
 
@@ -42,12 +43,12 @@ def integrate(path: Path, rows: Any, y0: NDArray[np.float64], p: Any, begin: Beg
     return y
 
 
-def plain(path: Path, rows: NDArray[Any], y0: NDArray[np.float64], p: Any) -> NDArray[np.float64]:
+def plain(path: Path, rows: NDArray[Any], y0: State, p: Any) -> State:
     """With the rates as plain Python."""
     return integrate(path, [named(row) for row in rows], y0, named(p), begin, rates)
 
 
-def compiled(path: Path, rows: NDArray[Any], y0: NDArray[np.float64], p: Any) -> NDArray[np.float64]:
+def compiled(path: Path, rows: NDArray[Any], y0: State, p: Any) -> State:
     """With the rates as machine code, the loop around them still SciPy's."""
     return integrate(path, list(rows.copy().view(np.recarray)), y0, p, machine(begin), machine(rates))
 
