@@ -247,14 +247,13 @@ GRAIN = 9
 
 
 def exact(value: float, kind: str, unit: str | None = None) -> str:
-    """Text in that unit (default: base) that reads back as the very same number, to `GRAIN` decimals; for files."""
+    """Text in that unit (default: the natural one) that reads back as the very same number to `GRAIN` decimals."""
     spec = KINDS[kind]
     value = round(value, GRAIN)
     if kind == "clock":
         return show(value, kind)
-    if kind == "duration" and unit is None:
-        unit = "h" if value >= 240 and value % 60 == 0 else "min"
-        unit = "d" if value >= 4320 and value % 1440 == 0 else unit
+    if unit is None:
+        unit = _natural_unit(value, kind)
     if unit is not None and " " in unit and spec.compound:
         together = _exact_compound(value, spec, unit.split())
         if together:
@@ -266,10 +265,25 @@ def exact(value: float, kind: str, unit: str | None = None) -> str:
         for digits in range(1, 18):
             text = _plain_digits(number, digits)
             if round(_to_base(float(text), spec, spec.unit(candidate)), GRAIN) == value:
-                if spec.fixed and "." in text and len(text.split(".")[1]) < spec.metric[1]:
-                    text += "0" * (spec.metric[1] - len(text.split(".")[1]))
+                if spec.compound and len(text.partition(".")[2]) > 2 and candidate in spec.compound[:-1]:
+                    together = _exact_compound(value, spec, list(spec.compound[spec.compound.index(candidate) :]))
+                    text, candidate = (together, "") if together else (text, candidate)
+                if spec.fixed:
+                    whole, _, rest = text.partition(".")
+                    text = f"{whole}.{rest:0<{spec.metric[1]}}"
                 return f"{text} {candidate}".strip()
     return f"{value!r} {spec.base}".strip()
+
+
+def _natural_unit(value: float, kind: str) -> str | None:
+    """The unit a maker would write a metric value in."""
+    if kind == "duration":
+        return "d" if value >= 4320 and value % 1440 == 0 else "h min" if value >= 60 else "min"
+    if kind in ("mass", "small_mass") and 0 < abs(value) < 1:
+        return "g"
+    if kind == "volume" and 0 < abs(value) < 1:
+        return "mL"
+    return None
 
 
 def _exact_compound(value: float, kind: Kind, names: list[str]) -> str:

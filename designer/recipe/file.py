@@ -5,14 +5,20 @@ Reading is strict and says where; writing keeps what the maker wrote.
 
 from __future__ import annotations
 
+import os
+import tempfile
 import tomllib
 from pathlib import Path
 from typing import Any
 
-from designer.recipe.document import Recipe
+from tomlkit.exceptions import TOMLKitError
+
+from designer.recipe.describing import json_schema as json_schema
+from designer.recipe.document import FORMAT, Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.migrations import migrated
 from designer.recipe.reading import recipe_of
+from designer.recipe.writing import fresh, merged
 
 MAX_BYTES = 1_000_000
 
@@ -66,3 +72,62 @@ def read(path: Path | str) -> Recipe:
     except RecipeError as error:
         place = f"{path}, {error.where}" if error.where else str(path)
         raise RecipeError(error.sentence, place) from None
+
+
+def writes(recipe: Recipe, previous_text: str | None = None) -> str:
+    """The text of a recipe. With the text last read, comments, order and unchanged quantities stay as written.
+
+    The result always reads back as the same document; where a text is laid out so that it can't be merged (parts as
+    inline tables), it is written anew.
+    """
+    if previous_text is not None and previous_text.strip():
+        try:
+            text = merged(recipe, previous_text)
+            if reads(text) == recipe:
+                return text
+        except (RecipeError, TOMLKitError, KeyError, TypeError):
+            pass
+    return fresh(recipe)
+
+
+def write(recipe: Recipe, path: Path | str, previous_text: str | None = None) -> str:
+    """Write a recipe beside its path and put it in place at once, so that a crash leaves the old or the new; the text.
+
+    Without `previous_text` the file itself is merged with, if there is one. A file of a newer format is never written
+    over. Raises RecipeError where the file can't be written.
+    """
+    path = Path(path)
+    if previous_text is None and path.exists():
+        previous_text = read_text(path)
+    if previous_text is not None:
+        _never_over_newer(previous_text, path)
+    text = writes(recipe, previous_text)
+    try:
+        _replace(path, text)
+    except OSError as error:
+        raise RecipeError(f"the file can't be written: {error.strerror or error}", str(path)) from None
+    return text
+
+
+def _never_over_newer(text: str, path: Path) -> None:
+    try:
+        version = tomllib.loads(text).get("format")
+    except (ValueError, RecursionError):
+        return
+    if isinstance(version, int) and version > FORMAT:
+        raise RecipeError(f"the file has format {version}, newer than this program; it is not written over", str(path))
+
+
+def _replace(path: Path, text: str) -> None:
+    target = path.resolve()
+    handle, name = tempfile.mkstemp(prefix=f".{target.name}.", suffix=".new", dir=target.parent)
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
+            stream.write(text)
+            stream.flush()
+            os.fsync(stream.fileno())
+        os.chmod(name, target.stat().st_mode & 0o777 if target.exists() else 0o644)
+        os.replace(name, target)
+    except BaseException:
+        Path(name).unlink(missing_ok=True)
+        raise

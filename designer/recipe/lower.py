@@ -7,19 +7,13 @@ from collections.abc import Sequence
 
 from designer.recipe import schedule
 from designer.recipe.document import Addition, Branch, Form, Recipe, Starter, stage_label
+from designer.recipe.dose import addition_columns, starter_columns
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
 from designer.recipe.presets import presets
 from designer.recipe.stages.kinds import AnyStage
 from designer.recipe.stages.stage import Geometry, Row, RowContext, split_tail
 
-COAGULANTS = {
-    "calf": schedule.COAGULANT_CALF,
-    "chymosin": schedule.COAGULANT_CHYMOSIN,
-    "microbial": schedule.COAGULANT_MICROBIAL,
-    "camel": schedule.COAGULANT_CAMEL,
-    "plant": schedule.COAGULANT_PLANT,
-}
 ADDED = (
     "rennet_imcu_l",
     "cacl2_g_kg",
@@ -57,89 +51,6 @@ def geometry(form: Form | None) -> Geometry:
     )
 
 
-def starter_columns(starter: Starter, milk: schedule.Milk) -> Row:
-    """Cells [1e9 per mL milk], lactic acid [mol per kg milk] and lag [h] that one starter brings.
-
-    1 % of a liquid culture with 1e9 cells per mL gives 1e7 per mL milk; 10 units in 100 L do as much (common practice).
-    """
-    kind, dose = presets()["starter"][starter.kind], presets()["dose"]
-    litres = milk.mass_kg / milk.density_kg_l
-    lactate = 0.0
-    if starter.bulk_pct is not None:
-        cells = starter.bulk_pct / 100.0 * kind["cells"]
-        acidity = kind["acidity"] if starter.acidity_pct is None else starter.acidity_pct
-        lactate = starter.bulk_pct / 100.0 * acidity * 10.0 / presets()["lactic_acid"]["molar_g"]
-    elif starter.mass_kg is not None:
-        assert starter.potency_cfu_g is not None
-        cells = starter.mass_kg * 1000.0 * starter.potency_cfu_g / (litres * 1000.0) / 1e9
-    elif starter.cells_per_ml is not None:
-        cells = starter.cells_per_ml / 1e9
-    else:
-        assert starter.units is not None
-        cells = starter.units / (litres / 100.0) / starter.units_per_100l / 100.0
-    row = {f"inoculum_{name}": cells * kind[name] for name in schedule.POPULATIONS}
-    lag = dose["lag_direct_h"] if starter.direct or starter.mass_kg is not None else dose["lag_active_h"]
-    return row | {"inoculum_lactate": lactate, "lag_h": lag}
-
-
-def addition_mass_kg(addition: Addition, milk: schedule.Milk) -> float | None:
-    """Mass that goes in [kg]; None for a volume of something whose density is not known."""
-    if addition.mass_kg is not None:
-        return addition.mass_kg
-    if addition.mass_pct is not None:
-        return addition.mass_pct / 100.0 * milk.mass_kg
-    assert addition.volume_l is not None
-    if addition.what == "acid":
-        acid = presets()["acid"][addition.acid]
-        return float(addition.volume_l * (1.0 + acid["density_slope"] * _acid_strength(addition)))
-    if addition.what == "calcium_chloride":
-        slope = presets()["calcium_chloride"]["density_slope"]
-        return float(addition.volume_l * (1.0 + slope * (addition.strength_pct or 0.0)))
-    return None
-
-
-def _acid_strength(addition: Addition) -> float:
-    return (
-        float(presets()["acid"][addition.acid]["strength"]) if addition.strength_pct is None else addition.strength_pct
-    )
-
-
-def rennet_imcu_per_l(addition: Addition, milk: schedule.Milk) -> float:
-    """Activity given to each litre of milk [IMCU/L], after what the coagulant lost by age."""
-    assert addition.strength_imcu_ml is not None
-    litres = milk.mass_kg / milk.density_kg_l
-    if addition.volume_l is not None:
-        amount = addition.volume_l * 1000.0
-    else:
-        amount = (addition_mass_kg(addition, milk) or 0.0) * 1000.0
-    kept = (1.0 - presets()["rennet"]["loss_per_month"]) ** addition.age_months
-    return float(amount * addition.strength_imcu_ml * kept / litres)
-
-
-def addition_columns(addition: Addition, milk: schedule.Milk) -> Row:
-    """Columns of one addition; lipase, ripening cultures, colour and herbs change no column."""
-    if addition.what == "coagulant":
-        return {
-            "rennet_imcu_l": rennet_imcu_per_l(addition, milk),
-            "coagulant": COAGULANTS[addition.coagulant or "calf"],
-        }
-    if addition.what == "salt":
-        mass = addition_mass_kg(addition, milk)
-        if mass is None:
-            raise ValueError("give salt by mass or as a share of the milk, not by volume")
-        return {"salt_per_milk": mass / milk.mass_kg}
-    if addition.what == "calcium_chloride":
-        if addition.volume_l is not None and addition.strength_pct is None:
-            raise ValueError('calcium chloride by volume needs its solution, for example solution = "33 %"')
-        dry = (addition_mass_kg(addition, milk) or 0.0) * (addition.strength_pct or 100.0) / 100.0
-        return {"cacl2_g_kg": dry * 1000.0 / milk.mass_kg}
-    if addition.what == "acid":
-        acid = presets()["acid"][addition.acid]
-        pure_g = (addition_mass_kg(addition, milk) or 0.0) * 1000.0 * _acid_strength(addition) / 100.0
-        return {"acid_mol_kg": pure_g / acid["molar_g"] * acid["protons"] / milk.mass_kg}
-    return {}
-
-
 def _add(row: Row, columns: Row) -> None:
     """Doses add up; a shared lag is the mean by cells; the coagulant named last wins."""
     cells = sum(row[f"inoculum_{name}"] for name in schedule.POPULATIONS)
@@ -173,18 +84,29 @@ def _default_at(stages: Sequence[AnyStage]) -> str:
     return next((stage.id for stage in stages if stage.kind == "ripen"), stages[0].id)
 
 
+def temperatures_before(recipe: Recipe, milk_c: float) -> dict[str, float]:
+    """Stage id -> temperature it starts from, as far as it is set [°C]; nan where it follows a room or comes of mixing.
+
+    `milk_c` is that of the milk as it comes into the vat.
+    """
+    out: dict[str, float] = {}
+    ends: dict[str, float] = {}
+    for lane in recipe.lanes():
+        now = ends[lane.after] if isinstance(lane, Branch) else milk_c
+        for stage in lane.stages:
+            out[stage.id] = now
+            now = ends[stage.id] = stage.end_temperature_c(now)
+    return out
+
+
 def _lane(
-    recipe: Recipe,
-    lane: Recipe | Branch,
-    milk: schedule.Milk,
-    temperature_c: float,
-    place: str = "",
-) -> tuple[list[Row], dict[str, float], float | None]:
-    """Rows of one lane, set temperature after each stage, and the planned minute of its first starter."""
+    recipe: Recipe, lane: Recipe | Branch, milk: schedule.Milk, starts_c: dict[str, float]
+) -> tuple[list[Row], float | None]:
+    """Rows of one lane, and the planned minute of its first starter."""
     form = geometry(lane.form if lane.form is not None else recipe.form)
+    place = f"branch “{lane.name or lane.id}”, " if isinstance(lane, Branch) else ""
     default_at = _default_at(lane.stages)
     out: list[Row] = []
-    temperatures: dict[str, float] = {}
     clock, starter_min = 0.0, None
     for index, stage in enumerate(lane.stages):
         where = place + stage_label(lane.stages, index)
@@ -193,7 +115,7 @@ def _lane(
             milk=milk,
             geometry=form,
             room_c=recipe.room_c,
-            temperature_c=temperature_c,
+            temperature_c=starts_c[stage.id],
             heating_kw=recipe.vat.power_kw if recipe.vat is not None else None,
             milk_kj_per_kg_k=float(presets()["milk"]["heat_capacity"]),
         )
@@ -219,10 +141,8 @@ def _lane(
             for row in rows[:coagulant_row]:
                 row["gel"] = schedule.GEL_NONE
         out += rows
-        temperature_c = stage.end_temperature_c(context)
-        temperatures[stage.id] = temperature_c
         clock += planned
-    return out, temperatures, starter_min
+    return out, starter_min
 
 
 def lower(recipe: Recipe) -> schedule.Schedule:
@@ -232,21 +152,17 @@ def lower(recipe: Recipe) -> schedule.Schedule:
     coagulant, an addition after its stage has ended.
     """
     milk = blend(recipe)
-    rows, temperatures, starter_min = _lane(recipe, recipe, milk, milk.temperature_c)
-    lanes = [schedule.Lane(schedule.as_rows(rows), tuple(stage.id for stage in recipe.stages))]
-    for branch in recipe.branches:
-        place = f"branch “{branch.name or branch.id}”, "
-        branch_rows, _, _ = _lane(recipe, branch, milk, temperatures[branch.after], place)
-        lanes.append(
-            schedule.Lane(
-                schedule.as_rows(branch_rows),
-                tuple(stage.id for stage in branch.stages),
-                branch_id=branch.id,
-                after_stage=branch.after,
-                share=branch.share_pct / 100.0,
-                of=branch.of,
-            )
-        )
+    starts_c = temperatures_before(recipe, milk.temperature_c)
+    lanes, starter_min = [], None
+    for lane in recipe.lanes():
+        rows, first_starter = _lane(recipe, lane, milk, starts_c)
+        ids = tuple(stage.id for stage in lane.stages)
+        if isinstance(lane, Branch):
+            parted = {"branch_id": lane.id, "after_stage": lane.after, "of": lane.of}
+            lanes.append(schedule.Lane(schedule.as_rows(rows), ids, share=lane.share_pct / 100.0, **parted))
+        else:
+            lanes.append(schedule.Lane(schedule.as_rows(rows), ids))
+            starter_min = first_starter
     return schedule.Schedule(
         milk=milk,
         lanes=tuple(lanes),

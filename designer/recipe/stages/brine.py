@@ -51,7 +51,7 @@ class Brine(Stage):
         """Follows the brine."""
         return {"t_law": schedule.T_FOLLOW, "follow_c": self.brine_c, **context.geometry.columns}
 
-    def end_temperature_c(self, context: RowContext) -> float:
+    def end_temperature_c(self, before_c: float) -> float:
         """Not set: nan."""
         return float("nan")
 

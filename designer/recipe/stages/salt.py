@@ -49,6 +49,6 @@ class Salt(VatStage):
         air = {"place": schedule.PLACE_AIR, "t_law": schedule.T_FOLLOW, "follow_c": context.room_c, "step_max_min": 5.0}
         return [self.row(context, **(air | context.geometry.columns), **{key: self.salt_pct / 100.0})]
 
-    def end_temperature_c(self, context: RowContext) -> float:
+    def end_temperature_c(self, before_c: float) -> float:
         """A formed cheese follows the room."""
-        return super().end_temperature_c(context) if self.on == "curd" else float("nan")
+        return super().end_temperature_c(before_c) if self.on == "curd" else float("nan")

@@ -120,9 +120,9 @@ class Stage(Model):
         """Columns of the temperature law."""
         return {"t_law": schedule.T_HOLD}
 
-    def end_temperature_c(self, context: RowContext) -> float:
+    def end_temperature_c(self, before_c: float) -> float:
         """Temperature at the end as far as it is set [°C]; nan where it follows something."""
-        return context.temperature_c
+        return before_c
 
     def plan_lines(self, system: System = "metric") -> tuple[str, ...]:
         """What to do, in words with units of that system; clauses whose fields are not set are left out."""
@@ -233,11 +233,11 @@ class VatStage(Stage):
             return min(seconds / 60.0, self.end.planned_min)
         return self.end.planned_min
 
-    def end_temperature_c(self, context: RowContext) -> float:
+    def end_temperature_c(self, before_c: float) -> float:
         """What was set, else what it was."""
         if self.end.by == "temperature":
             return math.nan if self.end.value is None else self.end.value
-        return context.temperature_c if self.temperature_c is None else self.temperature_c
+        return before_c if self.temperature_c is None else self.temperature_c
 
 
 class RoomStage(Stage):
@@ -262,7 +262,7 @@ class RoomStage(Stage):
         room = context.room_c if self.room_c is None else self.room_c
         return {"t_law": schedule.T_FOLLOW, "follow_c": room, **context.geometry.columns}
 
-    def end_temperature_c(self, context: RowContext) -> float:
+    def end_temperature_c(self, before_c: float) -> float:
         """Not set: nan."""
         return math.nan
 

@@ -119,6 +119,10 @@ class Wash(Stage):
         assert self.water_l is not None
         return self.water_l / context.milk.mass_kg
 
+    def end_temperature_c(self, before_c: float) -> float:
+        """Comes of mixing: nan."""
+        return float("nan")
+
     def rows(self, context: RowContext) -> list[Row]:
         """Whey off, water on, and stirring until the end."""
         timed = {"end_by": schedule.END_TIME, "end_value": 0.0, "earliest_min": 0.0, "disturbed": self.vigour}
