@@ -87,5 +87,5 @@ def test_no_error_is_swallowed() -> None:
                 caught = node.type.id if isinstance(node.type, ast.Name) else node.type
                 dropped = caught == "Exception" and all(isinstance(step, ast.Pass) for step in node.body)
                 passed_on = isinstance(node.body[-1], ast.Raise)
-                assert caught not in (None, "BaseException") or passed_on, f"{named(path)}:{node.lineno} keeps everything"
+                assert caught not in (None, "BaseException") or passed_on, f"{named(path)}:{node.lineno} keeps all"
                 assert not dropped, f"{named(path)}:{node.lineno} drops every error"
