@@ -6,10 +6,10 @@ lag, Luedeking & Piret for acid by growing and resting cells. Figures and their 
 
 from __future__ import annotations
 
-from numba.extending import register_jitable
+from designer.make.law import law
 
 
-@register_jitable
+@law
 def ctmi_rosso_1993(temp: float, low: float, best: float, high: float) -> float:
     """Share of the optimum growth rate at a temperature [1]; zero outside low..high [°C]."""
     if temp <= low or temp >= high:
@@ -19,7 +19,7 @@ def ctmi_rosso_1993(temp: float, low: float, best: float, high: float) -> float:
     return above / below
 
 
-@register_jitable
+@law
 def cpm_rosso_1995(ph: float, low: float, best: float, high: float) -> float:
     """Share of the optimum growth rate at a pH [1]; zero outside low..high."""
     if ph <= low or ph >= high:
@@ -28,20 +28,20 @@ def cpm_rosso_1995(ph: float, low: float, best: float, high: float) -> float:
     return span / (span - (ph - best) ** 2)
 
 
-@register_jitable
+@law
 def salt_share(salt_in_moisture_pct: float, most: float) -> float:
     """Share of the growth rate left at a salt in moisture [%] (design form, reaches zero at `most`)."""
     ratio = salt_in_moisture_pct / most
     return max(0.0, 1.0 - ratio * ratio)
 
 
-@register_jitable
+@law
 def death_per_min(temp: float, d_ref_min: float, t_ref: float, z: float) -> float:
     """First-order death rate [1/min] from a decimal reduction time at t_ref [°C] and a z value [K]."""
     return 2.302585 / d_ref_min * 10.0 ** ((temp - t_ref) / z)
 
 
-@register_jitable
+@law
 def awake_at_start(lag_h: float, mu_per_h: float) -> float:
     """Baranyi's Q/(1+Q) at the start, for a lag at the optimum: ln(1 + 1/Q0)/mu = lag, so the share is exp(-mu lag)."""
     return 2.718281828459045 ** (-mu_per_h * lag_h)

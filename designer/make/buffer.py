@@ -8,10 +8,10 @@ curd, so draining alone never moves pH. Curves are groups fitted to a reconstruc
 from __future__ import annotations
 
 import numpy as np
-from numba.extending import register_jitable
 from numpy.typing import NDArray
 
 from designer.make.constants import listed, table
+from designer.make.law import law
 
 PH_LOW, PH_HIGH, PH_STEP = 3.2, 8.2, 0.01
 GRID: NDArray[np.float64] = np.arange(PH_LOW, PH_HIGH + PH_STEP / 2, PH_STEP)
@@ -37,7 +37,7 @@ LACTIC_H: NDArray[np.float64] = 1.0 / (1.0 + 10.0 ** (GRID - float(table()["lact
 """Share of lactic acid that keeps its H+."""
 
 
-@register_jitable
+@law
 def on_curve(curve: NDArray[np.float64], ph: float) -> float:
     """A curve over GRID read at a pH, by straight line; held at the ends."""
     place = (ph - PH_LOW) / PH_STEP
@@ -50,7 +50,7 @@ def on_curve(curve: NDArray[np.float64], ph: float) -> float:
     return curve[index] + (place - index) * (curve[index + 1] - curve[index])
 
 
-@register_jitable
+@law
 def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: float, scale: float) -> float:
     """pH at which the buffers present hold the acid balance z.
 
@@ -75,7 +75,7 @@ def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: floa
     return PH_LOW + PH_STEP * (low + share)
 
 
-@register_jitable
+@law
 def serum_balance(ph: float, serum: float, lactate: float, ph_native: float, scale: float) -> float:
     """The part of Z that is dissolved and leaves with whey [mol H+/kg milk]."""
     return scale * serum * (on_curve(SERUM_H, ph) - on_curve(SERUM_H, ph_native)) + lactate * on_curve(LACTIC_H, ph)

@@ -23,6 +23,7 @@ from numpy.typing import NDArray
 from platformdirs import user_cache_path
 
 from designer.make import march as plain
+from designer.make.law import FAST
 from designer.make.state import SIZE
 from designer.recipe.schedule import END_TIME, T_RAMP
 
@@ -56,7 +57,7 @@ def compiled() -> Callable[..., int]:
     """The march as machine code; compiles (a few seconds) on its first call after an edit, else loads."""
     os.environ.setdefault("NUMBA_CACHE_DIR", str(user_cache_path("curdwright") / f"march-{source_key()}"))
     numba.config.CACHE_DIR = os.environ["NUMBA_CACHE_DIR"]
-    return njit(cache=True, nogil=True)(plain.march)  # type: ignore[no-any-return]
+    return njit(cache=True, nogil=True, error_model="numpy", fastmath=FAST)(plain.march)  # type: ignore[no-any-return]
 
 
 _ready = threading.Event()

@@ -9,10 +9,10 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-from numba.extending import register_jitable
 from numpy.typing import NDArray
 
 from designer.make.acid import awake_at_start
+from designer.make.law import law
 from designer.make.rates import curd_mass, curd_ph, firmness, rates, whey_ph
 from designer.make.state import (
     ACID,
@@ -65,7 +65,7 @@ INFO = 4
 NATURAL_ACIDITY_PCT = (0.15, 0.11)  # milk or curd, whey: what the titration counts before any lactic acid
 
 
-@register_jitable
+@law
 def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
     """What happens at once when a row begins: additions, the cut, salt strewn, a temperature set."""
     inocula = (row.inoculum_meso, row.inoculum_strep, row.inoculum_rods)
@@ -121,7 +121,7 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
         y[T] = row.t_end_c
 
 
-@register_jitable
+@law
 def heun(
     y: NDArray[np.float64],
     row: Any,
@@ -139,7 +139,7 @@ def heun(
         to[i] = y[i] + 0.5 * h * (k1[i] + k2[i])
 
 
-@register_jitable
+@law
 def end_margin(
     y: NDArray[np.float64], row: Any, p: Any, minute: float, info: NDArray[np.float64], toward: float
 ) -> float:
@@ -165,7 +165,7 @@ def end_margin(
     return base + 9.008 * lactate / water - row.end_value
 
 
-@register_jitable
+@law
 def _write(out: NDArray[np.float64], n: int, minute: float, index: int, y: NDArray[np.float64], p: Any) -> int:
     ph = curd_ph(y, p)
     out[n, 0] = minute
@@ -178,7 +178,7 @@ def _write(out: NDArray[np.float64], n: int, minute: float, index: int, y: NDArr
     return n + 1
 
 
-@register_jitable
+@law
 def _note_clot(before: float, after: float, minute: float, h: float, info: NDArray[np.float64]) -> None:
     if info[2] < 0.0 and after >= 1.0 > before:
         info[2] = minute + h * (1.0 - before) / (after - before) - info[1]

@@ -9,11 +9,11 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-from numba.extending import register_jitable
 from numpy.typing import NDArray
 
 from designer.make.acid import cpm_rosso_1995, ctmi_rosso_1993, death_per_min, salt_share
 from designer.make.buffer import LACTIC_H, on_curve, ph_of, serum_balance
+from designer.make.law import law
 from designer.make.set import firmness_acid, firmness_scott_blair_1959, floc_minutes_foltmann_1959
 from designer.make.state import (
     ACID,
@@ -67,7 +67,7 @@ from designer.recipe.schedule import (
 NONE_LEFT = 1e-12
 
 
-@register_jitable
+@law
 def curd_mass(y: NDArray[np.float64], p: Any) -> float:
     """Mass of the curd (before cutting: of the milk) [kg per kg milk]."""
     return (
@@ -77,13 +77,13 @@ def curd_mass(y: NDArray[np.float64], p: Any) -> float:
     )  # fmt: skip
 
 
-@register_jitable
+@law
 def curd_ph(y: NDArray[np.float64], p: Any) -> float:
     """pH of the curd, from its acid balance and the buffers it holds."""
     return ph_of(y[CURD + ACID], y[CURD + CASEIN], y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale)
 
 
-@register_jitable
+@law
 def whey_ph(y: NDArray[np.float64], p: Any, ph_curd: float) -> float:
     """pH of the free whey; where there is none yet, that of the curd."""
     if y[WHEY + WATER] < 1e-5:
@@ -93,7 +93,7 @@ def whey_ph(y: NDArray[np.float64], p: Any, ph_curd: float) -> float:
     )
 
 
-@register_jitable
+@law
 def firmness(y: NDArray[np.float64], ph: float, p: Any) -> float:
     """Firmness of the gel [Pa]; zero in milk. Rennet and acid add up in a mixed gel."""
     if y[GEL] == GEL_NONE:
@@ -101,7 +101,7 @@ def firmness(y: NDArray[np.float64], ph: float, p: Any) -> float:
     return firmness_scott_blair_1959(y[CLOT], p.casein_milk, p) + firmness_acid(ph, p.casein_milk, p)
 
 
-@register_jitable
+@law
 def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64]) -> None:
     """Growth, rest and death of three populations in the curd water, and what they turn into lactate."""
     water = y[CURD + WATER]
@@ -158,7 +158,7 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64])
             dy[CURD + WATER] -= 0.5 * WATER_KG * from_lactose
 
 
-@register_jitable
+@law
 def _leave(y: NDArray[np.float64], p: Any, ph: float, water: float, to: int, dy: NDArray[np.float64]) -> None:
     """Curd serum leaves at `water` [kg/min] for another phase, with what is dissolved in its solvent water."""
     share = water / (y[CURD + WATER] - p.nonsolvent * y[CURD + CASEIN])
@@ -175,7 +175,7 @@ def _leave(y: NDArray[np.float64], p: Any, ph: float, water: float, to: int, dy:
     dy[to + ACID] += acid
 
 
-@register_jitable
+@law
 def _even_out(
     y: NDArray[np.float64], p: Any, ph: float, ph_w: float, solvent: float, edge_now: float, dy: NDArray[np.float64]
 ) -> None:
@@ -193,7 +193,7 @@ def _even_out(
     dy[WHEY + ACID] += flow
 
 
-@register_jitable
+@law
 def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> None:
     """Temperature: set by the maker, following its surroundings, or moved by wash water."""
     if row.t_law == T_RAMP:
@@ -210,7 +210,7 @@ def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
         dy[T] += row.water_on / row.minutes * p.cp_water * (row.water_c - y[T]) / (held * p.cp_milk)
 
 
-@register_jitable
+@law
 def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: float, dy: NDArray[np.float64]) -> None:
     """Dry salt dissolving into the curd, and brine."""
     spare = max(0.0, r - 0.9)
@@ -237,7 +237,7 @@ def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: f
         dy[GONE + WATER] += out
 
 
-@register_jitable
+@law
 def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> None:
     """Fill dy/dt [per min] for the state y under one Schedule row and parameters p (constants and the milk)."""
     for i in range(dy.shape[0]):

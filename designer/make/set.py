@@ -9,8 +9,9 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-from numba.extending import register_jitable
 from numpy.typing import NDArray
+
+from designer.make.law import law
 
 GAS = 8.314
 ZERO_C = 273.15
@@ -49,7 +50,7 @@ def _relative_times() -> NDArray[np.float64]:
 RELATIVE_TIME = _relative_times()
 
 
-@register_jitable
+@law
 def set_temperature_factor(temp_c: float) -> float:
     """Clotting time relative to 32 °C [1]; held at the ends of 15-50 °C."""
     place = min(max(temp_c - 15.0, 0.0), 34.999)
@@ -57,7 +58,7 @@ def set_temperature_factor(temp_c: float) -> float:
     return RELATIVE_TIME[index] + (place - index) * (RELATIVE_TIME[index + 1] - RELATIVE_TIME[index])
 
 
-@register_jitable
+@law
 def floc_minutes_foltmann_1959(
     imcu_l: float, temp_c: float, ph: float, cacl2_g_kg: float, milk_factor: float, p: Any
 ) -> float:
@@ -70,7 +71,7 @@ def floc_minutes_foltmann_1959(
     return p.floc_lag_min + p.floc_k / imcu_l * factor
 
 
-@register_jitable
+@law
 def firmness_scott_blair_1959(clot: float, casein: float, p: Any) -> float:
     """Gel firmness G' [Pa] at `clot` flocculation times after rennet; casein [kg/kg]. Zero before flocculation."""
     if clot <= 1.0:
@@ -79,7 +80,7 @@ def firmness_scott_blair_1959(clot: float, casein: float, p: Any) -> float:
     return limit * np.exp(-p.firming_tau / (clot - 1.0))
 
 
-@register_jitable
+@law
 def firmness_acid(ph: float, casein: float, p: Any) -> float:
     """Firmness of an acid gel [Pa]: a step near pH 4.95 (engineering form)."""
     limit = p.acid_gel_pa * (casein / 0.026) ** p.firm_casein_power

@@ -9,8 +9,8 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-from numba.extending import register_jitable
 
+from designer.make.law import law
 from designer.make.set import GAS, ZERO_C
 from designer.recipe.schedule import (
     GEL_ACID_HEAT,
@@ -23,7 +23,7 @@ from designer.recipe.schedule import (
 )
 
 
-@register_jitable
+@law
 def temperature_share(temp_c: float, ea: float, ref_c: float, cap_c: float, gate_c: float) -> float:
     """Arrhenius factor against ref_c [1], level above cap_c (smoothly), fading out below gate_c [°C]."""
     capped = cap_c - np.log1p(np.exp(-(temp_c - cap_c)))
@@ -31,7 +31,7 @@ def temperature_share(temp_c: float, ea: float, ref_c: float, cap_c: float, gate
     return arrhenius / (1.0 + np.exp(-(temp_c - gate_c) / 1.5))
 
 
-@register_jitable
+@law
 def pressed(load_kpa: float, p: Any) -> float:
     """Handling factor under a load [1]: own weight at 0 kPa, levelling off (moisture is not proportional to pressure)."""
     return p.handling_mould + (p.handling_press - p.handling_mould) * load_kpa / (load_kpa + p.press_half_kpa) * (
@@ -39,7 +39,7 @@ def pressed(load_kpa: float, p: Any) -> float:
     )
 
 
-@register_jitable
+@law
 def handling(place: int, disturbed: float, load_kpa: float, p: Any) -> float:
     """Handling factor [1] by place: still or stirred under whey, drained bed, moulds, press."""
     if place == PLACE_MILK:
@@ -54,7 +54,7 @@ def handling(place: int, disturbed: float, load_kpa: float, p: Any) -> float:
     return p.handling_mould
 
 
-@register_jitable
+@law
 def rennet_curd_per_min(
     temp_c: float, ph: float, edge_mm: float, fat_per_casein: float, handled: float, p: Any
 ) -> float:
@@ -64,14 +64,14 @@ def rennet_curd_per_min(
     return k * temperature_share(temp_c, p.syneresis_ea, p.syneresis_t_ref_c, p.syneresis_t_cap_c, p.syneresis_t_gate_c)
 
 
-@register_jitable
+@law
 def end_point(ph: float, p: Any) -> float:
     """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd."""
     acid = 1.0 / (1.0 + np.exp((ph - p.syneresis_acid_ph) / p.syneresis_acid_width))
     return p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid
 
 
-@register_jitable
+@law
 def water_loss(
     r: float,
     gel: int,
@@ -108,7 +108,7 @@ def water_loss(
     return k * over / slow * (1.0 - closed)
 
 
-@register_jitable
+@law
 def skin_growth_per_min(load_kpa: float, place: int, p: Any) -> float:
     """How fast the rind closes [1/min]: by pressing only."""
     if place == PLACE_PRESS:
@@ -118,14 +118,14 @@ def skin_growth_per_min(load_kpa: float, place: int, p: Any) -> float:
     return 0.0
 
 
-@register_jitable
+@law
 def film_growth_per_min(heating_c_min: float, r: float, p: Any) -> float:
     """How fast a surface film forms on wet grain heated too fast [1/min], a smooth hinge at film_rate_c_min."""
     over = np.log1p(np.exp((heating_c_min - p.film_rate_c_min) / 0.05)) * 0.05
     return p.film_per_degree * over * r / (r + 8.0)
 
 
-@register_jitable
+@law
 def exchange_per_min(edge_mm: float, p: Any) -> float:
     """Rate at which curd and whey even out what is dissolved [1/min]; goes with the square of the grain's edge now."""
     return (p.exchange_edge_mm / edge_mm) ** 2 / p.exchange_min

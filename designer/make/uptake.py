@@ -5,14 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-from numba.extending import register_jitable
 
+from designer.make.law import law
 from designer.make.set import GAS, ZERO_C
 
 BESSEL_ZEROS = np.array([2.404826, 5.520078, 8.653728])
 
 
-@register_jitable
+@law
 def salt_diffusivity_cm2_d(moisture_pct: float, temp_c: float, p: Any) -> float:
     """Pseudo-diffusion of salt in cheese [cm²/d], Floury et al. 2010 by moisture, 0.08-0.40, with Ea 28 kJ/mol."""
     d = p.brine_d_12c + p.brine_d_moisture * (moisture_pct - 35.0)
@@ -20,7 +20,7 @@ def salt_diffusivity_cm2_d(moisture_pct: float, temp_c: float, p: Any) -> float:
     return d * np.exp(p.brine_ea / GAS * (1.0 / (12.0 + ZERO_C) - 1.0 / (temp_c + ZERO_C)))
 
 
-@register_jitable
+@law
 def surface_salt(brine_pct: float, p: Any) -> float:
     """Salt the cheese surface sees [kg/kg water]: brine strength, levelling off above brine_linear_to."""
     brine = brine_pct / max(1e-9, 100.0 - brine_pct)
@@ -28,20 +28,20 @@ def surface_salt(brine_pct: float, p: Any) -> float:
     return brine - 0.85 * over
 
 
-@register_jitable
+@law
 def filled(theta: float, height_cm: float, radius_cm: float) -> float:
     """Share of full uptake E of a finite wheel after theta = D t [cm²]: 1 - (1 - E_slab)(1 - E_cylinder)."""
     return 1.0 - (1.0 - _slab(theta / height_cm**2)) * (1.0 - _cylinder(theta / radius_cm**2))
 
 
-@register_jitable
+@law
 def filling_rate(theta: float, height_cm: float, radius_cm: float) -> float:
     """dE/dtheta of `filled` [1/cm²], by a central difference narrow against theta."""
     step = 0.01 * theta
     return (filled(theta + step, height_cm, radius_cm) - filled(theta - step, height_cm, radius_cm)) / (2.0 * step)
 
 
-@register_jitable
+@law
 def _slab(tau: float) -> float:
     if tau < 0.05:
         return 4.0 * np.sqrt(tau / np.pi)
@@ -52,7 +52,7 @@ def _slab(tau: float) -> float:
     return out
 
 
-@register_jitable
+@law
 def _cylinder(tau: float) -> float:
     if tau < 0.03:
         return 4.0 * np.sqrt(tau / np.pi) - tau - tau**1.5 / (3.0 * np.sqrt(np.pi))
