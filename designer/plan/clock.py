@@ -36,6 +36,8 @@ class Clock:
     def remark(self, minute: float) -> str:
         """What the clock alone does not say: "next day", "day 3", "night"."""
         day = self.day(minute)
-        words = ["" if day == 0 else "next day" if day == 1 else f"day {day + 1}", "night" if self.night(minute) else ""]
+        words = [
+            "" if day == 0 else "next day" if day == 1 else f"day {day + 1}",
+            "night" if self.night(minute) else "",
+        ]
         return ", ".join(word for word in words if word)
-

@@ -1,6 +1,6 @@
 """The make drawn for paper: planned temperature and pH over the clock, with room to plot readings by pen.
 
-Black on white: lines are told apart by dash and weight, ranges by dotted edges, the style's windows by brackets.
+Black on white: lines are told apart by dash and weight, ranges by dashed edges, the style's windows by brackets.
 """
 
 from __future__ import annotations
@@ -14,9 +14,10 @@ import numpy as np
 from designer.forecast import Forecast, Series
 from designer.plan.clock import DAY_MIN, Clock
 from designer.plan.sheet import Area, Drawing, Label, Point, Polyline
+from designer.units import System, convert
 
-PLANNED_MM, WHEY_MM, EDGE_MM, GRID_MM = 0.8, 0.6, 0.35, 0.2
-WHEY_DASH, EDGE_DASH, GRID_DASH, STAGE_DASH = (2.4, 1.2), (0.35, 1.0), (0.2, 0.9), (1.5, 1.0)
+PLANNED_MM, WHEY_MM, EDGE_MM, STAGE_MM, GRID_MM = 0.8, 0.6, 0.35, 0.3, 0.2
+WHEY_DASH, EDGE_DASH, GRID_DASH = (2.4, 1.2), (0.9, 0.7), (0.2, 0.9)
 AXIS_PT = 10.0
 LEFT_MM, TOP_MM, BOTTOM_MM, GAP_MM = 12.0, 5.5, 11.0, 3.0
 NEXT_DAY_MM, NEXT_GAP_MM = 20.0, 3.0
@@ -60,25 +61,29 @@ def make_curve(
     width_mm: float,
     height_mm: float = 84.0,
     brackets: Sequence[Bracket] = (),
-    show_c: Callable[[float], str] = lambda c: f"{c:.0f} °C",
+    system: System = "metric",
 ) -> Drawing:
-    """The drawing: numbered stage lines, temperature above, pH below, pH at 24 h in a column of its own at the right."""
+    """Numbered stage lines, temperature above, pH below, pH at 24 h in a column of its own at the right."""
     trace = forecast.trace
     end = plot_end_min(forecast)
     next_day = end < DAY_MIN - 60.0 and float(trace.time_min[-1]) > end
     right = width_mm - (NEXT_DAY_MM + NEXT_GAP_MM if next_day else 0.5)
     split = TOP_MM + (height_mm - TOP_MM - BOTTOM_MM - GAP_MM) * TEMPERATURE_SHARE
     inside = trace.time_min <= end
-    t_low, t_high = _around(trace["temperature_c"][inside], 5.0, least=15.0)
-    ph_low, ph_high = _around(np.append(trace["ph"][inside], [5.0 if next_day else 6.0]), 0.5, least=1.5)
+    degrees, step = ("°C", 5.0) if system == "metric" else ("°F", 10.0)
+    temperatures = np.array([convert(float(each), "temperature", degrees) for each in trace["temperature_c"]])
+    t_low, t_high = _around(temperatures[inside], step, least=3.0 * step)
+    day = forecast.outcomes["ph_24h"].value if next_day and "ph_24h" in forecast.outcomes else 6.0
+    ph_low, ph_high = _around(np.append(trace["ph"][inside], [day]), 0.2, least=1.2)
     warm = _Pane(LEFT_MM, right, TOP_MM, split, end, t_low, t_high)
     sour = _Pane(LEFT_MM, right, split + GAP_MM, height_mm - BOTTOM_MM, end, ph_low, ph_high)
     items: list[Item] = []
-    items += _grid(warm, 5.0, 5.0 if t_high - t_low <= 30 else 10.0, show_c)
-    items += _grid(sour, 0.1 if (sour.y1 - sour.y0) / (ph_high - ph_low) >= 18.0 else 0.25, 0.5, lambda ph: f"{ph:.1f}")
+    named = step if t_high - t_low <= 6.0 * step else 2.0 * step
+    items += _grid(warm, step, named, lambda value: f"{value:.0f} {degrees}")
+    items += _grid(sour, 0.1, 0.2, lambda ph: f"{ph:.1f}")
     items += _hours((warm, sour), clock)
     items += _stage_lines(forecast, (warm, sour))
-    items += _curve(warm, trace.time_min, trace["temperature_c"], PLANNED_MM, ())
+    items += _curve(warm, trace.time_min, temperatures, PLANNED_MM, ())
     if forecast.bands is not None and "ph" in forecast.bands.low:
         items += _curve(sour, trace.time_min, forecast.bands.low["ph"], EDGE_MM, EDGE_DASH)
         items += _curve(sour, trace.time_min, forecast.bands.high["ph"], EDGE_MM, EDGE_DASH)
@@ -91,7 +96,7 @@ def make_curve(
         items += _next_day(forecast, sour, width_mm)
     items += _frames((warm, sour))
     items += _legend(height_mm, bool(brackets), forecast.bands is not None)
-    return Drawing(width_mm, height_mm, tuple(items), tallest_mm=height_mm + 30.0)
+    return Drawing(width_mm, height_mm, tuple(items), tallest_mm=height_mm + 36.0)
 
 
 def plot_end_min(forecast: Forecast) -> float:
@@ -130,11 +135,13 @@ def _grid(pane: _Pane, fine: float, named: float, words: Callable[[float], str])
 def _hours(panes: tuple[_Pane, ...], clock: Clock) -> list[Item]:
     first, last = panes[0], panes[-1]
     span_h = first.end_min / 60.0
-    every = next(step for step in (60.0, 120.0, 180.0, 240.0, 360.0, 720.0) if (last.x1 - last.x0) / span_h * step / 60.0 > 12.5)
+    every = next(
+        step for step in (60.0, 120.0, 180.0, 240.0, 360.0, 720.0) if (last.x1 - last.x0) / span_h * step / 60.0 > 12.5
+    )
     offset = -((clock.start_min or 0.0) % every) % every
     items: list[Item] = []
     for pane in panes:
-        for quarter in range(math.ceil(pane.end_min * 4.0 / every)):
+        for quarter in range(math.ceil((pane.end_min + every) * 4.0 / every)):
             minute = offset - every + quarter * every / 4.0
             if 0.0 < minute < pane.end_min:
                 x = pane.x(minute)
@@ -159,7 +166,7 @@ def _stage_lines(forecast: Forecast, panes: tuple[_Pane, ...]) -> list[Item]:
             break
         x = panes[0].x(stage.start_min)
         for pane in panes:
-            items.append(Polyline(((x, pane.y0), (x, pane.y1)), EDGE_MM, STAGE_DASH))
+            items.append(Polyline(((x, pane.y0), (x, pane.y1)), STAGE_MM))
         middle = panes[0].x(min((stage.start_min + stage.end_min) / 2, panes[0].end_min))
         at = max(middle, free_from)
         items.append(Label(str(number), at, TOP_MM - 2.8, AXIS_PT, bold=True, align="centre"))
@@ -225,8 +232,8 @@ def _next_day(forecast: Forecast, pane: _Pane, width_mm: float) -> list[Item]:
     column = _Pane(width_mm - NEXT_DAY_MM, right, pane.y0, pane.y1, 1.0, pane.low, pane.high)
     middle = (column.x0 + right) / 2
     items: list[Item] = [
-        Polyline(((column.x0, column.y(value)), (right, column.y(value))), GRID_MM * 1.5, GRID_DASH)
-        for value in _steps(pane.low, pane.high, 0.5)
+        Polyline(((column.x0, column.y(value)), (right, column.y(value))), GRID_MM, GRID_DASH)
+        for value in _steps(pane.low, pane.high, 0.1)
     ]
     items.append(_frame(column))
     items.append(Label("24 h", middle, pane.y1 + 3.4, AXIS_PT, align="centre"))
@@ -242,7 +249,9 @@ def _next_day(forecast: Forecast, pane: _Pane, width_mm: float) -> list[Item]:
     items.append(Area(((middle - 1.2, y), (middle, y - 1.2), (middle + 1.2, y), (middle, y + 1.2)), "black"))
     above = column.y(high) - 3.2 > pane.y0 + 2.0
     words = f"pH {outcome.value:.2f}"
-    items.append(Label(words, middle, column.y(high) - 3.2 if above else column.y(low) + 3.4, AXIS_PT, True, "centre", True))
+    items.append(
+        Label(words, middle, column.y(high) - 3.2 if above else column.y(low) + 3.4, AXIS_PT, True, "centre", True)
+    )
     return items
 
 

@@ -45,11 +45,12 @@ PAPERS: dict[str, Paper] = {"a4": A4, "letter": LETTER}
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """A line of printed words; it wraps where the column ends."""
+    """A line of printed words; it wraps where the column ends. `after` follows in plain type, beside it if it fits."""
 
     text: str
     size_pt: float = BODY_PT
     bold: bool = False
+    after: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -175,12 +176,14 @@ Block: TypeAlias = Table | Fields | Words | Ticks | Ruled | Drawing
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """A titled part of the sheet. `keep`: don't break it over a page; `early`: may move up into room left on a page."""
+    """A titled part of the sheet. `keep`: don't break it over a page; `early`: may move up into room left on a page;
+    `spare`: left out where it would need a page of its own."""
 
     title: str
     blocks: tuple[Block, ...]
     keep: bool = True
     early: bool = False
+    spare: bool = False
     remark: str = ""
     """Said beside the title, in plain type."""
 
@@ -220,7 +223,8 @@ def _block_words(block: Block) -> list[str]:
     match block:
         case Table():
             heads = [column.head for column in block.columns]
-            return heads + [text for cells in block.rows for cell in cells for item in cell for text in _item_words(item)]
+            items = [item for cells in block.rows for cell in cells for item in cell]
+            return heads + [text for item in items for text in _item_words(item)]
         case Fields():
             return _field_words(block.rows)
         case Words():
@@ -240,7 +244,7 @@ def _field_words(rows: Sequence[Sequence[Field]]) -> list[str]:
 def _item_words(item: Line | Blank | Ticks) -> list[str]:
     match item:
         case Line():
-            return [item.text]
+            return [f"{item.text} {item.after}".strip()]
         case Blank():
             return [item.label] if item.label else []
         case Ticks():

@@ -19,7 +19,9 @@ _MM = ink.UNITS_PER_MM
 def page_layout(paper: Paper) -> QPageLayout:
     """The paper as Qt wants it, without margins: the plan keeps its own."""
     size = QPageSize(QSizeF(paper.width_mm, paper.height_mm), QPageSize.Unit.Millimeter, paper.name)
-    return QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0), QPageLayout.Unit.Millimeter)
+    whole = QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0), QPageLayout.Unit.Millimeter)
+    whole.setMode(QPageLayout.Mode.FullPageMode)
+    return whole
 
 
 def write_pdf(sheet: Sheet, path: Path) -> int:

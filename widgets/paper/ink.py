@@ -9,9 +9,9 @@ from PySide6.QtGui import QFont, QFontInfo, QFontMetricsF
 UNITS_PER_INCH = 720.0
 UNITS_PER_MM = UNITS_PER_INCH / 25.4
 MM_PER_PT = 25.4 / 72.0
-LEADING = 1.2
+LEADING = 1.16
 # First the faces that read well at arm's length and are narrow; DejaVu comes with every fontconfig.
-FAMILIES = ("Source Sans 3", "Noto Sans", "DejaVu Sans Condensed", "Liberation Sans", "Helvetica", "Arial", "DejaVu Sans")
+FAMILIES = ("Source Sans 3", "Noto Sans", "DejaVu Sans Condensed", "Liberation Sans", "Arial", "DejaVu Sans")
 
 
 @lru_cache(maxsize=64)
@@ -62,9 +62,7 @@ def wrap(text: str, size_pt: float, bold: bool, room_mm: float) -> list[str]:
         if line:
             lines.append(line)
         while len(word) > 1 and width_mm(word, size_pt, bold) > room_mm:
-            cut = next(
-                (n for n in range(len(word) - 1, 1, -1) if width_mm(word[:n], size_pt, bold) <= room_mm), 1
-            )
+            cut = next((n for n in range(len(word) - 1, 1, -1) if width_mm(word[:n], size_pt, bold) <= room_mm), 1)
             lines.append(word[:cut])
             word = word[cut:]
         line = word

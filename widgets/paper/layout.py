@@ -10,8 +10,8 @@ from widgets.paper.marks import Page
 from widgets.paper.pieces import Piece, gap, section_pieces, strip_piece
 
 FOOT_PT = 9.0
-FOOT_MM = 6.0
-SECTION_GAP_MM = 4.0
+FOOT_MM = 5.5
+SECTION_GAP_MM = 3.0
 TITLE_PT = 20.0
 SUBTITLE_PT = 12.0
 
@@ -47,6 +47,8 @@ def _break(sheet: Sheet, width: float, room: float, strip_mm: float) -> list[lis
         section, pieces = queue.popleft()
         used = _height(leaves[-1])
         whole = SECTION_GAP_MM + _height(pieces)
+        if section.spare and used + whole + (strip_mm if not queue else 0.0) > room:
+            continue
         if section.keep and used + whole > room and leaves[-1]:
             early = next((other for other in queue if _may_come(other, room - used)), None)
             if early is not None:
@@ -82,17 +84,16 @@ def _place(leaves: list[list[Piece]], pieces: list[Piece], room: float) -> None:
 
 
 def _stretch(leaf: list[Piece], room: float) -> None:
-    """Share out what is left of a page: first to the drawing and the writing lines, then to the rows."""
+    """Share out what is left of a page: first to drawings and rows as far as they wish, then to writing lines."""
     left = room - _height(leaf)
-    for piece in leaf:
-        if piece.fills and left > 0:
-            piece.height += left
-            return
     wish = sum(piece.stretch for piece in leaf)
     if left > 0 and wish > 0:
         share = min(1.0, left / wish)
         for piece in leaf:
             piece.height += piece.stretch * share
+    fill = next((piece for piece in leaf if piece.fills), None)
+    if fill is not None:
+        fill.height += max(0.0, room - _height(leaf))
 
 
 def _head(sheet: Sheet, width: float) -> Piece:

@@ -93,4 +93,3 @@ class Page:
     def room(self, x: float, y: float, width: float, height: float) -> None:
         """Keep a place for the pen."""
         self.marks.append(Room(x, y, width, height))
-

@@ -32,9 +32,11 @@ from widgets.paper.marks import TICK_MM, Page
 HEAD_PT = 10.0
 TITLE_PT = 14.0
 SMALL_PT = 10.0
-PAD_X, PAD_Y = 1.2, 0.9
+PAD_X, PAD_Y = 1.2, 0.7
 RULE_MM, FRAME_MM = 0.3, 0.6
 FIELD_GAP_MM = 3.0
+TICK_GAP_MM = 1.2
+TICK_ROW_MM = ink.line_mm(BODY_PT) + 0.7
 
 Draw = Callable[[Page, float, float, float], None]
 """(page, x, y, height): draw with the top left corner there, `height` being what the piece was stretched to."""
@@ -123,34 +125,49 @@ def _words(block: Words, width: float) -> list[Piece]:
 
 
 def _ticks(block: Ticks, width: float) -> Piece:
-    rows = _tick_rows(block.labels, width, BODY_PT)
-    step = ink.line_mm(BODY_PT) + 1.2
+    rows = _tick_rows(block.labels, width)
 
     def draw(page: Page, x: float, y: float, _: float) -> None:
         for number, row in enumerate(rows):
-            for offset, label in row:
-                _tick_at(page, x + offset, y + 0.6 + number * step, label, BODY_PT)
+            for tick in row:
+                tick.draw(page, x, y + 0.6 + number * TICK_ROW_MM)
 
-    return Piece(len(rows) * step + 0.6, draw)
+    return Piece(len(rows) * TICK_ROW_MM + 0.6, draw)
 
 
-def _tick_rows(labels: tuple[str, ...], width: float, size_pt: float) -> list[list[tuple[float, str]]]:
-    """Boxes with their words in as many rows as the width asks: (offset, word) each."""
-    rows: list[list[tuple[float, str]]] = [[]]
+@dataclass(frozen=True, slots=True)
+class _Tick:
+    """A box with its words, or (without `box`) the rest of words too long for one line."""
+
+    offset: float
+    label: str
+    box: bool = True
+
+    def draw(self, page: Page, x: float, top: float) -> None:
+        left = x + self.offset
+        if self.box:
+            page.tick(left, top, BODY_PT)
+            left += TICK_MM + TICK_GAP_MM
+        page.words(self.label, left, top, BODY_PT)
+
+
+def _tick_rows(labels: tuple[str, ...], width: float) -> list[list[_Tick]]:
+    """Boxes with their words in as many rows as the width asks."""
+    rows: list[list[_Tick]] = []
     used = 0.0
+    hang = TICK_MM + TICK_GAP_MM
     for label in labels:
-        need = TICK_MM + (1.2 + ink.width_mm(label, size_pt) if label else 0.0)
-        if rows[-1] and used + need > width:
+        first, *rest = ink.wrap(label, BODY_PT, False, width - hang)
+        need = TICK_MM + (TICK_GAP_MM + ink.width_mm(first, BODY_PT) if first else 0.0)
+        if not rows or used + need > width + 1e-6:
             rows.append([])
             used = 0.0
-        rows[-1].append((used, label))
-        used += need + (4.0 if label else 1.6)
+        rows[-1].append(_Tick(used, first))
+        used += need + (3.0 if label else 1.6)
+        for text in rest:
+            rows.append([_Tick(hang, text, box=False)])
+            used = width
     return rows
-
-
-def _tick_at(page: Page, x: float, top: float, label: str, size_pt: float) -> None:
-    page.tick(x, top, size_pt)
-    page.words(label, x + TICK_MM + 1.2, top, size_pt)
 
 
 def _ruled(block: Ruled, width: float) -> list[Piece]:
@@ -254,53 +271,73 @@ def _table_row(cells: tuple[Cell, ...], spans: list[float], head: Piece | None) 
     return Piece(height, draw, stretch=2.0, head=head)
 
 
+@dataclass(frozen=True, slots=True)
+class _Set:
+    """One set line of a cell: its words, and what follows them on the line in plain body type."""
+
+    text: str
+    size_pt: float
+    bold: bool
+    after: str = ""
+
+    def draw(self, page: Page, x: float, top: float) -> None:
+        page.words(self.text, x, top, self.size_pt, self.bold)
+        if self.after:
+            down = ink.ascent_mm(self.size_pt) - ink.ascent_mm(BODY_PT)
+            page.words(self.after, x + ink.width_mm(self.text, self.size_pt, self.bold) + 1.6, top + down, BODY_PT)
+
+
+def _set_line(line: Line, width: float) -> list[_Set]:
+    """A line wrapped; what follows it goes on its last line where it fits, else below."""
+    *texts, last = [_Set(text, line.size_pt, line.bold) for text in ink.wrap(line.text, line.size_pt, line.bold, width)]
+    if not line.after:
+        return [*texts, last]
+    room = width - ink.width_mm(last.text, last.size_pt, last.bold) - 1.6
+    if ink.width_mm(line.after, BODY_PT) <= room:
+        return [*texts, _Set(last.text, last.size_pt, last.bold, line.after)]
+    return [*texts, last, *(_Set(text, BODY_PT, False) for text in ink.wrap(line.after, BODY_PT, False, width))]
+
+
 class _Sized:
-    """A cell measured for a width: words above, a blank filling the rest, boxes to tick stacked at its right."""
+    """A cell measured for a width: words above, a blank filling the rest, boxes to tick below or beside the blank."""
 
     def __init__(self, cell: Cell, width: float) -> None:
         self.width = width
         self.blank = next((item for item in cell if isinstance(item, Blank)), None)
-        self.lines = [
-            (text, line.size_pt, line.bold)
-            for line in cell
-            if isinstance(line, Line)
-            for text in ink.wrap(line.text, line.size_pt, line.bold, width)
-        ]
-        self.ticks = [label for item in cell if isinstance(item, Ticks) for label in item.labels]
-        self.beside = self.blank is not None and bool(self.ticks)
-        self.tick_rows = [] if self.beside or not self.ticks else _tick_rows(tuple(self.ticks), width, BODY_PT)
-        words = sum(ink.line_mm(size) for _, size, _ in self.lines)
-        step = ink.line_mm(BODY_PT) + 0.6
+        self.lines = [one for line in cell if isinstance(line, Line) for one in _set_line(line, width)]
+        self.ticks = tuple(label for item in cell if isinstance(item, Ticks) for label in item.labels)
+        self.beside = self.blank is not None and bool(self.ticks) and not self.lines
+        self.tick_rows = [] if self.beside else _tick_rows(self.ticks, width)
+        self.height = sum(ink.line_mm(line.size_pt) for line in self.lines) + len(self.tick_rows) * TICK_ROW_MM
         if self.blank is not None:
-            stacked = len(self.ticks) * ink.line_mm(SMALL_PT) if self.beside else 0.0
-            self.height = words + max(BLANK_MM, stacked)
-        else:
-            self.height = words + len(self.tick_rows) * step
+            self.height += max(BLANK_MM, len(self.ticks) * ink.line_mm(SMALL_PT) if self.beside else 0.0)
 
     def draw(self, page: Page, x: float, y: float, tall: float) -> None:
         top = y
-        for text, size, bold in self.lines:
-            page.words(text, x, top, size, bold)
-            top += ink.line_mm(size)
+        for line in self.lines:
+            line.draw(page, x, top)
+            top += ink.line_mm(line.size_pt)
         for row in self.tick_rows:
-            for offset, label in row:
-                _tick_at(page, x + offset, top + 0.3, label, BODY_PT)
-            top += ink.line_mm(BODY_PT) + 0.6
+            for tick in row:
+                tick.draw(page, x, top + 0.2)
+            top += TICK_ROW_MM
         if self.blank is None:
             return
-        taken = 0.0
-        if self.beside:
-            side = 3.0
-            taken = side + 0.8 + max(ink.width_mm(label, SMALL_PT) for label in self.ticks)
-            step = ink.line_mm(SMALL_PT)
-            down = (y + tall - top - len(self.ticks) * step) / 2
-            for number, label in enumerate(self.ticks):
-                at = top + down + number * step
-                page.tick(x + self.width - taken, at, SMALL_PT, side)
-                page.words(label, x + self.width - taken + side + 0.8, at, SMALL_PT)
+        taken = self._beside(page, x, top, y + tall - top) if self.beside else 0.0
         if self.blank.label:
             page.words(self.blank.label, x, top, SMALL_PT)
         page.room(x, top, self.width - taken, y + tall - top)
+
+    def _beside(self, page: Page, x: float, top: float, tall: float) -> float:
+        """Boxes stacked at the right of the blank; the width they take."""
+        side, step = 3.0, ink.line_mm(SMALL_PT)
+        taken = side + 0.8 + max(ink.width_mm(label, SMALL_PT) for label in self.ticks)
+        down = (tall - len(self.ticks) * step) / 2
+        for number, label in enumerate(self.ticks):
+            at = top + down + number * step
+            page.tick(x + self.width - taken, at, SMALL_PT, side)
+            page.words(label, x + self.width - taken + side + 0.8, at, SMALL_PT)
+        return taken
 
 
 # Drawings

@@ -19,7 +19,7 @@ class Cook(VatStage):
     LABEL: ClassVar[str] = "cook"
     HELP: ClassVar[str] = "Warm the curd while stirring; the grain shrinks and firms."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "temperature", "ph", "acidity", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("to {temperature_c}", "over {ramp_min}", "stirring")
+    PLAN: ClassVar[tuple[str, ...]] = ("to {temperature_c}", "over {ramp_min}")
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
 
     kind: Literal["cook"] = words("cook", "Kind of stage.")

@@ -16,7 +16,7 @@ class Set(VatStage):
     LABEL: ClassVar[str] = "set"
     HELP: ClassVar[str] = "Coagulant goes in; the milk stands still until the gel is ready to cut."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "floc_multiple", "firmness", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("stir in for 1 min, then keep still",)
+    PLAN: ClassVar[tuple[str, ...]] = ("stir in 1 min, then still",)
     TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
 
     kind: Literal["set"] = words("set", "Kind of stage.")

@@ -17,7 +17,7 @@ class Stack(VatStage):
     HELP: ClassVar[str] = "Cut the drained bed into slabs, turn and pile them while acid comes."
     ENDS: ClassVar[tuple[By, ...]] = ("ph", "time", "acidity", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("temperature_c", "corner", 0.5),)
-    PLAN: ClassVar[tuple[str, ...]] = ("turn and pile every {turn_min}", "keep at {temperature_c}")
+    PLAN: ClassVar[tuple[str, ...]] = ("turn every {turn_min}", "keep at {temperature_c}")
     TICKS: ClassVar[tuple[str, ...]] = ("turned",)
     PLACE: ClassVar[int] = schedule.PLACE_DRAINED
 

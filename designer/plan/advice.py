@@ -1,0 +1,118 @@
+"""Late or early? A few lines that say which way to move and how far, from the slopes and levers of this forecast."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+from designer.forecast import Forecast, StageForecast
+from designer.plan.clock import Clock
+from designer.recipe.document import Recipe
+from designer.recipe.stages.cook import Cook
+from designer.recipe.stages.kinds import AnyStage
+from designer.units import System, convert, show
+
+LOOK_BACK_MIN = 20.0
+"""A slope is read over the last twenty minutes before a stage ends."""
+LEAST_SLOPE = 5e-4
+"""pH per minute below which "wait for the acid" is no advice."""
+
+Run = Callable[[Recipe], Forecast]
+Change = Callable[..., Recipe]
+
+
+def late_or_early(
+    forecast: Forecast, clock: Clock, system: System, *, edit: Change, run: Run, cook_high_c: float | None = None
+) -> tuple[str, ...]:
+    """At most three sentences: flocculation, acid, temperature of the cook. Fewer where the forecast can't tell."""
+    lines = (
+        _flocculation(forecast, clock),
+        _acid(forecast, clock),
+        _cook(forecast, system, edit=edit, run=run, high_c=cook_high_c),
+    )
+    return tuple(line for line in lines if line)
+
+
+def _flocculation(forecast: Forecast, clock: Clock) -> str:
+    """When to cut for the flocculation that was seen."""
+    recipe, planned = forecast.recipe, forecast.outcomes.get("floc_min")
+    if planned is None or not math.isfinite(planned.value):
+        return ""
+    for stage, done in zip(recipe.stages, forecast.stages, strict=False):
+        if stage.end.by != "floc_multiple" or stage.end.value is None:
+            continue
+        given = [each.after_min for each in recipe.additions if each.what == "coagulant" and each.at == stage.id]
+        rennet = done.start_min + (min(given) if given else 0.0)
+        middle = max(4, round(planned.value))
+        apart = max(2, round(middle / 4))
+        flocs = [middle + apart * step for step in (-1, 0, 1, 2)]
+        cuts = " · ".join(f"{floc} min, cut {clock.read(rennet + floc * stage.end.value)}" for floc in flocs)
+        return f"Floc early or late: cut at {stage.end.value:g} × floc. Floc {cuts}."
+    return ""
+
+
+def _acid(forecast: Forecast, clock: Clock) -> str:
+    """How long a tenth of a pH takes at the stage that waits for it, and what waiting costs."""
+    found = _acid_stage(forecast)
+    if found is None:
+        return ""
+    stage, done = found
+    trace = forecast.trace
+    before = max(done.start_min, done.end_min - LOOK_BACK_MIN)
+    minutes = done.end_min - before
+    if minutes <= 0.0:
+        return ""
+    end = done.end_min - 1e-6
+    slope = (trace.at("ph", before) - trace.at("ph", end)) / minutes
+    drier = (trace.at("curd_moisture_pct", before) - trace.at("curd_moisture_pct", end)) / minutes * 10.0
+    if slope < LEAST_SLOPE:
+        return ""
+    name = f"{stage.title[:1].upper()}{stage.title[1:]}"
+    wait = show(0.1 / slope, "duration", decimals=0)
+    latest = f", not after {clock.read(done.start_min + stage.end.planned_min)}" if stage.end.is_state else ""
+    text = f"{name} behind: 0.1 pH takes about {wait}; wait{latest}. Ahead: go on at once."
+    if drier > 0.05 and stage.kind != "ripen":
+        text += f" 10 min more: {drier:.1f} points drier."
+    return text
+
+
+def _acid_stage(forecast: Forecast) -> tuple[AnyStage, StageForecast] | None:
+    """The last stage that ends by pH or acidity in the vat, else the one before the whey comes off."""
+    pairs = list(zip(forecast.recipe.stages, forecast.stages, strict=False))
+    waiting = [
+        pair for pair in pairs if pair[0].end.by in ("ph", "acidity") and pair[0].kind not in ("ripen", "press", "fill")
+    ]
+    if waiting:
+        return waiting[-1]
+    for index, (stage, _) in enumerate(pairs):
+        if stage.kind in ("drain", "ladle", "hang", "fill") and index > 0:
+            return pairs[index - 1]
+    return None
+
+
+def _cook(forecast: Forecast, system: System, *, edit: Change, run: Run, high_c: float | None) -> str:
+    """What one degree more or less in the cook does."""
+    cooks = [stage for stage in forecast.recipe.stages if isinstance(stage, Cook) and stage.temperature_c is not None]
+    if not cooks:
+        return ""
+    stage = cooks[-1]
+    assert stage.temperature_c is not None
+    warmer = run(edit(forecast.recipe, stage.id, temperature_c=stage.temperature_c + 1.0))
+    drier = _difference(forecast, warmer, "moisture_pct")
+    sourer = _difference(forecast, warmer, "ph_24h")
+    if drier is None or abs(drier) < 0.05:
+        return ""
+    step = "1 °C" if system == "metric" else f"{convert(1.0, 'temperature_difference', '°F'):.1f} °F"
+    way = "drier" if drier < 0.0 else "moister"
+    limit = f", not above {show(high_c, 'temperature', system=system)}," if high_c is not None else ""
+    text = f"Curd too soft at the end of the cook: {step} warmer{limit} ends {abs(drier):.1f} points {way}"
+    if sourer is not None and abs(sourer) >= 0.01:
+        text += f" and {abs(sourer):.2f} pH {'lower' if sourer < 0.0 else 'higher'} at 24 h"
+    return f"{text}; too firm: the other way."
+
+
+def _difference(one: Forecast, other: Forecast, key: str) -> float | None:
+    if key not in one.outcomes or key not in other.outcomes:
+        return None
+    change = other.outcomes[key].value - one.outcomes[key].value
+    return change if math.isfinite(change) else None

@@ -1,0 +1,257 @@
+"""Builds the Sheet of a make from its Forecast: what is pinned to the wall, written on with wet hands, and filed.
+
+Page one is the day: head, weigh-out, the stages at the vat. Then what comes after the vat, the curve, what to do when
+late or early, deviations, cautions, and a strip to cut off for the wheels.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from designer.forecast import Caution, Forecast
+from designer.forecast import forecast as run_forecast
+from designer.judge.moments import moments
+from designer.plan.advice import late_or_early
+from designer.plan.clock import Clock
+from designer.plan.curve import Bracket, make_curve
+from designer.plan.sheet import (
+    A4,
+    Blank,
+    Cell,
+    Column,
+    Field,
+    Fields,
+    Line,
+    Paper,
+    Ruled,
+    Section,
+    Sheet,
+    Strip,
+    Table,
+    Ticks,
+    Words,
+)
+from designer.plan.steps import Hand, Target, first_out_of_the_vat, next_day_row, stage_table
+from designer.plan.weigh_out import Weighed, mass, volume, weigh_out_section, weighed
+from designer.recipe.document import Branch, Recipe
+from designer.recipe.edit import edit
+from designer.recipe.milk import blend
+from designer.units import System, show
+from styles.reader import Style
+
+READY = ("all sanitised", "pH meter calibrated", "thermometer checked", "milk free of medicine")
+HEATS = {"raw": "raw", "thermised": "thermised", "pasteurised": "pasteurised", "high_heat": "heated high"}
+
+
+@dataclass(frozen=True, slots=True)
+class Print:
+    """How the plan is wanted: paper, units of measure, and the words of its foot."""
+
+    paper: Paper = A4
+    system: System = "metric"
+    model: str = ""
+    date: str = ""
+
+
+def make_plan(forecast: Forecast, style: Style | None = None, want: Print = Print()) -> Sheet:
+    """The Sheet of a forecast. `style` gives the ranges aimed at; without it the forecast's own spread stands there."""
+    recipe = forecast.recipe
+    clock = Clock(recipe.start_clock_min)
+    milk = blend(recipe)
+    items = weighed(recipe, forecast, milk, want.system)
+    hand = Hand(
+        forecast, recipe, clock, want.system, _goes_in(recipe, items, clock, forecast), _targets(forecast, style)
+    )
+    away = first_out_of_the_vat(recipe)
+    sections = [
+        _head(recipe, want),
+        weigh_out_section(items),
+        _stages("At the vat", hand, 0, away),
+        _stages("After the vat", hand, away, len(recipe.stages), next_day_row(hand, milk.mass_kg)),
+        *_branches(forecast, clock, want),
+        _amounts(items),
+        _advice(forecast, clock, style, want),
+        _deviations(),
+        _cautions(forecast),
+        _curve(forecast, clock, style, want),
+        Section("Notes", (Ruled(2, fill=True),), spare=True),
+    ]
+    return Sheet(
+        paper=want.paper,
+        title=recipe.name,
+        subtitle=_subtitle(recipe, style, milk.mass_kg, milk.mass_kg / milk.density_kg_l, want.system),
+        sections=tuple(section for section in sections if section is not None),
+        foot=_foot(recipe, want),
+        strip=_strip(recipe, style),
+    )
+
+
+def plan_version(recipe: Recipe) -> str:
+    """Eight signs that change with anything in the recipe: ties a filled-in sheet to its plan."""
+    return hashlib.sha256(recipe.model_dump_json().encode()).hexdigest()[:8]
+
+
+def _subtitle(recipe: Recipe, style: Style | None, mass_kg: float, litres: float, system: System) -> str:
+    milks = " and ".join(dict.fromkeys(f"{source.species}" for source in recipe.milks))
+    heat = ", ".join(dict.fromkeys(HEATS[source.heat] for source in recipe.milks))
+    words = [
+        style.name if style is not None else "",
+        f"{volume(litres, system)} ({mass(mass_kg, system)}) of {milks} milk, {heat}",
+        recipe.place,
+        recipe.maker,
+    ]
+    return " · ".join(word for word in words if word)
+
+
+def _head(recipe: Recipe, want: Print) -> Section:
+    degrees = "°C" if want.system == "metric" else "°F"
+    rows: list[tuple[Field, ...]] = [
+        (Field("batch", share=1.0), Field("date", want.date, 1.2), Field("maker", share=1.6)),
+        (Field(f"room {degrees} / % RH"), Field("milk pH"), Field(f"milk {degrees}")),
+    ]
+    heated = [source for source in recipe.milks if source.heat_c is not None and source.heat_min is not None]
+    for source in heated[:1]:
+        assert source.heat_c is not None
+        assert source.heat_min is not None
+        hold = f"{show(source.heat_c, 'temperature', system=want.system)} for {show(source.heat_min, 'duration')}"
+        rows.append(
+            (Field("heat", hold, 1.6), Field("held from"), Field("to", share=0.7), Field(f"airspace {degrees}"))
+        )
+    return Section("", (Fields(tuple(rows)), Ticks(READY)))
+
+
+def _stages(title: str, hand: Hand, first: int, last: int, next_day: tuple[Cell, ...] | None = None) -> Section | None:
+    if first >= last and next_day is None:
+        return None
+    remark = "Clock as planned. Write down what is read when a stage ends." if first == 0 else ""
+    return Section(title, (stage_table(hand, first, last, next_day),), keep=False, remark=remark)
+
+
+def _goes_in(
+    recipe: Recipe | Branch, items: Sequence[Weighed], clock: Clock, forecast: Forecast
+) -> Mapping[str, Sequence[str]]:
+    """Stage id -> a box to tick for each thing that goes in there, with its clock where it isn't the stage's start."""
+    starts = {stage.id: stage.start_min for stage in forecast.stages}
+    first = next((stage.id for stage in recipe.stages if stage.kind == "ripen"), recipe.stages[0].id)
+    given = {each.id: (each.at or first, each.after_min) for each in recipe.starters}
+    given |= {each.id: (each.at, each.after_min) for each in recipe.additions}
+    out: dict[str, list[str]] = {}
+    for item in items:
+        at, after_min = given.get(item.id, (item.id, 0.0))
+        when = f"{clock.read(starts[at] + after_min)}  " if after_min > 0.0 and at in starts else ""
+        out.setdefault(at, []).append(f"{when}{item.brief}")
+    return out
+
+
+def _targets(forecast: Forecast, style: Style | None) -> tuple[Target, ...]:
+    if style is None:
+        return ()
+    at = moments(forecast)
+    found: dict[tuple[str, str], Target] = {}
+    for gate in style.gates:  # of several sources the first named is printed
+        if gate.at in at and gate.curve in ("ph", "ph_whey"):
+            found.setdefault((gate.curve, gate.at), Target(gate.curve, at[gate.at], gate.low, gate.high))
+    return tuple(found.values())
+
+
+def _curve(forecast: Forecast, clock: Clock, style: Style | None, want: Print) -> Section:
+    brackets = [
+        Bracket(
+            target.minute,
+            target.low if target.low is not None else 4.0,
+            target.high if target.high is not None else 7.0,
+        )
+        for target in _targets(forecast, style)
+        if target.curve == "ph"
+    ]
+    curve = make_curve(
+        forecast,
+        clock,
+        width_mm=want.paper.inner_width_mm,
+        brackets=brackets,
+        system=want.system,
+    )
+    return Section("The make drawn", (curve,), early=True, remark="Plot what you read: a cross each.")
+
+
+def _branches(forecast: Forecast, clock: Clock, want: Print) -> list[Section]:
+    """A table for each branch, its stages numbered for themselves."""
+    out = []
+    for branch, done in zip(forecast.recipe.branches, forecast.branches, strict=False):
+        milk = blend(forecast.recipe)
+        items = weighed(branch, done, milk, want.system)
+        hand = Hand(done, branch, clock, want.system, _goes_in(branch, items, clock, done))
+        title = f"{branch.name or branch.id}: {branch.share_pct:g} % of the {branch.of}"
+        out.append(_stages(title, hand, 0, len(branch.stages)))
+    return [section for section in out if section is not None]
+
+
+def _amounts(items: Sequence[Weighed]) -> Section | None:
+    notes = [Words((Line(item.note),), hang="–") for item in items if item.note]
+    return Section("On the amounts", tuple(notes), early=True) if notes else None
+
+
+def _advice(forecast: Forecast, clock: Clock, style: Style | None, want: Print) -> Section | None:
+    highs = (
+        [window.high for window in style.windows_of("cook_c") if window.high is not None] if style is not None else []
+    )
+    lines = late_or_early(
+        forecast, clock, want.system, edit=edit, run=run_forecast, cook_high_c=max(highs) if highs else None
+    )
+    if not lines:
+        return None
+    remark = "Once the whey is off, little can be put right."
+    return Section("Late or early?", tuple(Words((Line(line),), hang="–") for line in lines), early=True, remark=remark)
+
+
+def _deviations() -> Section:
+    columns = (Column("", 62.0), Column("", 62.0), Column("", 39.0), Column("", 12.0))
+    row: tuple[Cell, ...] = (
+        (Blank("what went wrong"),),
+        (Blank("what was done"),),
+        (Ticks(("hold", "release")),),
+        (Blank("by"),),
+    )
+    return Section("Deviations", (Table(columns, (row, row)),))
+
+
+def _cautions(forecast: Forecast) -> Section | None:
+    """Every caution with its source; the gravest first."""
+    order = {"stop": 0, "watch": 1, "note": 2}
+    cautions = sorted(forecast.cautions, key=lambda caution: order.get(caution.level, 3))
+    if not cautions:
+        return None
+    names = {stage.id: f"{number} {stage.title}" for number, stage in enumerate(forecast.recipe.stages, start=1)}
+    return Section("Cautions", tuple(_caution(caution, names) for caution in cautions), keep=False, early=True)
+
+
+def _caution(caution: Caution, names: Mapping[str, str]) -> Words:
+    sign = {"stop": "STOP", "watch": "!"}.get(caution.level, "–")
+    place = f"{names[caution.stage]}: " if caution.stage in names else ""
+    source = f" ({caution.source})" if caution.source else ""
+    return Words((Line(f"{place}{caution.text}{source}"),), hang=sign)
+
+
+def _strip(recipe: Recipe, style: Style | None) -> Strip:
+    raw = any(source.heat in ("raw", "thermised") for source in recipe.milks)
+    days = [
+        rules.min_age_days
+        for rules in (style.rules if style is not None else ())
+        if rules.min_age_days is not None and (rules.age_if == "always" or (rules.age_if == "raw" and raw))
+    ]
+    heat = " and ".join(dict.fromkeys(HEATS[source.heat] for source in recipe.milks))
+    sale = f"not for sale before (day {max(days):g})" if days else "not for sale before"
+    return Strip(
+        "Cut off and keep with the wheels",
+        (
+            (Field("batch"), Field("date"), Field("", recipe.name, 1.6)),
+            (Field("milk", heat), Field(sale, share=2.6)),
+        ),
+    )
+
+
+def _foot(recipe: Recipe, want: Print) -> str:
+    words = ["Curdwright", f"plan {plan_version(recipe)}", f"model {want.model}" if want.model else ""]
+    return " · ".join(word for word in words if word)

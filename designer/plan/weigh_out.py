@@ -1,0 +1,218 @@
+"""The weigh-out: all that must stand ready before the milk comes, each with its amount, lot and how to measure it.
+
+Amounts come from the recipe and, for dry salt, from the curd the forecast expects. A figure that hangs on the pack or
+the bottle is printed with the sum that turns it into the maker's own.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+
+from designer.forecast import Forecast
+from designer.plan.doses import brine_salt_kg, culture_kg_for_cells, stock
+from designer.plan.sheet import Blank, Cell, Column, Line, Section, Table, Ticks
+from designer.recipe import schedule
+from designer.recipe.document import Addition, Branch, Recipe, Starter
+from designer.recipe.stages.brine import Brine
+from designer.recipe.stages.hold_brine import HoldBrine
+from designer.recipe.stages.salt import Salt
+from designer.recipe.stages.wash import Wash
+from designer.units import KINDS, System, convert, show
+
+AMOUNT_PT = 14.0
+WATER_PER_COAGULANT = 20.0
+"""Dilution of the coagulant: about twenty volumes of water (common practice, no source)."""
+BRINE_WATER_L = 10.0
+
+
+_WHAT = {
+    "calcium_chloride": "calcium chloride",
+    "ripening_culture": "ripening culture",
+}
+_SHORT = {"coagulant": "coagulant", "calcium_chloride": "CaCl2", "colour": "colour", "lipase": "lipase", "acid": "acid"}
+_COAGULANT = {
+    "calf": "calf rennet",
+    "chymosin": "chymosin",
+    "microbial": "microbial coagulant",
+    "camel": "camel chymosin",
+    "plant": "plant coagulant",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """One thing to weigh out: `amount` in large type, `detail` beside it, `more` below; `note` is said elsewhere."""
+
+    id: str
+    what: str
+    amount: str
+    detail: str = ""
+    lot: str = ""
+    note: str = ""
+    more: tuple[str, ...] = ()
+    word: str = ""
+    """The short word for it, where there is only one of its kind."""
+
+    @property
+    def brief(self) -> str:
+        """ "rennet 22.5 mL", for the stage it goes in at."""
+        return f"{self.word or self.what} {self.amount}"
+
+
+def weighed(lane: Recipe | Branch, forecast: Forecast, milk: schedule.Milk, system: System) -> tuple[Weighed, ...]:
+    """All that a make (or a branch of it) needs weighed out, in the order it goes in."""
+    out: list[Weighed] = [_starter(starter, milk) for starter in lane.starters]
+    out += [_addition(addition, milk) for addition in lane.additions]
+    for stage, done in zip(lane.stages, forecast.stages, strict=False):
+        match stage:
+            case Wash():
+                litres = stage.water_l if stage.water_l is not None else (stage.water_pct or 0.0) / 100.0 * milk.mass_kg
+                out.append(
+                    Weighed(stage.id, "wash water", volume(litres, system), f"at {_degrees(stage.water_c, system)}")
+                )
+            case Salt():
+                out.append(_salt(stage, forecast, done.start_min, milk, system))
+            case Brine() | HoldBrine():
+                out.append(_brine(stage, system))
+            case _:
+                pass
+    words = _short_words(lane)
+    return tuple(replace(item, word=words.get(item.id, "")) for item in out)
+
+
+def _short_words(lane: Recipe | Branch) -> Mapping[str, str]:
+    """Id -> short word, for everything that goes in and is the only one of its word."""
+    words = {starter.id: "starter" for starter in lane.starters}
+    for addition in lane.additions:
+        words[addition.id] = "rennet" if addition.coagulant == "calf" else _SHORT.get(addition.what, "")
+    counts = Counter(words.values())
+    return {key: word for key, word in words.items() if counts[word] == 1}
+
+
+def weigh_out_section(items: Iterable[Weighed], title: str = "Weigh out before the milk comes") -> Section:
+    """The box: two items a row, each with room for its lot and a box to tick."""
+    items = tuple(items)
+    columns = (Column("", 54.0), Column("", 25.0), Column("", 7.5)) * 2
+    rows = []
+    for index in range(0, len(items), 2):
+        pair = [*items[index : index + 2], None][:2]
+        rows.append(tuple(cell for item in pair for cell in _cells(item)))
+    return Section(title, (Table(columns, tuple(rows)),))
+
+
+def _cells(item: Weighed | None) -> tuple[Cell, Cell, Cell]:
+    if item is None:
+        return (), (), ()
+    lines = (Line(item.what), Line(item.amount, AMOUNT_PT, True, item.detail), *(Line(text) for text in item.more))
+    return lines, (Blank(f"lot {item.lot}".strip()),), (Ticks(("",)),)
+
+
+def _starter(starter: Starter, milk: schedule.Milk) -> Weighed:
+    what = starter.name or f"starter, {starter.kind.replace('_', ' ')}"
+    litres = milk.mass_kg / milk.density_kg_l
+    if starter.bulk_pct is not None:
+        kind = "" if starter.acidity_pct is None else f"{starter.acidity_pct:g} % acid"
+        return Weighed(starter.id, what, mass(milk.mass_kg * starter.bulk_pct / 100.0), kind, starter.lot)
+    if starter.mass_kg is not None:
+        return _small(Weighed(starter.id, what, mass(starter.mass_kg), "", starter.lot), starter.mass_kg)
+    if starter.units is not None:
+        note = f"{what}: grams = {starter.units:g} × grams in the pack ÷ units in the pack."
+        return Weighed(starter.id, what, f"{starter.units:g} units", "", starter.lot, note)
+    assert starter.cells_per_ml is not None
+    if starter.potency_cfu_g is not None:
+        mass_kg = culture_kg_for_cells(starter.cells_per_ml, litres, starter.potency_cfu_g)
+        detail = f"at {show(starter.potency_cfu_g, 'potency')}"
+        return _small(Weighed(starter.id, what, mass(mass_kg), detail, starter.lot), mass_kg)
+    cells = starter.cells_per_ml * litres * 1000.0
+    note = f"{what}: grams = {cells:.2g} ÷ CFU per gram on the pack."
+    return Weighed(starter.id, what, f"{show(starter.cells_per_ml, 'cells')}", "cells", starter.lot, note)
+
+
+def _addition(addition: Addition, milk: schedule.Milk) -> Weighed:
+    what = addition.name or _WHAT.get(addition.what, addition.what)
+    mass_kg = addition.mass_kg
+    if addition.mass_pct is not None:
+        mass_kg = addition.mass_pct / 100.0 * milk.mass_kg
+    amount = mass(mass_kg) if mass_kg is not None else volume(addition.volume_l or 0.0)
+    if addition.what == "coagulant":
+        return _coagulant(addition, mass_kg, amount)
+    detail = "" if addition.strength_pct is None else f"solution of {addition.strength_pct:g} %"
+    item = Weighed(addition.id, what, amount, detail, addition.lot)
+    return item if mass_kg is None else _small(item, mass_kg)
+
+
+def _coagulant(addition: Addition, mass_kg: float | None, amount: str) -> Weighed:
+    what = addition.name or _COAGULANT[addition.coagulant or "calf"]
+    strength = addition.strength_imcu_ml
+    assert strength is not None
+    size, unit = (mass_kg * 1000.0, "g") if mass_kg is not None else ((addition.volume_l or 0.0) * 1000.0, "mL")
+    water = volume(_two_figures(WATER_PER_COAGULANT * size / 1000.0))
+    more = (f"in {water} of cool water", f"other: {_round(size * strength)} ÷ IMCU/{unit}")
+    return Weighed(addition.id, what, amount, f"{strength:g} IMCU/{unit}", addition.lot, "", more)
+
+
+def _salt(stage: Salt, forecast: Forecast, start_min: float, milk: schedule.Milk, system: System) -> Weighed:
+    if stage.of == "milk":
+        return Weighed(
+            stage.id, "salt", mass(stage.salt_pct / 100.0 * milk.mass_kg, system), f"{stage.salt_pct:g} % of the milk"
+        )
+    curd_kg = forecast.trace.at("curd_kg_per_100kg", start_min) / 100.0 * milk.mass_kg
+    per_kg = f"{stage.salt_pct * 10.0:g} g to each kg of curd"
+    return Weighed(stage.id, "salt", mass(stage.salt_pct / 100.0 * curd_kg, system), "", "", "", (per_kg,))
+
+
+def _brine(stage: Brine | HoldBrine, system: System) -> Weighed:
+    salt = brine_salt_kg(stage.strength_pct, BRINE_WATER_L)
+    return Weighed(
+        stage.id,
+        f"brine {stage.strength_pct:g} % by weight, {_degrees(stage.brine_c, system)}",
+        f"{mass(salt)} salt",
+        f"to {BRINE_WATER_L:g} L water",
+    )
+
+
+def _small(item: Weighed, mass_kg: float) -> Weighed:
+    """With the way round a scale that is too coarse."""
+    small = stock(mass_kg)
+    if small is None:
+        return item
+    note = (
+        f"{item.what}: too little to weigh. Stir {mass(small.weigh_kg)} into {volume(small.into_l)} of sterile milk "
+        f"and give {volume(small.take_l)} of that."
+    )
+    return replace(item, note=note, more=(f"{volume(small.take_l)} of a stock, see “On the amounts”",))
+
+
+def mass(kg: float, system: System = "metric") -> str:
+    """A mass as a scale shows it: three figures, grams below a kilogram; pounds for large masses in US measure."""
+    if system != "metric" and kg >= 0.5:
+        return f"{_figures(convert(kg, 'mass', 'lb'))} lb"
+    return f"{_figures(kg)} kg" if kg >= 0.9995 else f"{_figures(kg * 1000.0)} g"
+
+
+def volume(litres: float, system: System = "metric") -> str:
+    """A volume as a jug or syringe shows it: three figures, mL below a litre."""
+    if system != "metric" and litres >= 2.0:
+        unit = KINDS["volume"].display(system)[0]
+        return f"{_figures(convert(litres, 'volume', unit))} {unit}"
+    return f"{_figures(litres)} L" if litres >= 0.9995 else f"{_figures(litres * 1000.0)} mL"
+
+
+def _figures(value: float) -> str:
+    decimals = 0 if value >= 99.95 else 1 if value >= 9.995 else 2 if value >= 0.9995 else 3
+    text = f"{value:.{decimals}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def _two_figures(value: float) -> float:
+    return float(f"{value:.2g}")
+
+
+def _round(value: float) -> str:
+    return f"{float(f'{value:.3g}'):,.0f}".replace(",", "\u202f")
+
+
+def _degrees(celsius: float, system: System) -> str:
+    return show(celsius, "temperature", system=system)

@@ -1,0 +1,115 @@
+"""The plan on the screen as it will leave the printer, with the ways out: PDF file or printer."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication, Slot
+from PySide6.QtGui import QKeySequence, QPainter, QShortcut
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo, QPrintPreviewWidget
+from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from designer.plan.sheet import A4, PAPERS, Paper, Sheet
+from widgets.paper.draw import page_layout, paint_page, write_pdf
+from widgets.paper.layout import layout
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("Paper", text)
+
+
+class PlanPreview(QWidget):
+    """Shows the sheet that `make_sheet(paper)` gives; call `refresh` when the recipe has changed."""
+
+    def __init__(self, make_sheet: Callable[[Paper], Sheet], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._make_sheet = make_sheet
+        self._sheet: Sheet | None = None
+        self._printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+        self._printer.setFullPage(True)
+        self._view = QPrintPreviewWidget(self._printer, self)
+        self._view.setAccessibleName(_tr("Plan of the make, as printed"))
+        self._view.setAllPagesViewMode()
+        self._view.paintRequested.connect(self.paint)
+        self.paper = QComboBox(self)
+        self.paper.setAccessibleName(_tr("Paper size"))
+        for key, paper in PAPERS.items():
+            self.paper.addItem(paper.name, key)
+        self.paper.currentIndexChanged.connect(self.refresh)
+        self.save = QPushButton(_tr("Save as &PDF…"), self)
+        self.save.clicked.connect(self.ask_and_save)
+        self.print = QPushButton(_tr("P&rint…"), self)
+        self.print.clicked.connect(self.ask_and_print)
+        self.said = QLabel(self)
+        self.said.setWordWrap(True)
+        row = QHBoxLayout()
+        row.addWidget(self.paper)
+        row.addWidget(self.save)
+        row.addWidget(self.print)
+        row.addWidget(self.said, 1)
+        column = QVBoxLayout(self)
+        column.addLayout(row)
+        column.addWidget(self._view, 1)
+        for keys, zoom in (
+            (QKeySequence.StandardKey.ZoomIn, self._view.zoomIn),
+            (QKeySequence.StandardKey.ZoomOut, self._view.zoomOut),
+        ):
+            QShortcut(keys, self).activated.connect(zoom)
+
+    def chosen_paper(self) -> Paper:
+        """The paper chosen in the list."""
+        return PAPERS.get(str(self.paper.currentData()), A4)
+
+    def sheet(self) -> Sheet:
+        """The sheet shown."""
+        if self._sheet is None:
+            self._sheet = self._make_sheet(self.chosen_paper())
+        return self._sheet
+
+    @Slot()
+    def refresh(self) -> None:
+        """Make the sheet anew and show it."""
+        self._sheet = None
+        self._printer.setPageLayout(page_layout(self.chosen_paper()))
+        self._view.updatePreview()
+
+    @Slot(QPrinter)
+    def paint(self, printer: QPrinter) -> None:
+        """All pages of the sheet on a printer (or on the preview's stand-in for one)."""
+        painter = QPainter()
+        if not painter.begin(printer):
+            self.said.setText(_tr("The printer did not answer; save the plan as a PDF instead."))
+            return
+        try:
+            for number, page in enumerate(layout(self.sheet())):
+                if number:
+                    printer.newPage()
+                paint_page(painter, page)
+        finally:
+            painter.end()
+
+    @Slot()
+    def ask_and_save(self) -> None:
+        """Ask for a file and write the PDF there."""
+        name, _ = QFileDialog.getSaveFileName(self, _tr("Save the plan"), "plan.pdf", _tr("PDF (*.pdf)"))
+        if name:
+            self.save_to(Path(name))
+
+    def save_to(self, path: Path) -> None:
+        """Write the PDF and say so, or say why not."""
+        try:
+            pages = write_pdf(self.sheet(), path)
+        except OSError as error:
+            self.said.setText(_tr("The plan could not be written to {path}: {why}").format(path=path, why=error))
+            return
+        self.said.setText(_tr("{count} pages written to {path}").format(count=pages, path=path))
+
+    @Slot()
+    def ask_and_print(self) -> None:
+        """Ask for a printer and print; without one, say that the PDF is there."""
+        if not QPrinterInfo.availablePrinterNames():
+            self.said.setText(_tr("No printer is set up on this computer; save the plan as a PDF instead."))
+            return
+        if QPrintDialog(self._printer, self).exec() == QPrintDialog.DialogCode.Accepted:
+            self.paint(self._printer)
