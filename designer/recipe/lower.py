@@ -119,7 +119,10 @@ def _lane(
             heating_kw=recipe.vat.power_kw if recipe.vat is not None else None,
             milk_kj_per_kg_k=float(presets()["milk"]["heat_capacity"]),
         )
-        rows = stage.rows(context)
+        try:
+            rows = stage.rows(context)
+        except ValueError as error:
+            raise RecipeError(str(error), where) from None
         planned = sum(row["minutes"] for row in rows)
         given: list[Starter | Addition] = [each for each in lane.starters if (each.at or default_at) == stage.id]
         given += [each for each in lane.additions if each.at == stage.id]

@@ -212,8 +212,7 @@ class VatStage(Stage):
         """Held, or led to `temperature_c`; an end by temperature leads on to the value of the end."""
         if self.end.by == "temperature":
             assert self.end.value is not None
-            minutes = self.ramp_min if self.ramp_min is not None else self._heating_min(self.end.value, context)
-            return {"t_law": schedule.T_RAMP, "t_end_c": self.end.value, "ramp_min": minutes}
+            return self._until(self.end.value, context)
         if self.temperature_c is None:
             return {"t_law": schedule.T_HOLD}
         minutes = self.end.planned_min if self.ramp_min is None else self.ramp_min
@@ -221,17 +220,23 @@ class VatStage(Stage):
             return {"t_law": schedule.T_HOLD, "t_end_c": self.temperature_c}
         return {"t_law": schedule.T_RAMP, "t_end_c": self.temperature_c, "ramp_min": minutes}
 
-    def _heating_min(self, target_c: float, context: RowContext) -> float:
-        """Minutes the vat's own heating needs, else the latest moment: (kg · kJ/kg K · K) / kW."""
-        if context.heating_kw and target_c > context.temperature_c:
-            seconds = (
-                context.milk.mass_kg
-                * context.milk_kj_per_kg_k
-                * (target_c - context.temperature_c)
-                / context.heating_kw
+    def _until(self, target_c: float, context: RowContext) -> dict[str, float]:
+        """Led to the temperature that ends the stage, and a little past it so that it is crossed and not just touched.
+
+        The pace is that of `ramp`, else what the vat's heating gives: (kg · kJ/kg K · K) / kW.
+        """
+        change = target_c - context.temperature_c
+        if self.ramp_min is not None:
+            minutes = self.ramp_min
+        elif context.heating_kw and change > 0.0:
+            minutes = context.milk.mass_kg * context.milk_kj_per_kg_k * change / context.heating_kw / 60.0
+        else:
+            raise ValueError(
+                'say how long the change of temperature takes (ramp = "30 min"), or give the vat its power'
             )
-            return min(seconds / 60.0, self.end.planned_min)
-        return self.end.planned_min
+        past = 0.02 * change if math.isfinite(change) else 0.1
+        pace = 1.02 if math.isfinite(change) else 1.0
+        return {"t_law": schedule.T_RAMP, "t_end_c": target_c + past, "ramp_min": minutes * pace}
 
     def end_temperature_c(self, before_c: float) -> float:
         """What was set, else what it was."""
