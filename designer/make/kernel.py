@@ -25,7 +25,7 @@ from platformdirs import user_cache_path
 from designer.make import march as plain
 from designer.make.law import FAST
 from designer.make.state import SIZE
-from designer.recipe.schedule import END_TIME, T_RAMP
+from designer.recipe.schedule import END_TIME, PLACE_UNDER_WHEY, T_FOLLOW, T_RAMP
 
 Path2D = NDArray[np.float64]
 
@@ -91,7 +91,18 @@ def _fresh_info() -> NDArray[np.float64]:
 
 
 def prepare(rows: NDArray[Any]) -> NDArray[Any]:
-    """A private copy of Schedule rows, with a ramp that is shorter than its row split into ramp and hold."""
+    """A private copy of Schedule rows as the march wants them.
+
+    A ramp that is shorter than its row becomes ramp and hold; hot curd under whey, which gives it up within minutes,
+    is stepped finer (see the step-halving test).
+    """
+    rows = rows.copy()
+    set_c = 0.0
+    for index in range(len(rows)):
+        if rows["t_law"][index] != T_FOLLOW and not np.isnan(rows["t_end_c"][index]):
+            set_c = max(float(rows["t_end_c"][index]), set_c if rows["t_law"][index] == T_RAMP else 0.0)
+        if rows["place"][index] == PLACE_UNDER_WHEY and set_c > HOT_C:
+            rows["step_max_min"][index] = min(float(rows["step_max_min"][index]), HOT_STEP_MIN)
     pieces = []
     for index in range(len(rows)):
         piece = rows[index : index + 1].copy()
@@ -119,6 +130,7 @@ def prepare(rows: NDArray[Any]) -> NDArray[Any]:
     return np.concatenate(pieces) if pieces else rows.copy()
 
 
+HOT_C, HOT_STEP_MIN = 43.0, 0.5
 ONCE = (
     "cut_mm",
     "salt_per_curd",

@@ -1,0 +1,142 @@
+"""The march against itself and against SciPy: compiled, plain, LSODA, half the step, and started anywhere."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from designer.make import kernel
+from designer.make.march import OUT_EXTRA
+from designer.make.path import composition
+from designer.make.rates import curd_ph
+from designer.make.start import first_state, parameters
+from designer.make.state import T
+from designer.recipe.schedule import (
+    END_FLOC_MULTIPLE,
+    END_PH,
+    END_TEMPERATURE,
+    GEL_RENNET,
+    OF_CURD,
+    PLACE_UNDER_WHEY,
+    T_RAMP,
+    as_rows,
+    row,
+)
+from tests.make.families import COW, MAKES, camembert, cheddar, last, marched, ready
+from tests.speed import lsoda
+
+
+@pytest.mark.parametrize("name", MAKES)
+def test_compiled_equals_plain(name: str) -> None:
+    compiled, plain = marched(MAKES[name]), marched(MAKES[name], twin=True)
+    assert compiled.out.shape == plain.out.shape
+    assert np.allclose(compiled.out, plain.out, rtol=1e-9, atol=1e-10)
+
+
+@pytest.mark.parametrize("name", MAKES)
+def test_against_lsoda(name: str) -> None:
+    p = parameters(COW)[0]
+    path = marched(MAKES[name])
+    reference = lsoda.plain(path, kernel.prepare(as_rows(MAKES[name])), first_state(COW, p), p)
+    ours, named = last(path), lsoda.named(p)
+    assert curd_ph(ours, named) == pytest.approx(curd_ph(reference, named), abs=0.004)
+    assert composition(ours, p)["moisture_pct"] == pytest.approx(composition(reference, p)["moisture_pct"], abs=0.04)
+
+
+@pytest.mark.parametrize("name", MAKES)
+def test_half_the_step(name: str) -> None:
+    """pH within 0.002 and moisture within 0.02 points at the end of every stage."""
+    coarse = marched(MAKES[name])
+    fine = marched([one | {"step_max_min": one["step_max_min"] / 2} for one in MAKES[name]])
+    p = parameters(COW)[0]
+    for end in coarse.ends[:, 1]:
+        a = coarse.out[np.searchsorted(coarse.out[:, 0], end - 1e-9)]
+        b = fine.out[np.searchsorted(fine.out[:, 0], end - 1e-9)]
+        assert a[2] == pytest.approx(b[2], abs=0.002)
+        assert composition(a[OUT_EXTRA:], p)["moisture_pct"] == pytest.approx(
+            composition(b[OUT_EXTRA:], p)["moisture_pct"], abs=0.02
+        )
+
+
+def test_from_any_row() -> None:
+    ready()
+    rows = kernel.prepare(as_rows(cheddar()))
+    p = parameters(COW)[0]
+    whole = kernel.march(rows, first_state(COW, p), p)
+    at = int(np.flatnonzero(whole.out[:, 1] == 4)[-1])
+    rest = kernel.march(
+        rows, whole.out[at, OUT_EXTRA:].copy(), p, first_row=5, t0=whole.out[at, 0],
+        rennet_min=whole.rennet_min, floc_min=whole.floc_min, cut_min=whole.cut_min,
+    )  # fmt: skip
+    assert np.allclose(rest.out, whole.out[at + 1 :], rtol=1e-12, atol=1e-14)
+
+
+def test_a_floc_multiple_ends_where_the_maker_says() -> None:
+    """C1.25 of the setting figures: twice, three times the flocculation time, exactly."""
+    for multiple in (2.0, 3.0, 4.0):
+        rows = cheddar()
+        rows[1] |= {"minutes": 180.0, "end_by": END_FLOC_MULTIPLE, "end_value": multiple}
+        path = marched(rows)
+        assert path.cut_min - path.rennet_min == pytest.approx(multiple * path.floc_min, abs=1e-6)
+
+
+def test_a_ph_end_is_met_inside_the_step_and_smoothly() -> None:
+    minutes = []
+    for ph in np.linspace(6.0, 6.2, 41):
+        rows = cheddar()
+        rows[4] |= {"minutes": 240.0, "end_by": END_PH, "end_of": OF_CURD, "end_value": float(ph)}
+        path = marched(rows)
+        assert path.ends[4, 2] == 1.0
+        at = np.searchsorted(path.out[:, 0], path.ends[4, 1] - 1e-9)
+        assert path.out[at, 2] == pytest.approx(ph, abs=1e-6)
+        minutes.append(path.ends[4, 1])
+    steps = np.diff(minutes)
+    assert (steps < 0.0).all()
+    assert np.abs(np.diff(steps)).max() < 0.05
+
+
+def test_an_end_out_of_reach_runs_to_its_latest() -> None:
+    rows = cheddar()
+    rows[4] |= {"minutes": 50.0, "end_by": END_PH, "end_of": OF_CURD, "end_value": 4.0}
+    path = marched(rows)
+    assert path.ends[4, 2] == 0.0
+    assert path.ends[4, 1] - path.ends[4, 0] == pytest.approx(50.0)
+
+
+def test_an_end_already_met_takes_no_time_but_keeps_what_is_added() -> None:
+    rows = [
+        row(stage=0, minutes=30, t_end_c=31.0, end_by=END_TEMPERATURE, end_value=31.0),
+        row(stage=0, minutes=30, rennet_imcu_l=40.0, gel=GEL_RENNET, end_by=END_TEMPERATURE, end_value=31.0),
+        row(stage=1, minutes=40),
+    ]
+    path = marched(rows)
+    assert path.ends[1, 1] == 0.0
+    assert path.floc_min > 5.0
+
+
+def test_a_ramp_shorter_than_its_stage_holds() -> None:
+    rows = cheddar()
+    rows[3] |= {"minutes": 60.0, "ramp_min": 30.0}
+    path = marched(rows)
+    temps = path.out[:, OUT_EXTRA + T]
+    clock = path.out[:, 0]
+    start = path.ends[3, 0]
+    assert np.interp(start + 30.0, clock, temps) == pytest.approx(38.5)
+    assert np.interp(start + 59.0, clock, temps) == pytest.approx(38.5)
+
+
+def test_cut_before_it_sets_still_marches() -> None:
+    rows = camembert()
+    rows[1]["minutes"] = 2.0
+    assert np.isfinite(marched(rows).out).all()
+
+
+def test_a_member_can_not_change_the_rows_it_was_given() -> None:
+    ready()
+    rows = kernel.prepare(as_rows([row(minutes=20, place=PLACE_UNDER_WHEY, t_law=T_RAMP, t_end_c=40.0, ramp_min=20)]))
+    before = rows.copy()
+    p = parameters(COW, 4)
+    y0 = np.array([first_state(COW, p[0])] * 4)
+    paths = kernel.march_many([rows] * 4, y0, p)
+    assert paths is not None and len(paths) == 4
+    assert rows.tobytes() == before.tobytes()
