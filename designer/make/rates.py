@@ -283,7 +283,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
     if row.whey_off > 0.0:
         run_off = -np.log(1.0 - min(row.whey_off, 0.985)) / row.minutes
     elif to == GONE:
-        run_off = 0.25
+        run_off = min(0.25, 1.0 / row.step_max_min)  # a faster rate would swing up in long steps
     if run_off > 0.0:
         for i in range(12):
             flow = run_off * y[WHEY + i]
