@@ -1,0 +1,571 @@
+"""The make curve as a widget: holds the axis, builds frames from the session, paints, and turns events into edits."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import QCoreApplication, QEvent, QPointF, QRectF, QSize, Qt, Signal, Slot
+from PySide6.QtGui import (
+    QFontMetricsF,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QNativeGestureEvent,
+    QPainter,
+    QPaintEvent,
+    QPixmap,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QToolTip, QWidget
+
+from designer.forecast import Forecast
+from designer.recipe.document import Recipe
+from styles.reader import Gate
+from widgets.make_curve import curves, gates, grips, overlay, ribbon, vat
+from widgets.make_curve.axis import TimeAxis
+from widgets.make_curve.controls import GripControl
+from widgets.make_curve.drag import LATER, Answer, Drag, nudged
+from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
+from widgets.session import Session
+from widgets.theme import apply as dress
+
+PAN_AFTER_PX = 4.0
+
+
+@dataclass(slots=True)
+class Grab:
+    """The gesture under way: a drag of a grip, or a pan of the view from a pixel."""
+
+    at: QPointF
+    drag: Drag | None = None
+    pan_from: float = 0.0
+    strip: bool = False
+    moved: bool = False
+    answer: Answer | None = None
+
+
+class MakeCurve(QWidget):
+    """The vat drawn through time, with its panes. One session, one time axis."""
+
+    typed = Signal(object)
+    """the maker wants to type the value of a grip"""
+    said = Signal(str)
+    """what is being done, for the status line; "" when over"""
+
+    def __init__(
+        self, session: Session, gates_of: Callable[[Recipe], tuple[Gate, ...]], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.session = session
+        self.system = "metric"
+        self.mode = LATER
+        self.panes: tuple[str, ...] = curves.DEFAULT_PANES
+        self._gates_of = gates_of
+        self._axis = TimeAxis(0.0, 1.0, 0.0, 60.0, 60.0)
+        self._fit = "day"
+        self._ranges: dict[str, tuple[float, float]] = {}
+        self._frame: Frame | None = None
+        self._grips: tuple[grips.Grip, ...] = ()
+        self._still: QPixmap | None = None
+        self._ground: QPixmap | None = None
+        self._ground_key: tuple[object, ...] = ()
+        self._hot: grips.Grip | None = None
+        self._focused: grips.Grip | None = None
+        self._grab: Grab | None = None
+        self._reading: float | None = None
+        self._controls: dict[tuple[str, str, str], GripControl] = {}
+        self._nudge: Answer | None = None
+        self.setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMinimumSize(QSize(520, 380))
+        self.setAccessibleName(self.tr("Make curve"))
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        session.forecastChanged.connect(self._forecast_changed)
+        session.bandsChanged.connect(self._bands_changed)
+        session.chosenChanged.connect(self._restill)
+        self._forecast_changed()
+
+    # ---- what others may ask
+
+    @property
+    def frame(self) -> Frame:
+        """What is drawn now."""
+        if self._frame is None:
+            self._frame = self._built()
+            self._grips = grips.of_frame(self._frame)
+        return self._frame
+
+    def grip(self, stage: str, field: str, place: str) -> grips.Grip:
+        """The grip of a setting; KeyError if it is not in view."""
+        _ = self.frame
+        for found in self._grips:
+            if found.key == (stage, field) and found.place == place:
+                return found
+        raise KeyError((stage, field, place))
+
+    def control(self, stage: str, field: str, place: str) -> GripControl:
+        """The focusable control of a grip."""
+        return self._controls[stage, field, place]
+
+    def set_system(self, system: str) -> None:
+        """Metric or US units."""
+        self.system = system
+        self._changed()
+        self._sync_controls()
+
+    def set_panes(self, names: tuple[str, ...]) -> None:
+        """Which panes are unfolded under the vat."""
+        self.panes = names
+        self._changed()
+        self._sync_controls()
+
+    def fit_day(self) -> None:
+        """Show the work at the vat, from milk to into the press."""
+        self._fit = "day"
+        self._show(0.0, make_day_end(self.frame.blocks))
+
+    def fit_whole(self) -> None:
+        """Show the whole make."""
+        self._fit = "whole"
+        self._show(0.0, self._axis.whole_min)
+
+    def fit_stage(self, stage_id: str) -> None:
+        """Show one stage with a little on both sides."""
+        block = next(block for block in self.frame.blocks if block.id == stage_id)
+        margin = 0.15 * block.length_min
+        self._fit = "free"
+        self._show(block.start_min - margin, block.end_min + margin)
+
+    def zoom(self, factor: float, x: float | None = None) -> None:
+        """`factor` times as much time in view, about a pixel or the middle."""
+        self._fit = "free"
+        self._axis = self._axis.zoomed(self._axis.left + self._axis.width / 2 if x is None else x, factor)
+        self._changed()
+        self._sync_controls()
+
+    def pan(self, pixels: float) -> None:
+        """Move the view; positive shows later minutes."""
+        self._fit = "free"
+        self._axis = self._axis.panned(pixels)
+        self._changed()
+        self._sync_controls()
+
+    # ---- building the picture
+
+    def _show(self, start: float, end: float) -> None:
+        self._axis = self._axis.shown(start, end)
+        self._changed()
+        self._sync_controls()
+
+    def _places(self) -> Places:
+        return places(self.width(), self.height(), self.panes, QFontMetricsF(dress.font("note")).height())
+
+    def _built(self) -> Frame:
+        session = self.session
+        forecast = session.forecast
+        where = self._places()
+        self._axis = self._axis.placed(where.vat.left(), where.vat.width())
+        low, high = self._ranges["temperature"]
+        scales = {
+            key: Scale(where.panes[key.split(":")[0]], *span)
+            for key, span in self._ranges.items()
+            if key.split(":")[0] in where.panes
+        }
+        note, body, strong = dress.font("note"), dress.font("body"), dress.font("note", bold=True)
+        return Frame(
+            forecast=forecast,
+            before=session.before,
+            blocks=blocks(forecast, self.system),
+            axis=self._axis,
+            places=where,
+            temperature=vat.temperature_scale(where.vat, low, high),
+            scales=scales,
+            colours=dress.colours(),
+            fonts=Fonts(note, body, strong, QFontMetricsF(note), QFontMetricsF(body), QFontMetricsF(strong)),
+            system=self.system,
+            clock_start_min=forecast.recipe.start_clock_min,
+            chosen=session.chosen,
+            bands_stale=session.bands_stale,
+            pixel_ratio=self.devicePixelRatioF(),
+            gates=gates.marks(self._gates_of(forecast.recipe), forecast),
+            edges=edges_of(forecast),
+        )
+
+    def _settle_scales(self, forecast: Forecast) -> None:
+        """Scales and length of the axis; held still while something is dragged."""
+        trace = forecast.trace
+        self._ranges = curves.ranges(forecast)
+        self._ranges["temperature"] = (float(trace["temperature_c"].min()), float(trace["temperature_c"].max()))
+        self._axis = self._axis.grown(max(forecast.stages[-1].end_min, 1.0))
+
+    def _changed(self) -> None:
+        self._frame = None
+        self._still = None
+        self.update()
+
+    @Slot()
+    def _restill(self) -> None:
+        self._changed()
+
+    @Slot()
+    def _forecast_changed(self) -> None:
+        if not self.session.previewing:
+            self._settle_scales(self.session.forecast)
+            self._frame = None
+            if self._fit == "day":
+                self._axis = self._axis.shown(0.0, make_day_end(blocks(self.session.forecast, self.system)))
+            elif self._fit == "whole":
+                self._axis = self._axis.shown(0.0, self._axis.whole_min)
+        self._changed()
+        if not self.session.previewing:
+            self._sync_controls()
+
+    @Slot()
+    def _bands_changed(self) -> None:
+        self._changed()
+
+    def _sync_controls(self) -> None:
+        """One slider over each grip in view, in the order of the make."""
+        _ = self.frame
+        order = {"corner": 0, "inside": 1, "edge": 2}
+        wanted = sorted(self._grips, key=lambda g: (g.index, order[g.place]))
+        seen: set[tuple[str, str, str]] = set()
+        last: QWidget | None = None
+        for grip in wanted:
+            key = (*grip.key, grip.place)
+            seen.add(key)
+            control = self._controls.get(key)
+            if control is None:
+                control = GripControl(grip, self)
+                control.nudged.connect(self._nudged)
+                control.entered.connect(self._entered)
+                control.left.connect(self._left)
+                control.asked.connect(self.typed)
+                self._controls[key] = control
+            control.show_grip(grip, self.system)
+            control.show()
+            if last is not None:
+                QWidget.setTabOrder(last, control)
+            last = control
+        for key in [key for key in self._controls if key not in seen]:
+            control = self._controls.pop(key)
+            control.hide()
+            control.deleteLater()
+
+    # ---- painting
+
+    def sizeHint(self) -> QSize:
+        """A comfortable size."""
+        return QSize(980, 640)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Everything moves."""
+        super().resizeEvent(event)
+        self._changed()
+        self._sync_controls()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Another palette or font draws another picture."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._changed()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The still picture, and over it what moves with the pointer."""
+        frame = self.frame
+        ground = self._grounded(frame)
+        moving = self.session.previewing
+        if self._still is None and not moving:
+            self._still = self._pixmap(frame)
+            self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
+        painter = QPainter(self)
+        try:
+            if moving or self._still is None:
+                self._paint_still(painter, frame, ground)
+            else:
+                painter.drawPixmap(0, 0, self._still)
+            self._paint_over(painter, frame)
+        finally:
+            painter.end()
+
+    def _paint_over(self, painter: QPainter, frame: Frame) -> None:
+        grab = self._grab
+        dragged = grab.drag.grip if grab is not None and grab.drag is not None else None
+        overlay.paint_grips(painter, frame, self._grips, dragged or self._hot, self._focused)
+        overlay.paint_reading(painter, frame, None if dragged else self._reading)
+        at, answer = None, None
+        if grab is not None and grab.answer is not None:
+            at, answer = grab.at, grab.answer
+        elif self._nudge is not None and self._focused is not None:
+            key = self._focused.key
+            at, answer = next((grip.at for grip in self._grips if grip.key == key), None), self._nudge
+        if at is not None and answer is not None:
+            overlay.paint_badge(painter, frame, at, answer.text, answer.note, answer.why, self.width())
+
+    def _pixmap(self, frame: Frame) -> QPixmap:
+        ratio = frame.pixel_ratio
+        made = QPixmap(QSize(round(self.width() * ratio), round(self.height() * ratio)))
+        made.setDevicePixelRatio(ratio)
+        return made
+
+    @staticmethod
+    def _within(pixmap: QPixmap, paint: Callable[[QPainter], None]) -> None:
+        """Paint on a pixmap; a painter left open when its pixmap goes would end the process."""
+        painter = QPainter(pixmap)
+        try:
+            paint(painter)
+        finally:
+            painter.end()
+
+    def _grounded(self, frame: Frame) -> QPixmap:
+        """What stays as it is while something is dragged; drawn anew when axis, scales, size or palette change."""
+        key = (
+            frame.axis,
+            frame.places.vat,
+            self.panes,
+            tuple(self._ranges.items()),
+            frame.colours.name,
+            self.system,
+            frame.pixel_ratio,
+            frame.clock_start_min,
+            frame.fonts.note.key(),
+            self.size(),
+        )
+        if self._ground is None or key != self._ground_key:
+            self._ground_key = key
+            self._ground = self._pixmap(frame)
+            self._ground.fill(frame.colour("paper"))
+            self._within(self._ground, lambda painter: self._paint_ground(painter, frame))
+        return self._ground
+
+    def _paint_ground(self, painter: QPainter, frame: Frame) -> None:
+        vat.paint_scale(painter, frame)
+        for key in frame.places.panes:
+            curves.paint_ground(painter, frame, curves.PANES[key])
+        ribbon.paint_axis(painter, frame)
+        overlay.paint_heads(painter, frame, None)
+
+    def _paint_still(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
+        painter.drawPixmap(0, 0, ground)
+        vat.paint_vat(painter, frame)
+        vat.content_words(painter, frame)
+        ribbon.paint_ribbon(painter, frame)
+        for key in frame.places.panes:
+            curves.paint_pane(painter, frame, curves.PANES[key])
+        ribbon.paint_midnights(painter, frame)
+        gates.paint_gates(painter, frame)
+        ribbon.paint_strip(painter, frame)
+        overlay.paint_corner_words(painter, frame, self._grips)
+
+    # ---- pointer
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of a grip, choose a stage, or start to pan."""
+        if event.button() != Qt.MouseButton.LeftButton:
+            return
+        at = event.position()
+        frame = self.frame
+        found = grips.hit(self._grips, frame, at)
+        if found is not None:
+            self.session.choose(found.stage)
+            self._grab = Grab(drag=Drag.start(found, self.frame, self.session.recipe, at, self.session.march), at=at)
+            self.said.emit(self.tr("Shift lets go of round values, Ctrl keeps the end, Esc cancels."))
+        elif frame.places.strip.adjusted(0, -6, 0, 6).contains(at):
+            self._grab = Grab(strip=True, at=at)
+            self._pan_strip(at)
+        else:
+            self._grab = Grab(pan_from=at.x(), at=at)
+            if at.y() <= frame.places.ribbon.bottom():
+                block = overlay.block_at(frame, frame.axis.minute(at.x()))
+                if block is not None:
+                    self.session.choose(block.id)
+        self.update()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Drag, pan, or read."""
+        at = event.position()
+        grab = self._grab
+        if grab is None:
+            self._hover(at)
+        elif grab.drag is not None:
+            self._drag_to(at, event.modifiers())
+        elif grab.strip:
+            self._pan_strip(at)
+        elif grab.moved or abs(at.x() - grab.at.x()) > PAN_AFTER_PX:
+            grab.moved = True
+            self.pan(grab.pan_from - at.x())
+            grab.pan_from = at.x()
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Keep what the drag led to, as one step of undo."""
+        grab, self._grab = self._grab, None
+        if event.button() != Qt.MouseButton.LeftButton or grab is None:
+            return
+        self.said.emit("")
+        if grab.drag is not None:
+            if grab.answer is not None and grab.answer.recipe is not None:
+                self.session.commit(grab.answer.recipe, self._step_text(grab.drag.grip, grab.answer))
+            else:
+                self.session.drop_preview()
+            self._hover(event.position())
+        self.update()
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Zoom to a stage; anywhere else, back to the make day."""
+        frame = self.frame
+        block = overlay.block_at(frame, frame.axis.minute(event.position().x()))
+        if frame.places.ribbon.contains(event.position()) and block is not None:
+            self.fit_stage(block.id)
+        else:
+            self.fit_day()
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """No reading line without a pointer."""
+        if self._grab is None:
+            self._reading, self._hot = None, None
+            self.update()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Wheel zooms about the pointer; sideways, or with Shift, it pans; touch pads do both."""
+        if self._grab is not None and self._grab.drag is not None:
+            return
+        pixels, angle = event.pixelDelta(), event.angleDelta()
+        sideways = pixels.x() or angle.x() / 2
+        if event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            sideways = sideways or angle.y() / 2
+            self.pan(-sideways)
+        elif abs(angle.x()) > abs(angle.y()):
+            self.pan(-sideways)
+        else:
+            self.zoom(1.0012 ** (-angle.y()), event.position().x())
+        event.accept()
+
+    def event(self, event: QEvent) -> bool:
+        """Pinch on a touch pad zooms; tooltips come from what is under the pointer."""
+        if isinstance(event, QNativeGestureEvent) and event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture:
+            self.zoom(1.0 / max(1.0 + event.value(), 0.2), event.position().x())
+            return True
+        if event.type() == QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
+            text = self.tip_at(QPointF(event.pos()))
+            if text:
+                QToolTip.showText(event.globalPos(), text, self)
+            else:
+                QToolTip.hideText()
+            return True
+        return super().event(event)
+
+    def tip_at(self, at: QPointF) -> str:
+        """What a tooltip says at a point: the gate, the grip, or the stage in full."""
+        frame = self.frame
+        for mark in frame.gates:
+            found = gates.place(frame, mark)
+            if found is not None and abs(found[0] - at.x()) < 9 and found[1].rect.contains(at):
+                return mark.sentence()
+        grip = grips.hit(self._grips, frame, at)
+        if grip is not None:
+            return f"{grip.label}: {grips.value_text(grip.kind, grip.value, self.system)}"
+        block = overlay.block_at(frame, frame.axis.minute(at.x()))
+        if block is not None and frame.places.top <= at.y() <= frame.places.ribbon.bottom():
+            text = self.tr("{0}: {1} to {2}, ends by {3}")
+            return text.format(
+                block.name, frame.clock_text(block.start_min), frame.clock_text(block.end_min), block.end_text
+            )
+        return ""
+
+    def _hover(self, at: QPointF) -> None:
+        frame = self.frame
+        self._hot = grips.hit(self._grips, frame, at)
+        inside = frame.axis.left <= at.x() <= frame.axis.right and frame.places.top <= at.y() <= frame.places.bottom
+        self._reading = max(frame.axis.minute(at.x()), 0.0) if inside else None
+        shape = Qt.CursorShape.ArrowCursor
+        if self._hot is not None:
+            shape = Qt.CursorShape.SplitHCursor if self._hot.place == "edge" else Qt.CursorShape.SizeVerCursor
+        elif inside:
+            shape = Qt.CursorShape.CrossCursor if at.y() > frame.places.ribbon.bottom() else Qt.CursorShape.ArrowCursor
+        if self.cursor().shape() != shape:
+            self.setCursor(shape)
+        self.update()
+
+    def _drag_to(self, at: QPointF, modifiers: Qt.KeyboardModifier) -> None:
+        grab = self._grab
+        assert grab is not None
+        assert grab.drag is not None
+        grab.at, grab.moved = at, True
+        free = bool(modifiers & Qt.KeyboardModifier.ShiftModifier)
+        mode = self.mode
+        if modifiers & Qt.KeyboardModifier.ControlModifier:
+            mode = "keep" if mode == LATER else LATER
+        answer = grab.drag.to(at, free=free, mode=mode)
+        if answer.recipe is None and grab.answer is not None:
+            # Not allowed: what was last allowed stays, with the reason beside the pointer.
+            answer = Answer(grab.answer.recipe, grab.answer.value, grab.answer.text, grab.answer.note, answer.why)
+        grab.answer = answer
+        if answer.recipe is not None:
+            self.session.preview(answer.recipe)
+        self.update()
+
+    def cancel(self) -> bool:
+        """Let go of what is dragged, as if it had not been touched; False where nothing was."""
+        if self._grab is None or self._grab.drag is None:
+            return False
+        self._grab = None
+        self.session.drop_preview()
+        self.said.emit("")
+        self.update()
+        return True
+
+    def _pan_strip(self, at: QPointF) -> None:
+        rect = self.frame.places.strip
+        minute = (at.x() - rect.left()) / rect.width() * self._axis.whole_min
+        self._fit = "free"
+        self._show(minute - self._axis.span_min / 2, minute + self._axis.span_min / 2)
+
+    def _step_text(self, grip: grips.Grip, answer: Answer) -> str:
+        return QCoreApplication.translate("MakeCurve", "{0}: {1}").format(grip.label, answer.text)
+
+    # ---- keyboard
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Esc cancels; plus and minus zoom; arrows move the reading line."""
+        key = event.key()
+        if key == Qt.Key.Key_Escape and self.cancel():
+            return
+        if key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+            self.zoom(0.8)
+        elif key == Qt.Key.Key_Minus:
+            self.zoom(1.25)
+        elif key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
+            step = self._axis.step(12.0) * (1 if key == Qt.Key.Key_Right else -1)
+            start = self._axis.start_min if self._reading is None else self._reading + step
+            self._reading = min(max(start, 0.0), self._axis.whole_min)
+            self.update()
+        else:
+            super().keyPressEvent(event)
+
+    @Slot(object, float, bool)
+    def _nudged(self, grip: grips.Grip, steps: float, fine: bool) -> None:
+        now = self.grip(*grip.key, grip.place)
+        answer = nudged(self.session.recipe, now, self.frame, steps, mode=self.mode, fine=fine)
+        self._nudge = answer
+        if answer.recipe is not None:
+            self.session.commit(answer.recipe, self._step_text(now, answer), key=grip.key)
+        self.update()
+
+    @Slot(object)
+    def _entered(self, grip: grips.Grip) -> None:
+        self._focused = grip
+        self._nudge = None
+        self.session.choose(grip.stage)
+        self.update()
+
+    @Slot()
+    def _left(self) -> None:
+        self._focused = None
+        self._nudge = None
+        self.update()
+
+    def strip_rect(self) -> QRectF:
+        """Where the strip of the whole make is."""
+        return self.frame.places.strip

@@ -1,0 +1,279 @@
+"""The panes under the vat: pH of whey and curd, curd moisture and whey run off; each curve with its band."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+import numpy as np
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPen
+
+from designer.forecast import Forecast
+from widgets.make_curve.frame import Frame, Scale
+from widgets.make_curve.path import Array, between, polygon, stroke, thinned
+from widgets.make_curve.vat import nice_marks
+
+
+@dataclass(frozen=True, slots=True)
+class Curve:
+    """One curve of a pane: trace column, palette name, dash, decimals, which axis it reads on."""
+
+    column: str
+    label: str
+    colour: str
+    dashed: bool
+    unit: str
+    right: bool = False
+    vat_only: bool = False
+    """drawn only while there is whey in the vat"""
+    after_cut: bool = False
+    """drawn only from the cut on"""
+
+
+@dataclass(frozen=True, slots=True)
+class Pane:
+    """One pane: its curves and its title."""
+
+    key: str
+    title: str
+    unit: str
+    curves: tuple[Curve, ...]
+
+
+N = QT_TRANSLATE_NOOP
+PANES: Final[dict[str, Pane]] = {
+    "ph": Pane(
+        "ph",
+        N("Pane", "pH"),
+        "",
+        (
+            Curve("ph", N("Pane", "milk, then curd"), "ph", False, ""),
+            Curve("ph_whey", N("Pane", "whey"), "ph_whey", True, "", vat_only=True),
+        ),
+    ),
+    "moisture": Pane(
+        "moisture",
+        N("Pane", "curd moisture"),
+        "%",
+        (
+            Curve("curd_moisture_pct", N("Pane", "curd moisture"), "moisture", False, "%"),
+            Curve(
+                "whey_kg_per_100kg", N("Pane", "whey run off, kg per 100 kg milk"), "whey_off", True, "kg", right=True
+            ),
+        ),
+    ),
+    "firmness": Pane(
+        "firmness",
+        N("Pane", "firmness"),
+        "Pa",
+        (
+            Curve("firmness_pa", N("Pane", "gel firmness"), "firmness", False, "Pa"),
+            Curve("salt_pct", N("Pane", "salt"), "salt", True, "%", right=True),
+        ),
+    ),
+}
+DEFAULT_PANES: Final = ("ph", "moisture")
+
+
+def scale_keys(pane: str) -> tuple[str, str]:
+    """Keys of the left and right scale of a pane."""
+    return pane, pane + ":right"
+
+
+def ranges(forecast: Forecast) -> dict[str, tuple[float, float]]:
+    """Low and high of every pane's scales for a forecast, rounded outwards so that small edits do not move them."""
+    trace = forecast.trace
+    ph = np.concatenate((trace["ph"], trace["ph_whey"]))
+    moisture, whey = trace["curd_moisture_pct"], trace["whey_kg_per_100kg"]
+    firmness, salt = trace["firmness_pa"], trace["salt_pct"]
+    return {
+        "ph": (float(np.floor(np.nanmin(ph) / 0.2 - 0.4) * 0.2), float(np.ceil(np.nanmax(ph) / 0.2 + 0.3) * 0.2)),
+        "ph:right": (0.0, 1.0),
+        "moisture": (float(np.floor(np.nanmin(moisture) / 10.0 - 0.3) * 10.0), 95.0),
+        "moisture:right": (0.0, float(max(100.0, np.ceil(np.nanmax(whey) / 20.0 + 0.2) * 20.0))),
+        "firmness": (0.0, float(max(60.0, np.ceil(np.nanmax(firmness) / 50.0 + 0.2) * 50.0))),
+        "firmness:right": (0.0, float(max(2.0, np.ceil(np.nanmax(salt) + 0.5)))),
+    }
+
+
+def paint_ground(painter: QPainter, frame: Frame, pane: Pane) -> None:
+    """What stays while something is dragged: the grid and its figures."""
+    rect = frame.places.panes[pane.key]
+    left, right = (frame.scales[key] for key in scale_keys(pane.key))
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    _grid(painter, frame, left, rect)
+    if any(curve.right for curve in pane.curves):
+        _right_marks(painter, frame, right, rect, pane)
+
+
+def paint_pane(painter: QPainter, frame: Frame, pane: Pane) -> None:
+    """Stage lines, bands, the line before the last edit, curves."""
+    rect = frame.places.panes[pane.key]
+    left, right = (frame.scales[key] for key in scale_keys(pane.key))
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    _stage_lines(painter, frame, rect)
+    painter.save()
+    painter.setClipRect(rect)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    trace = frame.forecast.trace
+    x_all = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    pick = thinned(x_all, frame.edges, rect.left(), rect.right())
+    for curve in pane.curves:
+        _band(painter, frame, curve, right if curve.right else left, x_all, pick)
+    if frame.before is not None:
+        for curve in pane.curves:
+            _before(painter, frame, frame.before, curve, right if curve.right else left, rect)
+    for curve in reversed(pane.curves):
+        kept = pick[_drawn(frame, frame.forecast, curve)[pick]]
+        scale = right if curve.right else left
+        _draw(painter, frame, curve, x_all[kept], scale.ys(trace[curve.column][kept]))
+    painter.restore()
+
+
+def _draw(painter: QPainter, frame: Frame, curve: Curve, x: Array, y: Array) -> None:
+    """One curve. Wide pens are dear: a solid curve is filled as an area, a dashed one drawn thin and twice."""
+    if not curve.dashed:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(frame.colour(curve.colour))
+        painter.drawPolygon(stroke(x, y, 2.2))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        return
+    pen = QPen(
+        frame.colour(curve.colour), 1.0, Qt.PenStyle.CustomDashLine, Qt.PenCapStyle.FlatCap, Qt.PenJoinStyle.BevelJoin
+    )
+    pen.setDashPattern([6.0, 4.0])
+    painter.setPen(pen)
+    for shift in (-0.45, 0.45):
+        painter.drawPolyline(polygon(x, y + shift))
+
+
+def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+    """Where a curve says something."""
+    values = forecast.trace[curve.column]
+    shown = np.isfinite(values)
+    if curve.vat_only:
+        whey = forecast.trace["whey_in_vat_kg_per_100kg"]
+        last = int(np.flatnonzero(whey > 0.5)[-1]) + 1 if np.any(whey > 0.5) else 0
+        apart = np.abs(values - forecast.trace["ph"]) > 1e-6
+        first = int(np.argmax(apart)) if np.any(apart) else 0
+        index = np.arange(len(values))
+        shown = shown & (index >= first) & (index <= last)
+    return shown
+
+
+def _band(
+    painter: QPainter,
+    frame: Frame,
+    curve: Curve,
+    scale: Scale,
+    x: Array,
+    pick: np.ndarray[tuple[int], np.dtype[np.intp]],
+) -> None:
+    bands = frame.forecast.bands
+    if bands is None or curve.column not in bands.low:
+        return
+    kept = pick[_drawn(frame, frame.forecast, curve)[pick]]
+    if len(kept) < 2:
+        return
+    painter.setPen(Qt.PenStyle.NoPen)
+    strength = 0.17 if not frame.colours.dark else 0.24
+    painter.setBrush(frame.colour(curve.colour, strength * (0.5 if frame.bands_stale else 1.0)))
+    painter.drawPolygon(
+        between(x[kept], scale.ys(bands.low[curve.column][kept]), scale.ys(bands.high[curve.column][kept]))
+    )
+
+
+def _before(painter: QPainter, frame: Frame, before: Forecast, curve: Curve, scale: Scale, rect: QRectF) -> None:
+    trace = before.trace
+    x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    pick = thinned(x, np.zeros(len(x), dtype=bool), rect.left(), rect.right(), 3.0)
+    pick = pick[_drawn(frame, before, curve)[pick]]
+    painter.setPen(QPen(frame.colour(curve.colour, 0.6), 1.0, Qt.PenStyle.DotLine))
+    painter.drawPolyline(polygon(x[pick], scale.ys(trace[curve.column][pick])))
+
+
+def _grid(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF) -> None:
+    painter.fillRect(rect, frame.colour("paper"))
+    painter.setFont(frame.fonts.note)
+    metrics = frame.fonts.note_metrics
+    for value in nice_marks(scale.low, scale.high, rect.height(), metrics.height() * 1.7):
+        y = scale.y(value)
+        painter.setPen(QPen(frame.colour("grid"), 1.0))
+        painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
+        if rect.top() + 2 <= y <= rect.bottom() - 2:
+            painter.setPen(frame.colour("soft"))
+            box = QRectF(0, y - 10, rect.left() - 8, 20)
+            painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, f"{value:g}")
+    painter.setPen(QPen(frame.colour("line"), 1.0))
+    painter.drawLine(QLineF(rect.left(), rect.bottom() + 0.5, rect.right(), rect.bottom() + 0.5))
+
+
+def _right_marks(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF, pane: Pane) -> None:
+    colour = next(curve.colour for curve in pane.curves if curve.right)
+    painter.setPen(frame.colour(colour))
+    painter.setFont(frame.fonts.note)
+    for value in nice_marks(scale.low, scale.high, rect.height(), frame.fonts.note_metrics.height() * 1.7):
+        y = scale.y(value)
+        if rect.top() + 2 <= y <= rect.bottom() - 2:
+            box = QRectF(rect.right() + 6, y - 10, 40, 20)
+            painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, f"{value:g}")
+
+
+def _stage_lines(painter: QPainter, frame: Frame, rect: QRectF) -> None:
+    painter.setPen(QPen(frame.colour("line", 0.8), 1.0))
+    ends = [round(frame.axis.x(block.end_min)) + 0.5 for block in frame.blocks]
+    painter.drawLines([QLineF(x, rect.top(), x, rect.bottom()) for x in ends if rect.left() < x < rect.right()])
+
+
+def paint_head(painter: QPainter, frame: Frame, pane: Pane, minute: float | None) -> None:
+    """The line over a pane: what each curve is (no minute), or only their values at the reading line."""
+    rect = frame.places.panes[pane.key]
+    metrics = frame.fonts.note_metrics
+    base = rect.top() - 7
+    x = rect.left()
+    for curve in pane.curves:
+        if minute is None:
+            pen = QPen(frame.colour(curve.colour), 2.0, Qt.PenStyle.SolidLine)
+            if curve.dashed:
+                pen.setDashPattern([3.0, 2.0])
+            painter.setPen(pen)
+            y = base - metrics.xHeight() / 2
+            painter.drawLine(QLineF(x, y, x + 20, y))
+        x += 26
+        title = QCoreApplication.translate("Pane", curve.label)
+        if pane.key == "ph":
+            title = QCoreApplication.translate("Pane", "pH, {0}").format(title)
+        if minute is None:
+            painter.setFont(frame.fonts.note)
+            painter.setPen(frame.colour("soft"))
+            painter.drawText(QPointF(x, base), title)
+        x += metrics.horizontalAdvance(title) + 6
+        if minute is not None:
+            painter.setFont(frame.fonts.strong)
+            painter.setPen(frame.colour("ink"))
+            painter.drawText(QPointF(x, base), value_text(frame, curve, minute))
+        x += frame.fonts.strong_metrics.horizontalAdvance(_widest(curve)) + 22
+
+
+def _widest(curve: Curve) -> str:
+    return "0.00  0.00\u20130.00" if curve.unit == "" else "00.0 kg  00.0\u201300.0"
+
+
+def value_text(frame: Frame, curve: Curve, minute: float) -> str:
+    """The value of a curve at a minute with its band, or a dash where it says nothing."""
+    trace = frame.forecast.trace
+    nearest = int(np.clip(np.searchsorted(trace.time_min, minute), 0, len(trace.time_min) - 1))
+    if not bool(_drawn(frame, frame.forecast, curve)[nearest]):
+        return "\u2013"
+    decimals = 2 if curve.column.startswith("ph") or curve.column == "salt_pct" else 1
+    text = f"{trace.at(curve.column, minute):.{decimals}f}"
+    if curve.unit:
+        text += f" {curve.unit}"
+    bands = frame.forecast.bands
+    if bands is not None and curve.column in bands.low:
+        low = float(np.interp(minute, trace.time_min, bands.low[curve.column]))
+        high = float(np.interp(minute, trace.time_min, bands.high[curve.column]))
+        if high - low > 10.0**-decimals:
+            text += f"  {low:.{decimals}f}\u2013{high:.{decimals}f}"
+    return text

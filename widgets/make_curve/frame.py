@@ -1,0 +1,243 @@
+"""What one picture of the make shows: the forecast cut into blocks, the axis, the panes' places, fonts and colours.
+
+A Frame is built once per repaint and read by every painter; nothing in it changes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any, Final
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QCoreApplication, QRectF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF
+
+from designer.forecast import Forecast
+from widgets import wording
+from widgets.make_curve.axis import TimeAxis
+from widgets.make_curve.path import stage_edges
+from widgets.theme.palette import Colours
+
+MILK_KINDS: Final = frozenset({"heat", "cool", "ripen"})
+GEL_KINDS: Final = frozenset({"set", "lactic_set"})
+WHEY_KINDS: Final = frozenset({"acid_heat", "cut", "rest", "stir", "cook", "wash", "settle", "drain"})
+BARE_KINDS: Final = frozenset({"ladle", "hang", "stack", "mill", "salt", "scald", "stretch"})
+VAT_KINDS: Final = MILK_KINDS | GEL_KINDS | WHEY_KINDS
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """One stage as drawn. `by` is what ends it; `state` is true where a state ends it and not the clock."""
+
+    index: int
+    id: str
+    kind: str
+    name: str
+    start_min: float
+    end_min: float
+    low_min: float
+    high_min: float
+    reached: bool
+    by: str
+    of: str
+    value: float | None
+    end_text: str
+    end_c: float
+    """temperature at the end [°C]"""
+
+    @property
+    def length_min(self) -> float:
+        """How long it lasts."""
+        return self.end_min - self.start_min
+
+    @property
+    def state(self) -> bool:
+        """True where a state ends the stage."""
+        return self.by not in ("time", "feel")
+
+
+def end_text(end: Any, length_min: float, system: str) -> str:
+    """How a stage ends, as short as it can be said: "45 min", "pH 6.10", "3 × floc"."""
+    value, by = end.value, end.by
+    if by == "time" or value is None:
+        text = wording.length(length_min)
+        return QCoreApplication.translate("Ends", "{0}, by feel").format(text) if by == "feel" else text
+    if by == "ph":
+        return QCoreApplication.translate("Ends", "pH {0}").format(f"{value:.2f}")
+    if by == "temperature":
+        return wording.figure("temperature_c", value, system)
+    if by == "floc_multiple":
+        return QCoreApplication.translate("Ends", "{0} × floc").format(f"{value:.2g}")
+    if by == "acidity":
+        return QCoreApplication.translate("Ends", "{0} % acid").format(f"{value:.2f}")
+    if by == "firmness":
+        return QCoreApplication.translate("Ends", "{0} Pa").format(f"{value:.0f}")
+    return QCoreApplication.translate("Ends", "{0} % whey off").format(f"{value:.0f}")
+
+
+def blocks(forecast: Forecast, system: str) -> tuple[Block, ...]:
+    """The stages of a forecast as blocks, in order."""
+    written = {stage.id: stage for stage in forecast.recipe.stages}
+    made = []
+    for index, stage in enumerate(forecast.stages):
+        end = written[stage.id].end
+        length = stage.end_min - stage.start_min
+        made.append(
+            Block(
+                index=index,
+                id=stage.id,
+                kind=stage.kind,
+                name=wording.stage_name(stage.name, stage.kind),
+                start_min=stage.start_min,
+                end_min=stage.end_min,
+                low_min=stage.end_low_min,
+                high_min=stage.end_high_min,
+                reached=stage.reached,
+                by=end.by,
+                of=end.of or "",
+                value=end.value,
+                end_text=end_text(end, length, system),
+                end_c=stage.values["temperature_c"],
+            )
+        )
+    return tuple(made)
+
+
+def make_day_end(shown: tuple[Block, ...]) -> float:
+    """Where the default view ends: the work at the vat, and a little of the long stage that follows."""
+    total = shown[-1].end_min if shown else 60.0
+    end = 0.0
+    for block in shown:
+        if block.kind in ("press", "brine", "hold_brine", "drying", "room", "hang", "turn") and block.length_min > 150:
+            return min(total, max(end, 60.0) * 1.14)
+        end = block.end_min
+    return total
+
+
+@dataclass(frozen=True, slots=True)
+class Places:
+    """Where each part of the picture stands, in pixels of the widget."""
+
+    vat: QRectF
+    ribbon: QRectF
+    panes: Mapping[str, QRectF]
+    axis: QRectF
+    strip: QRectF
+
+    @property
+    def top(self) -> float:
+        """Top of what the reading line crosses."""
+        return self.vat.top()
+
+    @property
+    def bottom(self) -> float:
+        """Bottom of what the reading line crosses."""
+        return self.axis.top()
+
+
+GUTTER_LEFT: Final = 56.0
+GUTTER_RIGHT: Final = 46.0
+
+
+def places(width: float, height: float, panes: tuple[str, ...], line_px: float) -> Places:
+    """Divide a widget: vat, stage ribbon, panes, time axis, strip of the whole make. `line_px` is a line of text."""
+    head = line_px + 9
+    strip, axis = 20.0, 2 * line_px + 9
+    ribbon = 2 * line_px + 28
+    left, inner = GUTTER_LEFT, width - GUTTER_LEFT - GUTTER_RIGHT
+    free = height - head - ribbon - axis - strip - len(panes) * head - 8
+    vat_share = 1.0 / (1.0 + 0.52 * len(panes))
+    vat_height = max(free * vat_share, 60.0)
+    pane_height = max((free - vat_height) / max(len(panes), 1), 30.0)
+    y = head
+    vat = QRectF(left, y, inner, vat_height)
+    y += vat_height
+    ribbon_rect = QRectF(left, y, inner, ribbon)
+    y += ribbon
+    made: dict[str, QRectF] = {}
+    for name in panes:
+        y += head
+        made[name] = QRectF(left, y, inner, pane_height)
+        y += pane_height
+    axis_rect = QRectF(left, y, inner, axis)
+    return Places(vat, ribbon_rect, made, axis_rect, QRectF(left, y + axis, inner, strip - 6))
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """A vertical scale: base value `low` at the bottom of `rect`, `high` at its top."""
+
+    rect: QRectF
+    low: float
+    high: float
+
+    def y(self, value: float) -> float:
+        """Pixel of a value."""
+        return self.rect.bottom() - (value - self.low) / (self.high - self.low) * self.rect.height()
+
+    def ys(self, values: NDArray[np.float64]) -> NDArray[np.float64]:
+        """Pixels of values, shape (n,)."""
+        return self.rect.bottom() - (values - self.low) * (self.rect.height() / (self.high - self.low))
+
+    def value(self, y: float) -> float:
+        """Value at a pixel."""
+        return self.low + (self.rect.bottom() - y) / self.rect.height() * (self.high - self.low)
+
+    @property
+    def px_per_unit(self) -> float:
+        """Pixels one base unit takes."""
+        return self.rect.height() / (self.high - self.low)
+
+
+@dataclass(frozen=True, slots=True)
+class Fonts:
+    """The fonts of the picture with their measures."""
+
+    note: QFont
+    body: QFont
+    strong: QFont
+    note_metrics: QFontMetricsF
+    body_metrics: QFontMetricsF
+    strong_metrics: QFontMetricsF
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """Everything the painters read."""
+
+    forecast: Forecast
+    before: Forecast | None
+    blocks: tuple[Block, ...]
+    axis: TimeAxis
+    places: Places
+    temperature: Scale
+    scales: Mapping[str, Scale]
+    colours: Colours
+    fonts: Fonts
+    system: str
+    clock_start_min: float | None
+    chosen: str
+    bands_stale: bool = False
+    pixel_ratio: float = 1.0
+    gates: tuple[Any, ...] = ()
+    edges: NDArray[np.bool_] = field(default_factory=lambda: np.zeros(0, dtype=bool))
+
+    def colour(self, name: str, alpha: float = 1.0) -> QColor:
+        """A colour of the palette, with opacity."""
+        made = QColor(getattr(self.colours, name))
+        if alpha < 1.0:
+            made.setAlphaF(alpha)
+        return made
+
+    def clock_text(self, minute: float) -> str:
+        """The clock at a minute of the make, or the time since milk where the recipe has no start."""
+        if self.clock_start_min is None:
+            return wording.length(minute)
+        return wording.clock(self.clock_start_min + minute, self.system)
+
+
+def edges_of(forecast: Forecast) -> NDArray[np.bool_]:
+    """First and last point of every stage of the trace."""
+    return stage_edges(forecast.trace.stage)

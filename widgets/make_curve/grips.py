@@ -1,0 +1,245 @@
+"""What can be taken hold of on the make curve: stage ends, temperature corners and each kind's own settings.
+
+Where they are and what they set comes from the stage kinds (`Stage.HANDLES`), so a new kind needs nothing here.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF
+
+from designer.recipe.document import Recipe
+from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE
+from designer.recipe.field import field_meta
+from designer.recipe.stages.press import Press, PressStep
+from designer.units import show
+from widgets import wording
+from widgets.make_curve.frame import Block, Frame
+
+EDGE_REACH_PX: Final = 7.0
+CORNER_REACH_PX: Final = 11.0
+PILL_HEIGHT_PX: Final = 22.0
+
+
+@dataclass(frozen=True, slots=True)
+class Grip:
+    """One thing to take hold of. `field` is a field of the stage, or "end"; `value` and limits in base units."""
+
+    stage: str
+    index: int
+    field: str
+    place: str
+    """"edge", "corner" or "inside" """
+    label: str
+    kind: str
+    """key of `units.KINDS`"""
+    value: float
+    low: float
+    high: float
+    step: float
+    set: bool
+    """False where the maker has said nothing and the value is what the forecast gives"""
+    at: QPointF
+    box: QRectF
+    """pill of an inside grip; empty for the others"""
+
+    @property
+    def key(self) -> tuple[str, str]:
+        """What it sets: (stage id, field)."""
+        return self.stage, self.field
+
+
+def value_text(kind: str, value: float, system: str) -> str:
+    """A value of a kind as text for the eye."""
+    if kind == "duration":
+        return wording.length(value)
+    return show(value, kind, system="us" if system == "us" else "metric")
+
+
+def of_frame(frame: Frame) -> tuple[Grip, ...]:
+    """Every grip in view, edges first."""
+    made: list[Grip] = []
+    for block in frame.blocks:
+        stage = frame.forecast.recipe.stages[block.index]
+        x = frame.axis.x(block.end_min)
+        if frame.axis.left - 1 <= x <= frame.axis.right + 1:
+            made.append(_edge(frame, block, stage, x))
+            made.extend(_corners(frame, block, stage, x))
+    taken: list[QRectF] = []
+    for block in frame.blocks:
+        made.extend(_pills(frame, block, frame.forecast.recipe.stages[block.index], taken))
+    return tuple(made)
+
+
+def _edge(frame: Frame, block: Block, stage: Any, x: float) -> Grip:
+    at = QPointF(x, frame.places.ribbon.top())
+    if block.state:
+        low, high, step = END_VALUE_RANGE[block.by]
+        label = QCoreApplication.translate("Grip", "end of {0}").format(block.name)
+        return Grip(
+            block.id,
+            block.index,
+            "end",
+            "edge",
+            label,
+            END_VALUE_KIND[block.by],
+            float(block.value or 0.0),
+            low,
+            high,
+            step,
+            True,
+            at,
+            QRectF(),
+        )
+    label = QCoreApplication.translate("Grip", "length of {0}").format(block.name)
+    return Grip(
+        block.id,
+        block.index,
+        "end",
+        "edge",
+        label,
+        "duration",
+        stage.end.planned_min,
+        0.5,
+        1e6,
+        5.0,
+        True,
+        at,
+        QRectF(),
+    )
+
+
+def _corners(frame: Frame, block: Block, stage: Any, x: float) -> list[Grip]:
+    made = []
+    temp = block.end_c
+    at = QPointF(x, frame.temperature.y(temp))
+    for handle in stage.HANDLES:
+        if handle.place != "corner":
+            continue
+        meta = field_meta(type(stage), handle.field)
+        value, field = getattr(stage, handle.field), handle.field
+        if block.by == "temperature" and field == "temperature_c":
+            value, field = block.value, "end"
+        label = QCoreApplication.translate("Grip", "{0} of {1}").format(meta.label, block.name)
+        made.append(
+            Grip(
+                block.id,
+                block.index,
+                field,
+                "corner",
+                label,
+                "temperature",
+                temp if value is None else float(value),
+                meta.low if meta.low is not None else -5.0,
+                meta.high if meta.high is not None else 100.0,
+                handle.step,
+                value is not None,
+                at,
+                QRectF(),
+            )
+        )
+    return made
+
+
+def setting(stage: Any, field: str) -> tuple[str, str, float, float, float] | None:
+    """(label, kind, value, low, high) of a stage's own setting; None where the maker left it open."""
+    if field == "steps" and isinstance(stage, Press):
+        last = stage.steps[-1]
+        name = "pressure_kpa" if last.pressure_kpa is not None else "load_kg"
+        meta = field_meta(PressStep, name)
+        return meta.label, meta.kind, float(getattr(last, name)), meta.low or 0.0, meta.high or 1e3
+    meta = field_meta(type(stage), field)
+    value = getattr(stage, field)
+    if value is None or not meta.kind:
+        return None
+    low = meta.low if meta.low is not None else 0.0
+    return meta.label, meta.kind, float(value), low, meta.high if meta.high is not None else 1e6
+
+
+def changed(stage: Any, field: str, value: float) -> dict[str, Any]:
+    """The changes that give a stage's own setting another value."""
+    if field == "steps" and isinstance(stage, Press):
+        last = stage.steps[-1]
+        name = "pressure_kpa" if last.pressure_kpa is not None else "load_kg"
+        return {"steps": (*stage.steps[:-1], last.model_copy(update={name: value}))}
+    return {field: value}
+
+
+def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[Grip]:
+    rect = frame.places.vat
+    left, right = max(frame.axis.x(block.start_min), rect.left()), min(frame.axis.x(block.end_min), rect.right())
+    if right - left < 3:
+        return []
+    made = []
+    middle = (left + right) / 2
+    row = 0
+    for handle in stage.HANDLES:
+        if handle.place != "inside":
+            continue
+        found = setting(stage, handle.field)
+        if found is None:
+            continue
+        label, kind, value, low, high = found
+        text = value_text(kind, value, frame.system)
+        wide = frame.fonts.note_metrics.horizontalAdvance(text) + 16
+        y = rect.bottom() - rect.height() * 0.30 - row * (PILL_HEIGHT_PX + 4)
+        box = QRectF(middle - wide / 2, y - PILL_HEIGHT_PX / 2, wide, PILL_HEIGHT_PX)
+        box.moveLeft(min(max(box.left(), rect.left() + 2), rect.right() - wide - 2))
+        while any(box.intersects(other) for other in taken) and box.top() > rect.top() + 8:
+            box.translate(0, -(PILL_HEIGHT_PX + 4))
+        taken.append(box)
+        row += 1
+        name = QCoreApplication.translate("Grip", "{0} of {1}").format(label, block.name)
+        made.append(
+            Grip(
+                block.id,
+                block.index,
+                handle.field,
+                "inside",
+                name,
+                kind,
+                value,
+                low,
+                high,
+                handle.step,
+                True,
+                box.center(),
+                box,
+            )
+        )
+    return made
+
+
+def hit(grips: tuple[Grip, ...], frame: Frame, at: QPointF) -> Grip | None:
+    """The grip under a point: pills, then corners, then edges; of several the nearest, an earlier stage first."""
+    for grip in grips:
+        if grip.place == "inside" and grip.box.adjusted(-1, -1, 1, 1).contains(at):
+            return grip
+    near: list[tuple[float, int, Grip]] = []
+    for grip in grips:
+        if grip.place == "corner":
+            far = (grip.at - at).manhattanLength()
+            if far <= CORNER_REACH_PX:
+                near.append((far, -grip.index, grip))
+    if near:
+        return min(near, key=lambda item: item[:2])[2]
+    top, bottom = frame.places.vat.top(), frame.places.ribbon.bottom()
+    if not top <= at.y() <= bottom:
+        return None
+    for grip in grips:
+        far = abs(grip.at.x() - at.x())
+        if grip.place == "edge" and far <= EDGE_REACH_PX:
+            near.append((far, -grip.index if at.x() >= grip.at.x() else grip.index, grip))
+    return min(near, key=lambda item: item[:2])[2] if near else None
+
+
+def moved(grip: Grip, value: float) -> Grip:
+    """The same grip at another value."""
+    return replace(grip, value=value)
+
+
+def stage_of(recipe: Recipe, grip: Grip) -> Any:
+    """The stage a grip belongs to."""
+    return recipe.stage(grip.stage)

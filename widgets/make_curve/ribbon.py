@@ -1,0 +1,166 @@
+"""The stage ribbon under the vat: name and end of every stage, never colliding; and the time axis with its strip."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+
+from widgets import wording
+from widgets.make_curve.axis import DAY_MIN
+from widgets.make_curve.frame import VAT_KINDS, Block, Frame
+from widgets.theme.colour import mix
+
+
+def cell(frame: Frame, block: Block) -> QRectF:
+    """Where a stage stands in the ribbon, cut to what is in view (may be empty)."""
+    rect = frame.places.ribbon
+    left, right = max(frame.axis.x(block.start_min), rect.left()), min(frame.axis.x(block.end_min), rect.right())
+    return QRectF(left, rect.top(), max(right - left, 0.0), rect.height())
+
+
+def paint_ribbon(painter: QPainter, frame: Frame) -> None:
+    """Cells with their words: two lines where there is room, upright where there is little, else none."""
+    rect = frame.places.ribbon
+    painter.save()
+    painter.setClipRect(rect)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    for block in frame.blocks:
+        box = cell(frame, block)
+        if box.width() <= 0:
+            continue
+        painter.fillRect(box, QColor(_ground(frame, block)))
+        painter.setPen(QPen(frame.colour("line"), 1.0))
+        painter.drawLine(QLineF(round(box.right()) - 0.5, box.top(), round(box.right()) - 0.5, box.bottom()))
+        _words(painter, frame, block, box)
+    painter.setPen(QPen(frame.colour("line"), 1.0))
+    painter.drawLine(QLineF(rect.left(), rect.bottom() - 0.5, rect.right(), rect.bottom() - 0.5))
+    painter.restore()
+
+
+def _ground(frame: Frame, block: Block) -> str:
+    c = frame.colours
+    if block.id == frame.chosen:
+        return c.chosen
+    return c.panel if block.index % 2 else mix(c.panel, c.line, 0.28)
+
+
+@lru_cache(maxsize=512)
+def _fitted(text: str, font: str, room: int) -> tuple[str, float]:
+    """A text cut to a room in pixels, and how wide it was before."""
+    made = QFont()
+    made.fromString(font)
+    metrics = QFontMetricsF(made)
+    return metrics.elidedText(text, Qt.TextElideMode.ElideRight, room), metrics.horizontalAdvance(text)
+
+
+def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
+    strong, note = frame.fonts.strong_metrics, frame.fonts.note_metrics
+    ink = QColor(frame.colours.ink)
+    room = int(box.width()) - 8
+    name, name_wide = _fitted(block.name, frame.fonts.strong.toString(), room)
+    if room >= min(name_wide, 44):
+        painter.setFont(frame.fonts.strong)
+        painter.setPen(ink)
+        top = box.top() + (box.height() - strong.height() - note.height()) / 2
+        painter.drawText(QRectF(box.left(), top, box.width(), strong.height()), Qt.AlignmentFlag.AlignHCenter, name)
+        end = ("\u25c7 " if block.state else "") + block.end_text
+        painter.setFont(frame.fonts.note)
+        painter.setPen(QColor(frame.colours.soft) if block.id != frame.chosen else ink)
+        end, end_wide = _fitted(end, frame.fonts.note.toString(), room)
+        if end_wide > room:
+            end, _ = _fitted(block.end_text, frame.fonts.note.toString(), room)
+        line = QRectF(box.left(), top + strong.height(), box.width(), note.height())
+        painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, end)
+    elif box.width() >= note.height() - 2:
+        painter.save()
+        painter.translate(box.center())
+        painter.rotate(-90)
+        painter.setFont(frame.fonts.note)
+        painter.setPen(ink)
+        name, _ = _fitted(block.name, frame.fonts.note.toString(), int(box.height()) - 6)
+        upright = QRectF(-box.height() / 2, -box.width() / 2, box.height(), box.width())
+        painter.drawText(upright, Qt.AlignmentFlag.AlignCenter, name)
+        painter.restore()
+
+
+def paint_axis(painter: QPainter, frame: Frame) -> None:
+    """Clock marks above, time since milk below; midnight as a line of its own through all panes."""
+    rect, axis = frame.places.axis, frame.axis
+    note = frame.fonts.note_metrics
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(QPen(frame.colour("soft"), 1.0))
+    painter.drawLine(QLineF(rect.left(), rect.top() + 0.5, rect.right(), rect.top() + 0.5))
+    painter.setFont(frame.fonts.note)
+    step = axis.step(note.horizontalAdvance("00:00 am") + 22)
+    start = frame.clock_start_min
+    rows = [(0.0, "elapsed")] if start is None else [(start, "clock"), (0.0, "elapsed")]
+    y = rect.top() + 5
+    for offset, what in rows:
+        painter.setPen(frame.colour("soft"))
+        label = (
+            QCoreApplication.translate("Axis", "clock")
+            if what == "clock"
+            else QCoreApplication.translate("Axis", "elapsed")
+        )
+        room = rect.left() - 12
+        painter.drawText(
+            QRectF(0, y, room + 4, note.height()),
+            Qt.AlignmentFlag.AlignRight,
+            note.elidedText(label, Qt.TextElideMode.ElideRight, room),
+        )
+        for minute in axis.marks(step, offset):
+            x = axis.x(minute)
+            text = wording.clock(minute + offset, frame.system) if what == "clock" else wording.length(minute)
+            if what == "elapsed" and minute < 0.5:
+                text = "0"
+            painter.setPen(frame.colour("ink" if what == "clock" or start is None else "soft"))
+            wide = note.horizontalAdvance(text)
+            left = min(max(x - wide / 2, rect.left() - 14), rect.right() + 38 - wide)
+            painter.drawText(QPointF(left, y + note.ascent()), text)
+            if what == rows[0][1]:
+                painter.setPen(QPen(frame.colour("soft"), 1.0))
+                painter.drawLine(QLineF(round(x) + 0.5, rect.top(), round(x) + 0.5, rect.top() + 4))
+        y += note.height() + 1
+
+
+def paint_midnights(painter: QPainter, frame: Frame) -> None:
+    """A dashed line with the word at each midnight in view."""
+    if frame.clock_start_min is None:
+        return
+    painter.setFont(frame.fonts.note)
+    for minute in frame.axis.marks(DAY_MIN, frame.clock_start_min):
+        if minute <= 0:
+            continue
+        x = round(frame.axis.x(minute)) + 0.5
+        painter.setPen(QPen(frame.colour("soft", 0.8), 1.0, Qt.PenStyle.DashLine))
+        painter.drawLine(QLineF(x, frame.places.top, x, frame.places.bottom))
+        painter.setPen(frame.colour("soft"))
+        text = QCoreApplication.translate("Axis", "midnight")
+        if x + 60 < frame.axis.right:
+            painter.drawText(QPointF(x + 4, frame.places.top + frame.fonts.note_metrics.ascent() + 1), text)
+
+
+def paint_strip(painter: QPainter, frame: Frame) -> None:
+    """The whole make as a thin strip, and what part of it is in view."""
+    rect = frame.places.strip
+    whole = max(frame.axis.whole_min, 1.0)
+    scale = rect.width() / whole
+    c = frame.colours
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    for block in frame.blocks:
+        box = QRectF(rect.left() + block.start_min * scale, rect.top() + 4, block.length_min * scale, rect.height() - 8)
+        fill = c.whey if block.kind in VAT_KINDS else c.cheese
+        painter.fillRect(box, QColor(fill if block.id != frame.chosen else mix(fill, c.accent, 0.5)))
+        painter.fillRect(QRectF(box.right() - 1, box.top(), 1, box.height()), QColor(c.paper))
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    view = QRectF(
+        rect.left() + max(frame.axis.start_min, 0.0) * scale,
+        rect.top() + 0.5,
+        (min(frame.axis.end_min, whole) - max(frame.axis.start_min, 0.0)) * scale,
+        rect.height() - 1,
+    )
+    painter.setPen(QPen(QColor(c.accent), 1.4))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRoundedRect(view, 4, 4)

@@ -1,0 +1,280 @@
+"""The vat through time: the area under the temperature line, filled to scale with milk, gel, curd, whey and cheese.
+
+The height of the area at any moment stands for 100 kg of milk (or for all that is in the vat, where wash water
+makes it more). Once the curd is out of the whey it is drawn enlarged, by a whole number that is written beside it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen
+
+from designer.forecast import Forecast
+from widgets import wording
+from widgets.make_curve import texture
+from widgets.make_curve.frame import BARE_KINDS, GEL_KINDS, MILK_KINDS, WHEY_KINDS, Block, Frame, Scale
+from widgets.make_curve.path import Array, between, polygon, stroke, thinned
+from widgets.theme.colour import mix
+
+
+def temperature_scale(rect: QRectF, lows: float, highs: float) -> Scale:
+    """A scale from well below the coldest to a little above the warmest, so that the vat always has a body."""
+    spread = max(highs - lows, 12.0)
+    low = lows - 0.55 * spread
+    return Scale(rect, max(low, min(0.0, lows - 4.0)), highs + 0.13 * spread)
+
+
+@dataclass(frozen=True, slots=True)
+class Content:
+    """What is in the vat at each point of the trace, as shares of the area's height, each shape (n,)."""
+
+    curd: NDArray[np.float64]
+    """top of milk, gel, curd or cheese"""
+    whey: NDArray[np.float64]
+    """top of the whey that stands over it"""
+    enlarged: int
+    """how many times enlarged the curd is drawn once out of the whey"""
+    bare: NDArray[np.bool_]
+    """where it is drawn so"""
+
+
+def content(forecast: Forecast, kinds: tuple[str, ...]) -> Content:
+    """The vat's content to scale; `kinds` are the stage kinds by index."""
+    trace = forecast.trace
+    stage_is_vat = np.array([kind in MILK_KINDS or kind in GEL_KINDS or kind in WHEY_KINDS for kind in kinds])
+    bare = ~stage_is_vat[trace.stage]
+    curd, whey = trace["curd_kg_per_100kg"], trace["whey_in_vat_kg_per_100kg"]
+    full = max(100.0, float(np.max((curd + whey)[~bare]))) if np.any(~bare) else 100.0
+    most = float(np.max(curd[bare])) if np.any(bare) else full
+    enlarged = int(min(6.0, max(1.0, np.floor(0.62 * full / max(most, 1.0)))))
+    times = np.where(bare, enlarged, 1)
+    share = np.clip(curd * times / full, 0.0, 1.0)
+    return Content(share, np.clip(share + whey * times / full, 0.0, 1.0), enlarged, bare)
+
+
+def cut_size_mm(frame: Frame, before_index: int) -> float:
+    """The size the curd was last cut to before a stage ends [mm]; 12 where nothing says."""
+    size = 12.0
+    for stage in frame.forecast.recipe.stages[: before_index + 1]:
+        if hasattr(stage, "cut_mm"):
+            size = float(getattr(stage, "cut_mm", size))
+    return size
+
+
+def brush_of(frame: Frame, block: Block) -> QBrush:
+    """How the curd of a stage is filled."""
+    c, ratio = frame.colours, frame.pixel_ratio
+    if block.kind in MILK_KINDS:
+        return QBrush(QColor(c.milk))
+    if block.kind in GEL_KINDS:
+        gel = QLinearGradient(QPointF(frame.axis.x(block.start_min), 0), QPointF(frame.axis.x(block.end_min), 0))
+        floc = frame.forecast.outcomes.get("floc_min")
+        share = 0.4 if floc is None or block.length_min <= 0 else min(max(floc.value / block.length_min, 0.05), 0.95)
+        gel.setColorAt(0.0, QColor(c.milk))
+        gel.setColorAt(max(share - 0.05, 0.0), QColor(c.milk))
+        gel.setColorAt(min(share + 0.05, 1.0), QColor(c.gel))
+        gel.setColorAt(1.0, QColor(mix(c.gel, c.curd, 0.25)))
+        return QBrush(gel)
+    if block.kind in WHEY_KINDS:
+        size = int(min(max(cut_size_mm(frame, block.index) * 0.7, 5.0), 16.0))
+        return texture.grains(c.curd, c.rind, size, ratio)
+    if block.kind in ("mill", "salt"):
+        return texture.chips(c.curd_dry, c.rind, ratio)
+    if block.kind in BARE_KINDS:
+        return texture.slabs(c.curd_dry, c.rind, ratio)
+    return QBrush(QColor(c.cheese))
+
+
+def paint_vat(painter: QPainter, frame: Frame) -> None:
+    """Fill the vat, draw what bounds it and the temperature line."""
+    rect, axis = frame.places.vat, frame.axis
+    painter.save()
+    painter.setClipRect(rect.adjusted(-1, -4, 1, 0))
+    trace = frame.forecast.trace
+    x_all = axis.left + (trace.time_min - axis.start_min) * axis.px_per_min
+    pick = thinned(x_all, frame.edges, rect.left(), rect.right())
+    held = content(frame.forecast, tuple(block.kind for block in frame.blocks))
+    x = x_all[pick]
+    top = frame.temperature.ys(trace["temperature_c"][pick])
+    floor = rect.bottom()
+    curd = floor - (floor - top) * held.curd[pick]
+    whey = floor - (floor - top) * held.whey[pick]
+    stage = trace.stage[pick]
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setBrush(frame.colour("gone"))
+    painter.drawPolygon(between(x, top, np.full_like(x, floor)))
+    painter.setBrush(frame.colour("whey"))
+    for run in _runs(whey < curd - 0.25):
+        painter.drawPolygon(between(x[run], whey[run], np.full_like(x[run], floor)))
+    for block in frame.blocks:
+        first, last = np.searchsorted(stage, (block.index, block.index + 1))
+        if last - first > 1:
+            painter.setBrush(brush_of(frame, block))
+            painter.setBrushOrigin(QPointF(axis.x(0.0), floor))
+            painter.drawPolygon(between(x[first:last], curd[first:last], np.full(last - first, floor)))
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    _surfaces(painter, frame, x, curd, whey, stage)
+    _edges(painter, frame)
+    _enlarged(painter, frame, held)
+    if frame.before is not None:
+        paint_before(painter, frame)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(frame.colour("temperature"))
+    painter.drawPolygon(stroke(x, top, 2.2))
+    painter.restore()
+
+
+def _surfaces(painter: QPainter, frame: Frame, x: Array, curd: Array, whey: Array, stage: NDArray[np.int32]) -> None:
+    """The line where curd meets whey, and the rind of what is out of the vat."""
+    c = frame.colours
+    for kinds, colour, width in (
+        (WHEY_KINDS, mix(c.curd, c.rind, 0.55), 1.0),
+        (frozenset(block.kind for block in frame.blocks) - MILK_KINDS - GEL_KINDS - WHEY_KINDS, c.rind, 1.6),
+    ):
+        inside = np.isin(stage, [block.index for block in frame.blocks if block.kind in kinds])
+        painter.setPen(line(QColor(colour), width))
+        for run in _runs(inside):
+            painter.drawPolyline(polygon(x[run], curd[run]))
+    standing = np.isin(stage, [block.index for block in frame.blocks if block.kind in WHEY_KINDS])
+    painter.setPen(QPen(QColor(mix(c.whey, c.whey_off, 0.55)), 1.0))
+    for run in _runs(standing & (whey < curd - 1.0)):
+        painter.drawPolyline(polygon(x[run], whey[run]))
+
+
+def _runs(mask: NDArray[np.bool_]) -> list[slice]:
+    """Unbroken stretches of True longer than one point."""
+    bounds = np.flatnonzero(np.diff(np.concatenate(([0], mask.view(np.int8), [0]))))
+    return [slice(int(a), int(b)) for a, b in zip(bounds[::2], bounds[1::2], strict=True) if b - a > 1]
+
+
+def _edges(painter: QPainter, frame: Frame) -> None:
+    """A thin light line at each stage end, from the temperature line to the floor."""
+    floor = frame.places.vat.bottom()
+    painter.setPen(QPen(frame.colour("paper", 0.75 if not frame.colours.dark else 0.5), 1.2))
+    painter.drawLines(
+        [
+            QLineF(
+                frame.axis.x(block.end_min), frame.temperature.y(block.end_c) + 1, frame.axis.x(block.end_min), floor
+            )
+            for block in frame.blocks[:-1]
+            if frame.axis.start_min < block.end_min < frame.axis.end_min
+        ]
+    )
+
+
+def _enlarged(painter: QPainter, frame: Frame, held: Content) -> None:
+    """Say from where on, and how much, the curd is drawn enlarged."""
+    if held.enlarged <= 1 or not bool(np.any(held.bare)):
+        return
+    first = int(np.argmax(held.bare))
+    x = frame.axis.x(float(frame.forecast.trace.time_min[first]))
+    rect = frame.places.vat
+    if not rect.left() <= x <= rect.right() - 30:
+        return
+    text = QCoreApplication.translate("Vat", "drawn {0} times as large from here").format(held.enlarged)
+    metrics = frame.fonts.note_metrics
+    room = rect.right() - x - 12
+    if metrics.horizontalAdvance(text) > room:
+        text = QCoreApplication.translate("Vat", "× {0}").format(held.enlarged)
+    level = rect.bottom() - (
+        rect.bottom() - frame.temperature.y(float(frame.forecast.trace["temperature_c"][first]))
+    ) * float(held.curd[first])
+    painter.setFont(frame.fonts.note)
+    painter.setPen(frame.colour("soft"))
+    painter.drawText(QPointF(x + 7, level - 7), text)
+
+
+def paint_scale(painter: QPainter, frame: Frame) -> None:
+    """Temperature marks at the left, faint lines behind the vat."""
+    rect, scale = frame.places.vat, frame.temperature
+    display = wording.temperature(frame.system)
+    painter.setFont(frame.fonts.note)
+    metrics = frame.fonts.note_metrics
+    for shown in nice_marks(display.shown(scale.low), display.shown(scale.high), rect.height(), metrics.height() * 1.7):
+        y = scale.y(display.base(shown))
+        painter.setPen(QPen(frame.colour("grid"), 1.0))
+        painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
+        painter.setPen(frame.colour("soft"))
+        box = QRectF(0, y - 10, rect.left() - 8, 20)
+        painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, f"{shown:g}")
+
+
+def nice_marks(low: float, high: float, height_px: float, apart_px: float) -> list[float]:
+    """Round values between two, at least `apart_px` apart over `height_px`."""
+    if high <= low or height_px <= 0:
+        return []
+    wanted = (high - low) * apart_px / height_px
+    power = 10.0 ** np.floor(np.log10(wanted))
+    step = float(next((power * m for m in (1, 2, 2.5, 5) if power * m >= wanted), power * 10))
+    first = np.ceil(low / step - 1e-9)
+    count = int(np.floor(high / step + 1e-9) - first) + 1
+    return [round(float((first + i) * step), 6) for i in range(count)]
+
+
+def paint_before(painter: QPainter, frame: Frame) -> None:
+    """The temperature line as it was before the last edit, thin."""
+    assert frame.before is not None
+    trace = frame.before.trace
+    x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    pick = thinned(x, np.zeros(len(x), dtype=bool), frame.places.vat.left(), frame.places.vat.right(), 3.0)
+    painter.setPen(QPen(frame.colour("temperature", 0.55), 1.0, Qt.PenStyle.DotLine))
+    painter.drawPolyline(polygon(x[pick], frame.temperature.ys(trace["temperature_c"][pick])))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+
+
+def content_words(painter: QPainter, frame: Frame) -> None:
+    """Name what fills the vat once, where there is most room for the word."""
+    held = content(frame.forecast, tuple(block.kind for block in frame.blocks))
+    trace, rect = frame.forecast.trace, frame.places.vat
+    painter.setFont(frame.fonts.note)
+    painter.setPen(frame.colour("vat_ink", 0.72))
+    metrics = frame.fonts.note_metrics
+    seen: set[str] = set()
+    for block in sorted(frame.blocks, key=lambda b: -b.length_min):
+        left, right = max(frame.axis.x(block.start_min), rect.left()), min(frame.axis.x(block.end_min), rect.right())
+        if right - left < 30:
+            continue
+        middle = frame.axis.minute((left + right) / 2)
+        body = rect.bottom() - frame.temperature.y(trace.at("temperature_c", middle))
+        curd = body * float(np.interp(middle, trace.time_min, held.curd))
+        whey = body * float(np.interp(middle, trace.time_min, held.whey)) - curd
+        for word, height, base in _words_of(block.kind, curd, whey):
+            wide = metrics.horizontalAdvance(word)
+            if word in seen or height < metrics.height() * 1.5 or wide + 12 > right - left:
+                continue
+            seen.add(word)
+            y = rect.bottom() - base - height / 2 + metrics.ascent() / 2 - 1
+            painter.drawText(QPointF((left + right - wide) / 2, y), word)
+
+
+def _words_of(kind: str, curd: float, whey: float) -> list[tuple[str, float, float]]:
+    """(word, height in pixels of what it names, height below it) for a stage kind."""
+    tr = QCoreApplication.translate
+    if kind in MILK_KINDS:
+        return [(tr("Vat", "milk"), curd, 0.0)]
+    if kind in GEL_KINDS:
+        return [(tr("Vat", "gel"), curd, 0.0)]
+    if kind in WHEY_KINDS:
+        return [(tr("Vat", "curd"), curd, 0.0), (tr("Vat", "whey"), whey, curd)]
+    if kind in BARE_KINDS:
+        return [(tr("Vat", "drained curd"), curd, 0.0)]
+    return [(tr("Vat", "cheese"), curd, 0.0)]
+
+
+def line(colour: QColor, width: float) -> QPen:
+    """A pen for long lines: flat ends and bevelled joins, the quickest Qt draws."""
+    return QPen(colour, width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap, Qt.PenJoinStyle.BevelJoin)
+
+
+def silhouette(frame: Frame) -> QPainterPath:
+    """The area under the temperature line in view, for hit tests."""
+    trace, rect = frame.forecast.trace, frame.places.vat
+    x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    path = QPainterPath()
+    path.addPolygon(between(x, frame.temperature.ys(trace["temperature_c"]), np.full_like(x, rect.bottom())))
+    return path

@@ -1,0 +1,212 @@
+"""One recipe being worked on: the document, its undo stack, what a drag shows before it is kept, and the forecast.
+
+Data flows one way: an edit makes a new recipe, the forecast is worked out from it in the same frame, the eyes are
+told. Bands follow from a worker. Nothing here draws.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
+from PySide6.QtGui import QUndoCommand, QUndoStack
+
+from designer.forecast import Forecast
+from designer.recipe.document import Recipe
+from designer.recipe.error import RecipeError
+from widgets.bands import BandWorker
+
+MERGE_WITHIN_S = 1.0
+"""Nudges of one setting that follow each other this closely are one step of undo."""
+
+Work = Callable[[Recipe], Forecast]
+Check = Callable[[Forecast], Any]
+
+
+class Replace(QUndoCommand):
+    """Puts one recipe in place of another. Nudges with the same `key` merge while they follow closely."""
+
+    def __init__(self, session: Session, before: Recipe, after: Recipe, text: str, key: int) -> None:
+        super().__init__(text)
+        self._session, self._before, self._after, self._key = session, before, after, key
+        self._at = time.monotonic()
+
+    def id(self) -> int:
+        """Same id: may merge."""
+        return self._key
+
+    def redo(self) -> None:
+        """Show what comes after."""
+        self._session._put(self._after)
+
+    def undo(self) -> None:
+        """Show what was before."""
+        self._session._put(self._before)
+
+    def takes(self, other: Replace) -> bool:
+        """True where the other is a nudge of the same setting and followed closely."""
+        return self._key >= 0 and self._key == other._key and other._at - self._at <= MERGE_WITHIN_S
+
+    def mergeWith(self, other: QUndoCommand) -> bool:
+        """Take over a nudge of the same setting that followed closely; one that leads back to the start is dropped."""
+        if not isinstance(other, Replace) or not self.takes(other):
+            return False
+        self._after, self._at = other._after, other._at
+        self.setText(other.text())
+        self.setObsolete(self._after == self._before)
+        return True
+
+
+class Session(QObject):
+    """The document of the window. `shown` is what is drawn: the recipe, or the preview while something is dragged."""
+
+    documentChanged = Signal(object)
+    """the committed recipe is another"""
+    forecastChanged = Signal()
+    """`forecast`, `verdict` and `before` are those of `shown`"""
+    bandsChanged = Signal()
+    problem = Signal(str)
+    """what is wrong with what is shown, a sentence; "" when it is mended"""
+    chosenChanged = Signal(str)
+    pathChanged = Signal()
+    committed = Signal(object)
+    """an edit was kept (also by undo and redo): for the journal"""
+
+    def __init__(
+        self, recipe: Recipe, *, nominal: Work, banded: Work, check: Check, parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._nominal, self._check = nominal, check
+        self.recipe = recipe
+        self.shown = recipe
+        self.path: Path | None = None
+        self.text: str | None = None
+        self.chosen = recipe.stages[0].id if recipe.stages else ""
+        self.verdict: Any = None
+        self.bands_stale = True
+        self.trouble = ""
+        self._keys: dict[object, int] = {}
+        self.stack = QUndoStack(self)
+        self._tick = QTimer(self)
+        self._tick.setSingleShot(True)
+        self._tick.setInterval(0)
+        self._tick.timeout.connect(self.settle)
+        self._bands = BandWorker(banded, self)
+        self._bands.ready.connect(self._take_bands)
+        self.forecast: Forecast = nominal(recipe)
+        self._kept = self.forecast
+        self._kept_before: Forecast | None = None
+        self._merging = False
+        self.verdict = check(self.forecast)
+        self._bands.ask(recipe)
+
+    # ---- reading
+
+    @property
+    def previewing(self) -> bool:
+        """True while what is shown is not what is kept."""
+        return self.shown is not self.recipe
+
+    @property
+    def modified(self) -> bool:
+        """True where there is something to save."""
+        return not self.stack.isClean()
+
+    def march(self, recipe: Recipe) -> Forecast:
+        """A forecast of another recipe, without bands; RecipeError where it can't be."""
+        return self._nominal(recipe)
+
+    # ---- editing
+
+    def preview(self, recipe: Recipe) -> None:
+        """Show a recipe without keeping it; several within one frame collapse into one forecast."""
+        self.shown = recipe
+        self._tick.start()
+
+    def drop_preview(self) -> None:
+        """Back to what is kept."""
+        if self.previewing:
+            self.shown = self.recipe
+            self.settle()
+
+    def commit(self, recipe: Recipe, text: str, *, key: object = None) -> None:
+        """Keep a recipe as one step of undo; steps with an equal `key` that follow closely merge."""
+        if recipe == self.recipe:
+            self.drop_preview()
+            return
+        number = -1 if key is None else self._keys.setdefault(key, len(self._keys) + 1)
+        step = Replace(self, self.recipe, recipe, text, number)
+        top = self.stack.command(self.stack.index() - 1) if self.stack.index() else None
+        self._merging = isinstance(top, Replace) and top.takes(step) and not self.stack.isClean()
+        self.stack.push(step)
+        self._merging = False
+
+    def choose(self, stage_id: str) -> None:
+        """Select a stage."""
+        if stage_id != self.chosen:
+            self.chosen = stage_id
+            self.chosenChanged.emit(stage_id)
+
+    def _put(self, recipe: Recipe) -> None:
+        self.recipe = self.shown = recipe
+        self.documentChanged.emit(recipe)
+        if recipe.stages and self.chosen not in {stage.id for stage in recipe.stages}:
+            self.choose(recipe.stages[0].id)
+        self.settle()
+        self.committed.emit(recipe)
+
+    # ---- forecast
+
+    @property
+    def before(self) -> Forecast | None:
+        """The forecast before the last edit: while something is dragged, that of what is kept."""
+        return self._kept if self.previewing else self._kept_before
+
+    @Slot()
+    def settle(self) -> None:
+        """Work out the forecast and verdict of what is shown, now."""
+        self._tick.stop()
+        if self.forecast.recipe != self.shown:
+            try:
+                new = self._nominal(self.shown)
+                verdict = self._check(new)
+            except RecipeError as error:
+                self._say(str(error))
+                return
+            old = self.forecast
+            # The old bands stay, drawn pale, where the trace kept its shape, until the worker has new ones.
+            same = old.bands is not None and len(old.trace.time_min) == len(new.trace.time_min)
+            self.forecast = replace(new, bands=old.bands) if same and new.bands is None else new
+            self.verdict = verdict
+            self.bands_stale = True
+            self._bands.ask(self.shown)
+        if not self.previewing:
+            if not self._merging and self._kept.recipe != self.forecast.recipe:
+                self._kept_before = self._kept
+            self._kept = self.forecast
+        self._say("")
+        self.forecastChanged.emit()
+
+    def _say(self, sentence: str) -> None:
+        if sentence != self.trouble:
+            self.trouble = sentence
+            self.problem.emit(sentence)
+
+    @Slot(object, object)
+    def _take_bands(self, recipe: Recipe, forecast: Forecast) -> None:
+        if recipe is self.forecast.recipe or recipe == self.forecast.recipe:
+            self.forecast = forecast
+            if not self.previewing:
+                self._kept = forecast
+            self.verdict = self._check(forecast)
+            self.bands_stale = False
+            self.bandsChanged.emit()
+
+    def close(self) -> None:
+        """Stop what runs beside the window."""
+        self._tick.stop()
+        self._bands.stop()

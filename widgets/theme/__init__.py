@@ -1,0 +1,1 @@
+"""The look of the program: palettes, type scale and icons, all drawn for it."""

@@ -1,0 +1,144 @@
+"""One function that dresses the application: style, palette, type scale and the few rules of the style sheet."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QGuiApplication, QPalette
+from PySide6.QtWidgets import QApplication
+
+from widgets.theme.colour import mix
+from widgets.theme.palette import CONTRAST, DARK, LIGHT, PALETTES, Colours
+
+SCHEMES: Final = ("system", "light", "dark", "contrast")
+# Faces that read well in small sizes, best first; the last is on every system of ours.
+FACES: Final = ("Source Sans 3", "Noto Sans", "Segoe UI", "Helvetica Neue", "Cantarell", "Ubuntu", "DejaVu Sans")
+# Type scale in points: notes, body, headings of a part, the figure of an outcome, title.
+SCALE: Final = {"note": 8.5, "body": 9.5, "head": 10.5, "figure": 12.5, "title": 15.0}
+
+_current: Colours = LIGHT
+
+
+def colours() -> Colours:
+    """The palette in force."""
+    return _current
+
+
+def font(role: str, *, bold: bool = False) -> QFont:
+    """The font of a role of the type scale, following the application's base size."""
+    base = QApplication.font()
+    made = QFont(base)
+    made.setPointSizeF(base.pointSizeF() * SCALE[role] / SCALE["body"])
+    made.setWeight(QFont.Weight.DemiBold if bold else QFont.Weight.Normal)
+    return made
+
+
+def resolve(scheme: str) -> Colours:
+    """The palette of a scheme; "system" follows the system's light or dark wish, light where it says nothing."""
+    if scheme != "system":
+        return PALETTES[scheme]
+    hints = QGuiApplication.styleHints()
+    return DARK if hints.colorScheme() == Qt.ColorScheme.Dark else LIGHT
+
+
+def apply(app: QApplication, scheme: str = "system") -> Colours:
+    """Dress the application in a scheme of `SCHEMES` and return its colours."""
+    global _current
+    _current = resolve(scheme)
+    app.setStyle("Fusion")
+    face = next((name for name in FACES if name in QFontDatabase.families()), app.font().family())
+    base = QFont(face)
+    base.setPointSizeF(SCALE["body"])
+    base.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    app.setFont(base)
+    app.setPalette(_palette(_current))
+    app.setStyleSheet(_sheet(_current))
+    return _current
+
+
+def _palette(c: Colours) -> QPalette:
+    made = QPalette()
+    role = QPalette.ColorRole
+    for which, colour in (
+        (role.Window, c.window),
+        (role.WindowText, c.ink),
+        (role.Base, c.field),
+        (role.AlternateBase, c.panel),
+        (role.Text, c.ink),
+        (role.PlaceholderText, c.soft),
+        (role.Button, c.panel),
+        (role.ButtonText, c.ink),
+        (role.BrightText, c.miss),
+        (role.ToolTipBase, c.ink),
+        (role.ToolTipText, c.paper),
+        (role.Highlight, c.accent),
+        (role.HighlightedText, c.accent_ink),
+        (role.Link, c.accent),
+        (role.LinkVisited, c.accent),
+        (role.Light, mix(c.panel, "#FFFFFF", 0.2)),
+        (role.Midlight, c.line),
+        (role.Mid, c.line),
+        (role.Dark, mix(c.line, "#000000", 0.3)),
+        (role.Shadow, mix(c.line, "#000000", 0.6)),
+        (role.Accent, c.accent),
+    ):
+        made.setColor(which, QColor(colour))
+    off = QColor(mix(c.window, c.soft, 0.6))
+    for which in (role.WindowText, role.Text, role.ButtonText):
+        made.setColor(QPalette.ColorGroup.Disabled, which, off)
+    return made
+
+
+def _sheet(c: Colours) -> str:
+    hover = mix(c.window, c.accent, 0.12)
+    edge = "2px" if c is CONTRAST else "1px"
+    return f"""
+    QToolTip {{ background: {c.ink}; color: {c.paper}; border: 0; padding: 4px 7px; }}
+    QMenuBar {{ background: {c.window}; padding: 1px 4px; }}
+    QMenuBar::item {{ padding: 4px 9px; border-radius: 4px; background: transparent; }}
+    QMenuBar::item:selected {{ background: {c.chosen}; }}
+    QMenu {{ background: {c.panel}; border: 1px solid {c.line}; padding: 4px; }}
+    QMenu::item {{ padding: 5px 26px 5px 22px; border-radius: 4px; }}
+    QMenu::item:selected {{ background: {c.chosen}; color: {c.ink}; }}
+    QMenu::separator {{ height: 1px; background: {c.line}; margin: 4px 8px; }}
+    QToolBar {{ background: {c.window}; border: 0; spacing: 2px; padding: 3px 8px; }}
+    QToolBar::separator {{ width: 1px; background: {c.line}; margin: 5px 7px; }}
+    QToolButton {{ border: 0; border-radius: 5px; padding: 5px; color: {c.ink}; background: transparent; }}
+    QToolButton:hover {{ background: {hover}; }}
+    QToolButton:pressed, QToolButton:checked {{ background: {c.chosen}; }}
+    QToolButton:focus {{ outline: 0; border: {edge} solid {c.accent}; padding: 4px; }}
+    QToolButton:disabled {{ color: {mix(c.window, c.soft, 0.6)}; }}
+    QStatusBar {{ background: {c.window}; color: {c.soft}; }}
+    QStatusBar::item {{ border: 0; }}
+    QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QPlainTextEdit {{
+        background: {c.field}; color: {c.ink}; border: 1px solid {c.line}; border-radius: 4px;
+        padding: 3px 7px; min-height: 20px; selection-background-color: {c.accent};
+        selection-color: {c.accent_ink}; }}
+    QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border: {edge} solid {c.accent}; }}
+    QLineEdit[wrong="true"] {{ border: {edge} solid {c.miss}; }}
+    QLineEdit:disabled {{ color: {c.soft}; background: {c.panel}; }}
+    QComboBox::drop-down {{ border: 0; width: 20px; }}
+    QComboBox QAbstractItemView {{ background: {c.panel}; border: 1px solid {c.line}; outline: 0;
+        selection-background-color: {c.chosen}; selection-color: {c.ink}; }}
+    QPushButton {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 5px; padding: 5px 14px;
+        min-height: 18px; color: {c.ink}; }}
+    QPushButton:hover {{ background: {hover}; }}
+    QPushButton:focus {{ border: {edge} solid {c.accent}; }}
+    QPushButton[strong="true"] {{ background: {c.accent}; color: {c.accent_ink}; border: 0; }}
+    QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; border: 0; }}
+    QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}
+    QScrollBar::handle:vertical {{ background: {mix(c.line, c.soft, 0.35)}; border-radius: 4px; min-height: 28px;
+        margin: 1px 2px; }}
+    QScrollBar:horizontal {{ background: transparent; height: 10px; margin: 0; }}
+    QScrollBar::handle:horizontal {{ background: {mix(c.line, c.soft, 0.35)}; border-radius: 4px; min-width: 28px;
+        margin: 2px 1px; }}
+    QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
+    QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QSplitter::handle {{ background: {c.line}; }}
+    QLabel[role="soft"] {{ color: {c.soft}; }}
+    QLabel[role="wrong"] {{ color: {c.miss}; }}
+    QWidget#panel {{ background: {c.panel}; }}
+    QWidget#places {{ background: {c.window}; border-right: 1px solid {c.line}; }}
+    QFrame#hairline {{ background: {c.line}; border: 0; max-height: 1px; min-height: 1px; }}
+    """

@@ -1,0 +1,115 @@
+"""Words and figures on the screen: names of stage kinds, clock times, lengths, quantities in the maker's units."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Final
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+
+from designer.quantities import quantity
+from designer.units import convert, show
+
+MINUS: Final = "\u2212"
+NARROW: Final = "\u202f"
+
+KIND_NAMES: Final[dict[str, str]] = {
+    "heat": QT_TRANSLATE_NOOP("Stage", "heat"),
+    "cool": QT_TRANSLATE_NOOP("Stage", "cool"),
+    "ripen": QT_TRANSLATE_NOOP("Stage", "ripen"),
+    "set": QT_TRANSLATE_NOOP("Stage", "set"),
+    "lactic_set": QT_TRANSLATE_NOOP("Stage", "lactic set"),
+    "acid_heat": QT_TRANSLATE_NOOP("Stage", "acid and heat"),
+    "cut": QT_TRANSLATE_NOOP("Stage", "cut"),
+    "rest": QT_TRANSLATE_NOOP("Stage", "rest"),
+    "stir": QT_TRANSLATE_NOOP("Stage", "stir"),
+    "cook": QT_TRANSLATE_NOOP("Stage", "cook"),
+    "wash": QT_TRANSLATE_NOOP("Stage", "wash curd"),
+    "settle": QT_TRANSLATE_NOOP("Stage", "settle"),
+    "drain": QT_TRANSLATE_NOOP("Stage", "drain"),
+    "ladle": QT_TRANSLATE_NOOP("Stage", "ladle"),
+    "hang": QT_TRANSLATE_NOOP("Stage", "hang"),
+    "stack": QT_TRANSLATE_NOOP("Stage", "stack"),
+    "mill": QT_TRANSLATE_NOOP("Stage", "mill"),
+    "salt": QT_TRANSLATE_NOOP("Stage", "salt"),
+    "scald": QT_TRANSLATE_NOOP("Stage", "scald"),
+    "stretch": QT_TRANSLATE_NOOP("Stage", "stretch"),
+    "fill": QT_TRANSLATE_NOOP("Stage", "fill forms"),
+    "press": QT_TRANSLATE_NOOP("Stage", "press"),
+    "turn": QT_TRANSLATE_NOOP("Stage", "turn"),
+    "brine": QT_TRANSLATE_NOOP("Stage", "brine"),
+    "hold_brine": QT_TRANSLATE_NOOP("Stage", "hold in brine"),
+    "drying": QT_TRANSLATE_NOOP("Stage", "drying"),
+    "room": QT_TRANSLATE_NOOP("Stage", "age"),
+}
+
+
+def kind_name(kind: str) -> str:
+    """A stage kind in the maker's language."""
+    return QCoreApplication.translate("Stage", KIND_NAMES.get(kind, kind))
+
+
+def stage_name(name: str, kind: str) -> str:
+    """What the maker calls a stage, or what its kind is called."""
+    return name or kind_name(kind)
+
+
+def clock(minute_of_day: float, system: str = "metric") -> str:
+    """ "07:30", or "7:30 am" in US units; days roll over."""
+    whole = round(minute_of_day) % 1440
+    hour, minute = divmod(whole, 60)
+    if system != "us":
+        return f"{hour:02d}:{minute:02d}"
+    half = QCoreApplication.translate("Clock", "am") if hour < 12 else QCoreApplication.translate("Clock", "pm")
+    return f"{(hour - 1) % 12 + 1}:{minute:02d}{NARROW}{half}"
+
+
+def length(minutes: float) -> str:
+    """ "45 min", "2 h 30", "16 h", "3 d": as short as it can be said."""
+    whole = round(minutes)
+    if abs(minutes) < 10 and abs(minutes - whole) > 0.05:
+        return f"{minutes:.1f} min"
+    if whole < 60:
+        return f"{whole} min"
+    hours, rest = divmod(whole, 60)
+    if hours < 48:
+        return f"{hours} h {rest:02d}" if rest else f"{hours} h"
+    days, rest_hours = divmod(round(minutes / 60), 24)
+    return f"{days} d {rest_hours} h" if rest_hours else f"{days} d"
+
+
+def figure(key: str, value: float, system: str = "metric") -> str:
+    """A value of a quantity (`designer.quantities`) with its unit, in the maker's system."""
+    what = quantity(key)
+    if what.kind in ("ratio", "count", "ph"):
+        return f"{value:.{what.decimals}f}"
+    if system == "metric":
+        return f"{value:.{what.decimals}f} {what.unit}".rstrip()
+    return show(value, what.kind, system=system)  # type: ignore[arg-type]
+
+
+@dataclass(frozen=True, slots=True)
+class Display:
+    """How a kind of unit is displayed: shown = slope * base + offset, as `unit`."""
+
+    slope: float
+    offset: float
+    unit: str
+
+    def shown(self, base: float) -> float:
+        """Base value to displayed value."""
+        return self.slope * base + self.offset
+
+    def base(self, shown: float) -> float:
+        """Displayed value to base value."""
+        return (shown - self.offset) / self.slope
+
+
+@lru_cache(maxsize=64)
+def temperature(system: str) -> Display:
+    """Temperatures as °C, or °F in US units."""
+    if system != "us":
+        return Display(1.0, 0.0, "°C")
+    zero = convert(0.0, "temperature", "°F")
+    return Display(convert(1.0, "temperature", "°F") - zero, zero, "°F")
