@@ -8,6 +8,7 @@ from collections.abc import Callable
 from designer.forecast import Forecast, StageForecast
 from designer.plan.clock import Clock
 from designer.recipe.document import Recipe
+from designer.recipe.schedule import PLACE_MILK
 from designer.recipe.stages.cook import Cook
 from designer.recipe.stages.kinds import AnyStage
 from designer.units import System, convert, show
@@ -24,10 +25,10 @@ Change = Callable[..., Recipe]
 def late_or_early(
     forecast: Forecast, clock: Clock, system: System, *, edit: Change, run: Run, cook_high_c: float | None = None
 ) -> tuple[str, ...]:
-    """At most three sentences: flocculation, acid, temperature of the cook. Fewer where the forecast can't tell."""
+    """A sentence each on flocculation, acid and the temperature of the cook; fewer where the forecast can't tell."""
     lines = (
         _flocculation(forecast, clock),
-        _acid(forecast, clock),
+        *_acid(forecast, clock),
         _cook(forecast, system, edit=edit, run=run, high_c=cook_high_c),
     )
     return tuple(line for line in lines if line)
@@ -51,43 +52,28 @@ def _flocculation(forecast: Forecast, clock: Clock) -> str:
     return ""
 
 
-def _acid(forecast: Forecast, clock: Clock) -> str:
-    """How long a tenth of a pH takes at the stage that waits for it, and what waiting costs."""
-    found = _acid_stage(forecast)
-    if found is None:
-        return ""
-    stage, done = found
+def _acid(forecast: Forecast, clock: Clock) -> tuple[str, ...]:
+    """For every stage that waits for acid: how long a tenth of a pH takes there, and what waiting costs."""
+    pairs = zip(forecast.recipe.stages, forecast.stages, strict=False)
+    waiting = [pair for pair in pairs if pair[0].end.by in ("ph", "acidity") and pair[0].kind != "ripen"]
+    return tuple(text for stage, done in waiting if (text := _wait(forecast, stage, done, clock)))
+
+
+def _wait(forecast: Forecast, stage: AnyStage, done: StageForecast, clock: Clock) -> str:
     trace = forecast.trace
     before = max(done.start_min, done.end_min - LOOK_BACK_MIN)
     minutes = done.end_min - before
-    if minutes <= 0.0:
+    if minutes <= 1.0:
         return ""
     end = done.end_min - 1e-6
     slope = (trace.at("ph", before) - trace.at("ph", end)) / minutes
     drier = (trace.at("curd_moisture_pct", before) - trace.at("curd_moisture_pct", end)) / minutes * 10.0
-    if slope < LEAST_SLOPE:
+    if not slope >= LEAST_SLOPE:
         return ""
+    wait, latest = show(0.1 / slope, "duration", decimals=0), clock.read(done.start_min + stage.end.planned_min)
     name = f"{stage.title[:1].upper()}{stage.title[1:]}"
-    wait = show(0.1 / slope, "duration", decimals=0)
-    latest = f", not after {clock.read(done.start_min + stage.end.planned_min)}" if stage.end.is_state else ""
-    text = f"{name} behind: 0.1 pH takes about {wait}; wait{latest}. Ahead: go on at once."
-    if drier > 0.05 and stage.kind != "ripen":
-        text += f" 10 min more: {drier:.1f} points drier."
-    return text
-
-
-def _acid_stage(forecast: Forecast) -> tuple[AnyStage, StageForecast] | None:
-    """The last stage that ends by pH or acidity in the vat, else the one before the whey comes off."""
-    pairs = list(zip(forecast.recipe.stages, forecast.stages, strict=False))
-    waiting = [
-        pair for pair in pairs if pair[0].end.by in ("ph", "acidity") and pair[0].kind not in ("ripen", "press", "fill")
-    ]
-    if waiting:
-        return waiting[-1]
-    for index, (stage, _) in enumerate(pairs):
-        if stage.kind in ("drain", "ladle", "hang", "fill") and index > 0:
-            return pairs[index - 1]
-    return None
+    text = f"{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once."
+    return text + (f" 10 min more: {drier:.1f} points drier." if drier > 0.05 and stage.PLACE > PLACE_MILK else "")
 
 
 def _cook(forecast: Forecast, system: System, *, edit: Change, run: Run, high_c: float | None) -> str:

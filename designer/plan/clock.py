@@ -33,11 +33,11 @@ class Clock:
         of_day = (self.start_min + minute) % DAY_MIN
         return of_day >= NIGHT_FROM_MIN or of_day < NIGHT_TO_MIN
 
-    def remark(self, minute: float) -> str:
+    def remarks(self, minute: float) -> tuple[str, ...]:
         """What the clock alone does not say: "next day", "day 3", "night"."""
         day = self.day(minute)
-        words = [
+        words = (
             "" if day == 0 else "next day" if day == 1 else f"day {day + 1}",
             "night" if self.night(minute) else "",
-        ]
-        return ", ".join(word for word in words if word)
+        )
+        return tuple(word for word in words if word)

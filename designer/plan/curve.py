@@ -13,16 +13,16 @@ import numpy as np
 
 from designer.forecast import Forecast, Series
 from designer.plan.clock import DAY_MIN, Clock
+from designer.plan.place import first_out_of_the_vat
 from designer.plan.sheet import Area, Drawing, Label, Point, Polyline
 from designer.units import System, convert
 
 PLANNED_MM, WHEY_MM, EDGE_MM, STAGE_MM, GRID_MM = 0.8, 0.6, 0.35, 0.3, 0.2
 WHEY_DASH, EDGE_DASH, GRID_DASH = (2.4, 1.2), (0.9, 0.7), (0.2, 0.9)
 AXIS_PT = 10.0
-LEFT_MM, TOP_MM, BOTTOM_MM, GAP_MM = 12.0, 5.5, 11.0, 3.0
+LEFT_MM, TOP_MM, BOTTOM_MM, GAP_MM = 17.0, 5.5, 11.0, 4.5
 NEXT_DAY_MM, NEXT_GAP_MM = 20.0, 3.0
 TEMPERATURE_SHARE = 0.42
-LATER = frozenset(("press", "brine", "hold_brine", "drying", "room"))
 Item = Polyline | Area | Label
 
 
@@ -80,7 +80,7 @@ def make_curve(
     items: list[Item] = []
     named = step if t_high - t_low <= 6.0 * step else 2.0 * step
     items += _grid(warm, step, named, lambda value: f"{value:.0f} {degrees}")
-    items += _grid(sour, 0.1, 0.2, lambda ph: f"{ph:.1f}")
+    items += _grid(sour, 0.1, 0.2 if (sour.y1 - sour.y0) / (ph_high - ph_low) >= 22.0 else 0.5, lambda ph: f"{ph:.1f}")
     items += _hours((warm, sour), clock)
     items += _stage_lines(forecast, (warm, sour))
     items += _curve(warm, trace.time_min, temperatures, PLANNED_MM, ())
@@ -96,15 +96,22 @@ def make_curve(
         items += _next_day(forecast, sour, width_mm)
     items += _frames((warm, sour))
     items += _legend(height_mm, bool(brackets), forecast.bands is not None)
-    return Drawing(width_mm, height_mm, tuple(items), tallest_mm=height_mm + 36.0)
+    return Drawing(width_mm, height_mm, tuple(items), tallest_mm=height_mm + 36.0, shortest_mm=height_mm - 22.0)
 
 
 def plot_end_min(forecast: Forecast) -> float:
-    """Where the time axis ends [min]: the work at the vat and the filling, and an hour for a make that runs late."""
-    at_vat = [stage.end_min for stage in forecast.stages if stage.kind not in LATER]
-    last = max(at_vat) if at_vat else float(forecast.trace.time_min[-1])
-    hours = max(3.0, last * 1.08 / 60.0 + 0.25)
-    return 60.0 * math.ceil(hours)
+    """Where the time axis ends [min]: the work at the vat is done and nine tenths of the first day's acid are there.
+
+    Half an hour is left for a make that runs late; the axis ends on a full hour.
+    """
+    trace = forecast.trace
+    away = first_out_of_the_vat(forecast.recipe)
+    at_vat = [done.end_min for done in forecast.stages[:away]]
+    day = trace.time_min <= DAY_MIN
+    ph = trace["ph"][day]
+    soured = np.flatnonzero(ph <= ph[0] - 0.9 * (ph[0] - np.nanmin(ph)))
+    acid = float(trace.time_min[day][soured[0]]) if soured.size else 0.0
+    return 60.0 * math.ceil(max(180.0, max([*at_vat, acid]) + 30.0) / 60.0)
 
 
 def _around(values: Series, step: float, *, least: float) -> tuple[float, float]:
@@ -265,15 +272,15 @@ def _frames(panes: tuple[_Pane, ...]) -> list[Item]:
     return [
         _frame(warm),
         _frame(sour),
-        Label("temperature", warm.x0 + 2.0, warm.y0 + 3.0, AXIS_PT, bold=True, clear=True),
-        Label("pH", sour.x0 + 2.0, sour.y1 - 3.0, AXIS_PT, bold=True, clear=True),
+        Label("temperature", 2.0, (warm.y0 + warm.y1) / 2, AXIS_PT, True, "centre", upright=True),
+        Label("pH", 2.0, (sour.y0 + sour.y1) / 2, AXIS_PT, True, "centre", upright=True),
     ]
 
 
 def _legend(height_mm: float, brackets: bool, bands: bool) -> list[Item]:
     y = height_mm - 2.6
     items: list[Item] = []
-    x = LEFT_MM
+    x = LEFT_MM - 9.0
 
     def sample(width_mm: float, dash: tuple[float, ...], words: str, room: float) -> None:
         nonlocal x

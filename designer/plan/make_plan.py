@@ -16,6 +16,7 @@ from designer.judge.moments import moments
 from designer.plan.advice import late_or_early
 from designer.plan.clock import Clock
 from designer.plan.curve import Bracket, make_curve
+from designer.plan.place import first_out_of_the_vat
 from designer.plan.sheet import (
     A4,
     Blank,
@@ -33,7 +34,7 @@ from designer.plan.sheet import (
     Ticks,
     Words,
 )
-from designer.plan.steps import Hand, Target, first_out_of_the_vat, next_day_row, stage_table
+from designer.plan.steps import Hand, Target, next_day_row, stage_table
 from designer.plan.weigh_out import Weighed, mass, volume, weigh_out_section, weighed
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.edit import edit
@@ -138,7 +139,10 @@ def _goes_in(
     given = {each.id: (each.at or first, each.after_min) for each in recipe.starters}
     given |= {each.id: (each.at, each.after_min) for each in recipe.additions}
     out: dict[str, list[str]] = {}
+    brines = {stage.id for stage in recipe.stages if stage.kind in ("brine", "hold_brine")}  # not added: gone into
     for item in items:
+        if item.id in brines:
+            continue
         at, after_min = given.get(item.id, (item.id, 0.0))
         when = f"{clock.read(starts[at] + after_min)}  " if after_min > 0.0 and at in starts else ""
         out.setdefault(at, []).append(f"{when}{item.brief}")

@@ -163,12 +163,14 @@ class Label:
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """A drawing in mm, origin top left; items are drawn in order. It may be stretched in height to `tallest_mm`."""
+    """A drawing in mm, origin top left; items are drawn in order. It may be stretched in height to `tallest_mm`,
+    and squeezed to `shortest_mm` where that saves a page."""
 
     width_mm: float
     height_mm: float
     items: tuple[Polyline | Area | Label, ...]
     tallest_mm: float = 0.0
+    shortest_mm: float = 0.0
 
 
 Block: TypeAlias = Table | Fields | Words | Ticks | Ruled | Drawing

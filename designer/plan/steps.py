@@ -15,6 +15,7 @@ import numpy as np
 from designer.forecast import Forecast, Outcome, StageForecast
 from designer.judge.moments import moments
 from designer.plan.clock import Clock
+from designer.plan.place import place_of
 from designer.plan.sheet import STAGE_PT, Blank, Cell, Column, Line, Table, Ticks
 from designer.plan.weigh_out import mass
 from designer.recipe import schedule
@@ -52,6 +53,11 @@ class Hand:
     targets: Sequence[Target] = ()
 
     @property
+    def day_min(self) -> float | None:
+        """A day after the starter [min], where the forecast runs that far."""
+        return moments(self.forecast).get("h24")
+
+    @property
     def drain_min(self) -> float | None:
         """When the whey comes off [min]."""
         return moments(self.forecast).get("drain")
@@ -77,32 +83,32 @@ def columns(system: System) -> tuple[Column, ...]:
 def stage_table(hand: Hand, first: int, last: int, next_day: tuple[Cell, ...] | None = None) -> Table:
     """Stages `first` to `last` (exclusive), counted from 0; `next_day` is the row of the cheese at 24 h."""
     rows: list[tuple[Cell, ...]] = []
-    day = moments(hand.forecast)["h24"]
     for index in range(first, last):
         stage = hand.lane.stages[index]
         if index >= len(hand.forecast.stages):
             rows.append(_room(hand, index, stage))
             continue
         done = hand.forecast.stages[index]
-        if next_day is not None and done.start_min > day:
+        if next_day is not None and hand.day_min is not None and done.start_min > hand.day_min:
             rows.append(next_day)
             next_day = None
         rows.append(_row(hand, index, stage, done))
     return Table(columns(hand.system), tuple(rows if next_day is None else [*rows, next_day]))
 
 
-def next_day_row(hand: Hand, milk_kg: float) -> tuple[Cell, ...]:
-    """The cheese at 24 h: pH and weight, planned and read."""
-    at = moments(hand.forecast)["h24"]
+def next_day_row(hand: Hand, milk_kg: float) -> tuple[Cell, ...] | None:
+    """The cheese at 24 h: pH and weight, planned and read; None where the forecast does not run that far."""
+    at = hand.day_min
+    if at is None:
+        return None
     ph, made = hand.forecast.outcomes.get("ph_24h"), hand.forecast.outcomes.get("yield_kg_per_100kg")
     target = []
     if ph is not None and math.isfinite(ph.value):
-        target.append(Line(f"pH {ph.value:.2f} ({_next_day_range(hand, ph)})"))
+        target.append(Line(f"pH {ph.value:.2f} ({_next_day_range(hand, ph, at)})"))
     weight = "weight"
     if made is not None and math.isfinite(made.value):
         weight += f", planned {mass(made.value * milk_kg / 100.0, hand.system)}"
-    remark = hand.clock.remark(at)
-    clock = (Line(hand.clock.read(at), CLOCK_PT, True), *((Line(remark),) if remark else ()))
+    clock = (Line(hand.clock.read(at), CLOCK_PT, True), *(Line(text) for text in hand.clock.remarks(at)))
     title = Line("Cheese at 24 h", STAGE_PT, True)
     return (
         (title, Blank(weight)),
@@ -115,18 +121,11 @@ def next_day_row(hand: Hand, milk_kg: float) -> tuple[Cell, ...]:
     )
 
 
-def _next_day_range(hand: Hand, ph: Outcome) -> str:
-    at = moments(hand.forecast)["h24"]
+def _next_day_range(hand: Hand, ph: Outcome, at: float) -> str:
     for target in hand.targets:
         if target.curve == "ph" and abs(target.minute - at) < 0.5:
             return span_words(target.low, target.high)
     return span_words(ph.low, ph.high)
-
-
-def first_out_of_the_vat(lane: Recipe | Branch) -> int:
-    """Index of the first stage in forms, cloth, press, brine or air."""
-    away = (schedule.PLACE_MOULD, schedule.PLACE_PRESS, schedule.PLACE_BRINE, schedule.PLACE_AIR)
-    return next((index for index, stage in enumerate(lane.stages) if away.count(stage.PLACE)), len(lane.stages))
 
 
 def _row(hand: Hand, index: int, stage: AnyStage, done: StageForecast) -> tuple[Cell, ...]:
@@ -145,7 +144,7 @@ def _room(hand: Hand, index: int, stage: AnyStage) -> tuple[Cell, ...]:
     """A stage past the end of the make: the store, which has its own calendar."""
     ends = hand.forecast.stages[-1].end_min if hand.forecast.stages else 0.0
     lines = (Line(_title(index, stage), STAGE_PT, True), Line(stage.plan_line(hand.system)))
-    begins = (Line(hand.clock.read(ends), CLOCK_PT, True), Line(hand.clock.remark(ends)))
+    begins = (Line(hand.clock.read(ends), CLOCK_PT, True), *(Line(text) for text in hand.clock.remarks(ends)))
     return (
         lines,
         begins,
@@ -199,8 +198,7 @@ def _press_steps(stage: Press, hand: Hand, done: StageForecast) -> list[str]:
 def _when(clock: Clock, stage: AnyStage, done: StageForecast) -> Cell:
     until = "~" if stage.end.is_state else "– "
     items = [Line(clock.read(done.start_min), CLOCK_PT, True), Line(f"{until}{clock.read(done.end_min)}")]
-    remark = clock.remark(done.end_min)
-    return (*items, Line(remark)) if remark else tuple(items)
+    return (*items, *(Line(text) for text in clock.remarks(done.end_min)))
 
 
 def _target(hand: Hand, stage: AnyStage, done: StageForecast) -> Cell:
@@ -219,7 +217,7 @@ def _target(hand: Hand, stage: AnyStage, done: StageForecast) -> Cell:
         return (*items, Blank("floc seen at"))
     temperature = done.values.get("temperature_c", math.nan)
     if by != "temperature" and math.isfinite(temperature):
-        items.append(Line(_temperature(temperature, stage.PLACE < schedule.PLACE_MOULD, hand.system)))
+        items.append(Line(_temperature(temperature, place_of(stage) < schedule.PLACE_MOULD, hand.system)))
     if by != "ph":
         items += [Line(text) for text in _ph(hand, stage, done)]
     if latest and by not in ("ph", "acidity"):
@@ -236,7 +234,7 @@ def _own_end(hand: Hand, stage: AnyStage) -> str:
     end = stage.end
     match end.by:
         case "ph":
-            return f"pH {end.value:.2f} of the {end.of}"
+            return f"pH {end.value:.2f}, {end.of}"
         case "acidity":
             return f"{end.value:.2f} % acid, {end.of}"
         case "floc_multiple":
@@ -266,14 +264,14 @@ def _temperature(celsius: float, led: bool, system: System) -> str:
 
 def _ph(hand: Hand, stage: AnyStage, done: StageForecast) -> list[str]:
     """pH at the end of a stage. Under whey the whey is easily read; the curd counts when the whey comes off."""
-    if stage.PLACE == schedule.PLACE_MILK:
+    if place_of(stage) == schedule.PLACE_MILK:
         curves = [("ph", "pH")]
-    elif stage.PLACE == schedule.PLACE_UNDER_WHEY:
+    elif place_of(stage) == schedule.PLACE_UNDER_WHEY:
         curves = [("ph_whey", "whey")]
         if hand.drain_min is not None and abs(done.end_min - hand.drain_min) < 0.5:
             curves.append(("ph", "curd"))
     else:
-        curves = [("ph", "curd" if stage.PLACE == schedule.PLACE_DRAINED else "pH")]
+        curves = [("ph", "curd" if place_of(stage) == schedule.PLACE_DRAINED else "pH")]
     out = []
     for curve, whose in curves:
         value = done.values.get(curve, math.nan)
@@ -308,10 +306,10 @@ def span_words(low: float | None, high: float | None, decimals: int = 2) -> str:
 
 def _read_on(stage: AnyStage) -> tuple[str, ...]:
     """What a pH there may have been read on: the maker ticks which."""
-    if stage.PLACE == schedule.PLACE_MILK:
+    if place_of(stage) == schedule.PLACE_MILK:
         return ("milk",)
-    if stage.PLACE == schedule.PLACE_UNDER_WHEY:
+    if place_of(stage) == schedule.PLACE_UNDER_WHEY:
         return ("whey", "curd")
-    if stage.PLACE == schedule.PLACE_DRAINED:
+    if place_of(stage) == schedule.PLACE_DRAINED:
         return ("whey", "curd")
-    return ("whey", "cheese") if stage.PLACE in (schedule.PLACE_MOULD, schedule.PLACE_PRESS) else ("cheese",)
+    return ("whey", "cheese") if place_of(stage) in (schedule.PLACE_MOULD, schedule.PLACE_PRESS) else ("cheese",)

@@ -167,7 +167,7 @@ def _brine(stage: Brine | HoldBrine, system: System) -> Weighed:
     salt = brine_salt_kg(stage.strength_pct, BRINE_WATER_L)
     return Weighed(
         stage.id,
-        f"brine {stage.strength_pct:g} % by weight, {_degrees(stage.brine_c, system)}",
+        f"brine {stage.strength_pct:g} % w/w, {_degrees(stage.brine_c, system)}",
         f"{mass(salt)} salt",
         f"to {BRINE_WATER_L:g} L water",
     )

@@ -21,7 +21,10 @@ def layout(sheet: Sheet) -> tuple[Page, ...]:
     width = sheet.paper.inner_width_mm
     room = sheet.paper.inner_height_mm - FOOT_MM
     strip = strip_piece(sheet.strip, width) if sheet.strip is not None else None
-    leaves = _break(sheet, width, room, strip.height + SECTION_GAP_MM if strip is not None else 0.0)
+    strip_mm = strip.height + SECTION_GAP_MM if strip is not None else 0.0
+    leaves = _break(sheet, width, room, strip_mm)
+    if len(tight := _break(sheet, width, room, strip_mm, squeezed=True)) < len(leaves):
+        leaves = tight
     pages = []
     for number, leaf in enumerate(leaves, start=1):
         last = number == len(leaves)
@@ -39,15 +42,19 @@ def layout(sheet: Sheet) -> tuple[Page, ...]:
     return tuple(pages)
 
 
-def _break(sheet: Sheet, width: float, room: float, strip_mm: float) -> list[list[Piece]]:
+def _break(sheet: Sheet, width: float, room: float, strip_mm: float, squeezed: bool = False) -> list[list[Piece]]:
     """Pieces page by page."""
     leaves: list[list[Piece]] = [[_head(sheet, width)]]
     queue = deque((section, section_pieces(section, width)) for section in sheet.sections)
+    left_out: list[list[Piece]] = []
+    for piece in (piece for _, pieces in queue for piece in pieces if squeezed):
+        piece.height, piece.stretch = piece.height - piece.squeeze, piece.stretch + piece.squeeze
     while queue:
         section, pieces = queue.popleft()
         used = _height(leaves[-1])
         whole = SECTION_GAP_MM + _height(pieces)
         if section.spare and used + whole + (strip_mm if not queue else 0.0) > room:
+            left_out.append(pieces)
             continue
         if section.keep and used + whole > room and leaves[-1]:
             early = next((other for other in queue if _may_come(other, room - used)), None)
@@ -60,6 +67,8 @@ def _break(sheet: Sheet, width: float, room: float, strip_mm: float) -> list[lis
         _place(leaves, pieces, room)
     if strip_mm and _height(leaves[-1]) + strip_mm > room:
         leaves.append([])
+        for pieces in left_out:
+            _place(leaves, pieces, room)
     return leaves
 
 

@@ -49,6 +49,7 @@ class Piece:
     height: float
     draw: Draw
     stretch: float = 0.0
+    squeeze: float = 0.0
     with_next: bool = False
     head: Piece | None = None
     """What is printed again above this piece when it begins a page (the heads of its table)."""
@@ -361,7 +362,8 @@ def _drawing(drawing: Drawing, width: float) -> Piece:
                 case Label():
                     _label(page, item, x + item.x * side, y + item.y * down)
 
-    return Piece(drawing.height_mm, draw, stretch=max(0.0, drawing.tallest_mm - drawing.height_mm))
+    squeeze = drawing.height_mm - drawing.shortest_mm if drawing.shortest_mm else 0.0
+    return Piece(drawing.height_mm, draw, stretch=max(0.0, drawing.tallest_mm - drawing.height_mm), squeeze=squeeze)
 
 
 def _area(page: Page, area: Area, points: tuple[Point, ...]) -> None:
@@ -378,7 +380,7 @@ def _label(page: Page, label: Label, x: float, y: float) -> None:
     back = {"left": 0.0, "centre": span / 2, "right": span}[label.align]
     rise = ink.ascent_mm(label.size_pt) - ink.line_mm(label.size_pt) / 2
     if label.upright:
-        page.marks.append(marks.Words(label.text, x + rise, y + span - (span - back), label.size_pt, label.bold, True))
+        page.marks.append(marks.Words(label.text, x + rise, y + back, label.size_pt, label.bold, True))
         return
     left = x - back
     if label.clear:

@@ -70,7 +70,7 @@ class Stage(Model):
     ENDS: ClassVar[tuple[By, ...]] = ("time",)
     HANDLES: ClassVar[tuple[Handle, ...]] = ()
     PLAN: ClassVar[tuple[str, ...]] = ()
-    """Clauses of the plan line; one is used when every field it names is set. Short: they stand in a narrow column."""
+    """Clauses of the plan line; one is used when every field it names is set and not 0. Kept short: the column is."""
     TICKS: ClassVar[tuple[str, ...]] = ()
     """What the maker ticks off on the plan: a yes or no, not a figure."""
     PLACE: ClassVar[int] = schedule.PLACE_MILK
@@ -129,9 +129,14 @@ class Stage(Model):
         lines = []
         for clause in self.PLAN:
             names = [name for _, name, _, _ in string.Formatter().parse(clause) if name]
-            if all(getattr(self, name) is not None for name in names):
+            if all(self._is_something(name) for name in names):
                 lines.append(clause.format(**{name: self.shown(name, system) for name in names}))
         return tuple(lines)
+
+    def _is_something(self, name: str) -> bool:
+        """Whether a field is set, and to more than nothing (0 °C is something)."""
+        value = getattr(self, name)
+        return value is not None and (value != 0.0 or field_meta(type(self), name).kind == "temperature")
 
     def plan_line(self, system: System = "metric") -> str:
         """The clauses as one line."""

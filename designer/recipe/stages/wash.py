@@ -28,9 +28,7 @@ class Wash(Stage):
     )
     PLAN: ClassVar[tuple[str, ...]] = (
         "{whey_off_pct} of the whey off",
-        "{water_pct} of the milk as water on",
-        "{water_l} of water on",
-        "at {water_c}",
+        "water at {water_c}",
     )
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
 
