@@ -148,24 +148,3 @@ def wash_factor(serum_kg: float, whey_off_kg: float, water_on_kg: float) -> floa
     """Share of its lactose the serum keeps when whey is drawn and water mixed in, (S - R) / (S - R + A)."""
     left = serum_kg - whey_off_kg
     return left / (left + water_on_kg)
-
-
-def pearson_parts(high_pct: float, low_pct: float, target_pct: float) -> tuple[float, float]:
-    """Parts of the richer and of the leaner milk that mix to a target; ValueError if it lies outside the two."""
-    if not low_pct <= target_pct <= high_pct:
-        raise ValueError(f"No mix of {low_pct} % and {high_pct} % gives {target_pct} %.")
-    return target_pct - low_pct, high_pct - target_pct
-
-
-def skim_to_add_kg(
-    fat_pct: float, protein_pct: float, skim_fat_pct: float, skim_protein_pct: float, ratio: float
-) -> float:
-    """Skim milk [kg per kg milk] that brings protein : fat to `ratio`."""
-    return (ratio * fat_pct - protein_pct) / (skim_protein_pct - ratio * skim_fat_pct)
-
-
-def cream_to_remove_kg(
-    fat_pct: float, protein_pct: float, cream_fat_pct: float, cream_protein_pct: float, ratio: float
-) -> float:
-    """Cream [kg per kg milk] to take off that brings protein : fat to `ratio`."""
-    return (ratio * fat_pct - protein_pct) / (ratio * cream_fat_pct - cream_protein_pct)

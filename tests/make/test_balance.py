@@ -28,17 +28,3 @@ def test_more_fat_casein_or_moisture_is_more_cheese(fat: float, casein: float, m
     assert balance.yield_van_slyke_price(fat + 0.1, casein, moisture) > here
     assert balance.yield_van_slyke_price(fat, casein + 0.1, moisture) > here
     assert balance.yield_van_slyke_price(fat, casein, moisture + 1) > here
-
-
-def test_skim_added_and_cream_removed_reach_the_ratio() -> None:
-    fat, protein = 3.9, 3.3
-    skim = balance.skim_to_add_kg(fat, protein, 0.06, 3.43, 0.91)
-    assert (protein + skim * 3.43) / (fat + skim * 0.06) == pytest.approx(0.91)
-    cream = balance.cream_to_remove_kg(fat, protein, 40.0, 2.0, 1.13)
-    assert (protein - cream * 2.0) / (fat - cream * 40.0) == pytest.approx(1.13)
-
-
-def test_pearson_square() -> None:
-    assert balance.pearson_parts(3.9, 0.0, 2.6) == pytest.approx((2.6, 1.3))
-    with pytest.raises(ValueError, match="No mix"):
-        balance.pearson_parts(3.9, 0.1, 4.2)
