@@ -1,35 +1,19 @@
-"""The make curve as a widget: holds the axis, builds frames from the session, paints, and turns events into edits."""
+"""The make curve to work with: pointer and keyboard over the picture, each gesture one step of undo."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
-from PySide6.QtCore import QCoreApplication, QEvent, QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import (
-    QFontMetricsF,
-    QHelpEvent,
-    QKeyEvent,
-    QMouseEvent,
-    QNativeGestureEvent,
-    QPainter,
-    QPaintEvent,
-    QPixmap,
-    QResizeEvent,
-    QWheelEvent,
-)
+from PySide6.QtCore import QCoreApplication, QEvent, QPointF, Qt, Signal, Slot
+from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent, QPainter, QWheelEvent
 from PySide6.QtWidgets import QToolTip, QWidget
 
-from designer.forecast import Forecast
-from designer.recipe.document import Recipe
-from styles.reader import Gate
-from widgets.make_curve import curves, gates, grips, overlay, ribbon, vat
-from widgets.make_curve.axis import TimeAxis
+from widgets.make_curve import gates, grips, overlay
 from widgets.make_curve.controls import GripControl
 from widgets.make_curve.drag import LATER, Answer, Drag, nudged
-from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
+from widgets.make_curve.frame import Frame
+from widgets.make_curve.picture import Picture
 from widgets.session import Session
-from widgets.theme import apply as dress
 
 PAN_AFTER_PX = 4.0
 
@@ -46,187 +30,32 @@ class Grab:
     answer: Answer | None = None
 
 
-class MakeCurve(QWidget):
-    """The vat drawn through time, with its panes. One session, one time axis."""
+class MakeCurve(Picture):
+    """The picture with everything on it that can be taken hold of."""
 
     typed = Signal(object)
     """the maker wants to type the value of a grip"""
     said = Signal(str)
     """what is being done, for the status line; "" when over"""
 
-    def __init__(
-        self, session: Session, gates_of: Callable[[Recipe], tuple[Gate, ...]], parent: QWidget | None = None
-    ) -> None:
-        super().__init__(parent)
-        self.session = session
-        self.system = "metric"
-        self.mode = LATER
-        self.panes: tuple[str, ...] = curves.DEFAULT_PANES
-        self._gates_of = gates_of
-        self._axis = TimeAxis(0.0, 1.0, 0.0, 60.0, 60.0)
-        self._fit = "day"
-        self._ranges: dict[str, tuple[float, float]] = {}
-        self._frame: Frame | None = None
-        self._grips: tuple[grips.Grip, ...] = ()
-        self._still: QPixmap | None = None
-        self._ground: QPixmap | None = None
-        self._ground_key: tuple[object, ...] = ()
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         self._hot: grips.Grip | None = None
         self._focused: grips.Grip | None = None
         self._grab: Grab | None = None
         self._reading: float | None = None
         self._controls: dict[tuple[str, str, str], GripControl] = {}
         self._nudge: Answer | None = None
+        self.mode = LATER
+        super().__init__(session, parent)
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumSize(QSize(520, 380))
         self.setAccessibleName(self.tr("Make curve"))
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        session.forecastChanged.connect(self._forecast_changed)
-        session.bandsChanged.connect(self._bands_changed)
-        session.chosenChanged.connect(self._restill)
-        self._forecast_changed()
-
-    # ---- what others may ask
-
-    @property
-    def frame(self) -> Frame:
-        """What is drawn now."""
-        if self._frame is None:
-            self._frame = self._built()
-            self._grips = grips.of_frame(self._frame)
-        return self._frame
-
-    def grip(self, stage: str, field: str, place: str) -> grips.Grip:
-        """The grip of a setting; KeyError if it is not in view."""
-        _ = self.frame
-        for found in self._grips:
-            if found.key == (stage, field) and found.place == place:
-                return found
-        raise KeyError((stage, field, place))
 
     def control(self, stage: str, field: str, place: str) -> GripControl:
         """The focusable control of a grip."""
         return self._controls[stage, field, place]
 
-    def set_system(self, system: str) -> None:
-        """Metric or US units."""
-        self.system = system
-        self._changed()
-        self._sync_controls()
-
-    def set_panes(self, names: tuple[str, ...]) -> None:
-        """Which panes are unfolded under the vat."""
-        self.panes = names
-        self._changed()
-        self._sync_controls()
-
-    def fit_day(self) -> None:
-        """Show the work at the vat, from milk to into the press."""
-        self._fit = "day"
-        self._show(0.0, make_day_end(self.frame.blocks))
-
-    def fit_whole(self) -> None:
-        """Show the whole make."""
-        self._fit = "whole"
-        self._show(0.0, self._axis.whole_min)
-
-    def fit_stage(self, stage_id: str) -> None:
-        """Show one stage with a little on both sides."""
-        block = next(block for block in self.frame.blocks if block.id == stage_id)
-        margin = 0.15 * block.length_min
-        self._fit = "free"
-        self._show(block.start_min - margin, block.end_min + margin)
-
-    def zoom(self, factor: float, x: float | None = None) -> None:
-        """`factor` times as much time in view, about a pixel or the middle."""
-        self._fit = "free"
-        self._axis = self._axis.zoomed(self._axis.left + self._axis.width / 2 if x is None else x, factor)
-        self._changed()
-        self._sync_controls()
-
-    def pan(self, pixels: float) -> None:
-        """Move the view; positive shows later minutes."""
-        self._fit = "free"
-        self._axis = self._axis.panned(pixels)
-        self._changed()
-        self._sync_controls()
-
-    # ---- building the picture
-
-    def _show(self, start: float, end: float) -> None:
-        self._axis = self._axis.shown(start, end)
-        self._changed()
-        self._sync_controls()
-
-    def _places(self) -> Places:
-        return places(self.width(), self.height(), self.panes, QFontMetricsF(dress.font("note")).height())
-
-    def _built(self) -> Frame:
-        session = self.session
-        forecast = session.forecast
-        where = self._places()
-        self._axis = self._axis.placed(where.vat.left(), where.vat.width())
-        low, high = self._ranges["temperature"]
-        scales = {
-            key: Scale(where.panes[key.split(":")[0]], *span)
-            for key, span in self._ranges.items()
-            if key.split(":")[0] in where.panes
-        }
-        note, body, strong = dress.font("note"), dress.font("body"), dress.font("note", bold=True)
-        return Frame(
-            forecast=forecast,
-            before=session.before,
-            blocks=blocks(forecast, self.system),
-            axis=self._axis,
-            places=where,
-            temperature=vat.temperature_scale(where.vat, low, high),
-            scales=scales,
-            colours=dress.colours(),
-            fonts=Fonts(note, body, strong, QFontMetricsF(note), QFontMetricsF(body), QFontMetricsF(strong)),
-            system=self.system,
-            clock_start_min=forecast.recipe.start_clock_min,
-            chosen=session.chosen,
-            bands_stale=session.bands_stale,
-            pixel_ratio=self.devicePixelRatioF(),
-            gates=gates.marks(self._gates_of(forecast.recipe), forecast),
-            edges=edges_of(forecast),
-        )
-
-    def _settle_scales(self, forecast: Forecast) -> None:
-        """Scales and length of the axis; held still while something is dragged."""
-        trace = forecast.trace
-        self._ranges = curves.ranges(forecast)
-        self._ranges["temperature"] = (float(trace["temperature_c"].min()), float(trace["temperature_c"].max()))
-        self._axis = self._axis.grown(max(forecast.stages[-1].end_min, 1.0))
-
-    def _changed(self) -> None:
-        self._frame = None
-        self._still = None
-        self.update()
-
-    @Slot()
-    def _restill(self) -> None:
-        self._changed()
-
-    @Slot()
-    def _forecast_changed(self) -> None:
-        if not self.session.previewing:
-            self._settle_scales(self.session.forecast)
-            self._frame = None
-            if self._fit == "day":
-                self._axis = self._axis.shown(0.0, make_day_end(blocks(self.session.forecast, self.system)))
-            elif self._fit == "whole":
-                self._axis = self._axis.shown(0.0, self._axis.whole_min)
-        self._changed()
-        if not self.session.previewing:
-            self._sync_controls()
-
-    @Slot()
-    def _bands_changed(self) -> None:
-        self._changed()
-
-    def _sync_controls(self) -> None:
+    def _settled(self) -> None:
         """One slider over each grip in view, in the order of the make."""
         _ = self.frame
         order = {"corner": 0, "inside": 1, "edge": 2}
@@ -254,43 +83,7 @@ class MakeCurve(QWidget):
             control.hide()
             control.deleteLater()
 
-    # ---- painting
-
-    def sizeHint(self) -> QSize:
-        """A comfortable size."""
-        return QSize(980, 640)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Everything moves."""
-        super().resizeEvent(event)
-        self._changed()
-        self._sync_controls()
-
-    def changeEvent(self, event: QEvent) -> None:
-        """Another palette or font draws another picture."""
-        super().changeEvent(event)
-        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange, QEvent.Type.StyleChange):
-            self._changed()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """The still picture, and over it what moves with the pointer."""
-        frame = self.frame
-        ground = self._grounded(frame)
-        moving = self.session.previewing
-        if self._still is None and not moving:
-            self._still = self._pixmap(frame)
-            self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
-        painter = QPainter(self)
-        try:
-            if moving or self._still is None:
-                self._paint_still(painter, frame, ground)
-            else:
-                painter.drawPixmap(0, 0, self._still)
-            self._paint_over(painter, frame)
-        finally:
-            painter.end()
-
-    def _paint_over(self, painter: QPainter, frame: Frame) -> None:
+    def _over(self, painter: QPainter, frame: Frame) -> None:
         grab = self._grab
         dragged = grab.drag.grip if grab is not None and grab.drag is not None else None
         overlay.paint_grips(painter, frame, self._grips, dragged or self._hot, self._focused)
@@ -303,61 +96,6 @@ class MakeCurve(QWidget):
             at, answer = next((grip.at for grip in self._grips if grip.key == key), None), self._nudge
         if at is not None and answer is not None:
             overlay.paint_badge(painter, frame, at, answer.text, answer.note, answer.why, self.width())
-
-    def _pixmap(self, frame: Frame) -> QPixmap:
-        ratio = frame.pixel_ratio
-        made = QPixmap(QSize(round(self.width() * ratio), round(self.height() * ratio)))
-        made.setDevicePixelRatio(ratio)
-        return made
-
-    @staticmethod
-    def _within(pixmap: QPixmap, paint: Callable[[QPainter], None]) -> None:
-        """Paint on a pixmap; a painter left open when its pixmap goes would end the process."""
-        painter = QPainter(pixmap)
-        try:
-            paint(painter)
-        finally:
-            painter.end()
-
-    def _grounded(self, frame: Frame) -> QPixmap:
-        """What stays as it is while something is dragged; drawn anew when axis, scales, size or palette change."""
-        key = (
-            frame.axis,
-            frame.places.vat,
-            self.panes,
-            tuple(self._ranges.items()),
-            frame.colours.name,
-            self.system,
-            frame.pixel_ratio,
-            frame.clock_start_min,
-            frame.fonts.note.key(),
-            self.size(),
-        )
-        if self._ground is None or key != self._ground_key:
-            self._ground_key = key
-            self._ground = self._pixmap(frame)
-            self._ground.fill(frame.colour("paper"))
-            self._within(self._ground, lambda painter: self._paint_ground(painter, frame))
-        return self._ground
-
-    def _paint_ground(self, painter: QPainter, frame: Frame) -> None:
-        vat.paint_scale(painter, frame)
-        for key in frame.places.panes:
-            curves.paint_ground(painter, frame, curves.PANES[key])
-        ribbon.paint_axis(painter, frame)
-        overlay.paint_heads(painter, frame, None)
-
-    def _paint_still(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
-        painter.drawPixmap(0, 0, ground)
-        vat.paint_vat(painter, frame)
-        vat.content_words(painter, frame)
-        ribbon.paint_ribbon(painter, frame)
-        for key in frame.places.panes:
-            curves.paint_pane(painter, frame, curves.PANES[key])
-        ribbon.paint_midnights(painter, frame)
-        gates.paint_gates(painter, frame)
-        ribbon.paint_strip(painter, frame)
-        overlay.paint_corner_words(painter, frame, self._grips)
 
     # ---- pointer
 
@@ -565,7 +303,3 @@ class MakeCurve(QWidget):
         self._focused = None
         self._nudge = None
         self.update()
-
-    def strip_rect(self) -> QRectF:
-        """Where the strip of the whole make is."""
-        return self.frame.places.strip

@@ -56,7 +56,7 @@ class Reach:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """What a pointer place or a nudge leads to; `recipe` is None where it is not allowed, `why` says what stopped it."""
+    """What a pointer place or a nudge leads to; `recipe` is None where not allowed, `why` says what stopped it."""
 
     recipe: Recipe | None
     value: float

@@ -1,0 +1,276 @@
+"""The make curve as a picture: holds the axis and the scales, builds a frame from the session and paints it.
+
+Three layers: the ground (grid and figures) stays while something is dragged, the still picture stays while the
+pointer only moves, and what lies over it is painted each time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QEvent, QSize, Qt, Slot
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPixmap, QResizeEvent
+from PySide6.QtWidgets import QWidget
+
+from designer.forecast import Forecast
+from widgets.make_curve import curves, gates, grips, overlay, ribbon, vat
+from widgets.make_curve.axis import TimeAxis
+from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
+from widgets.session import Session
+from widgets.theme import apply as dress
+
+
+class Picture(QWidget):
+    """The vat drawn through time, with its panes. One session, one time axis."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.session = session
+        self.system = "metric"
+        self.panes: tuple[str, ...] = curves.DEFAULT_PANES
+        self._axis = TimeAxis(0.0, 1.0, 0.0, 60.0, 60.0)
+        self._fit = "day"
+        self._ranges: dict[str, tuple[float, float]] = {}
+        self._frame: Frame | None = None
+        self._grips: tuple[grips.Grip, ...] = ()
+        self._still: QPixmap | None = None
+        self._ground: QPixmap | None = None
+        self._ground_key: tuple[object, ...] = ()
+        self.setMinimumSize(QSize(520, 380))
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        session.forecastChanged.connect(self._forecast_changed)
+        session.bandsChanged.connect(self._bands_changed)
+        session.chosenChanged.connect(self._restill)
+        self._forecast_changed()
+
+    # ---- what others may ask
+
+    @property
+    def frame(self) -> Frame:
+        """What is drawn now."""
+        if self._frame is None:
+            self._frame = self._built()
+            self._grips = grips.of_frame(self._frame)
+        return self._frame
+
+    def grip(self, stage: str, field: str, place: str) -> grips.Grip:
+        """The grip of a setting; KeyError if it is not in view."""
+        _ = self.frame
+        for found in self._grips:
+            if found.key == (stage, field) and found.place == place:
+                return found
+        raise KeyError((stage, field, place))
+
+    def set_system(self, system: str) -> None:
+        """Metric or US units."""
+        self.system = system
+        self._changed()
+        self._settled()
+
+    def set_panes(self, names: tuple[str, ...]) -> None:
+        """Which panes are unfolded under the vat."""
+        self.panes = names
+        self._changed()
+        self._settled()
+
+    def fit_day(self) -> None:
+        """Show the work at the vat, from milk to into the press."""
+        self._fit = "day"
+        self._show(0.0, make_day_end(self.frame.blocks))
+
+    def fit_whole(self) -> None:
+        """Show the whole make."""
+        self._fit = "whole"
+        self._show(0.0, self._axis.whole_min)
+
+    def fit_stage(self, stage_id: str) -> None:
+        """Show one stage with a little on both sides."""
+        block = next(block for block in self.frame.blocks if block.id == stage_id)
+        margin = 0.15 * block.length_min
+        self._fit = "free"
+        self._show(block.start_min - margin, block.end_min + margin)
+
+    def zoom(self, factor: float, x: float | None = None) -> None:
+        """`factor` times as much time in view, about a pixel or the middle."""
+        self._fit = "free"
+        self._axis = self._axis.zoomed(self._axis.left + self._axis.width / 2 if x is None else x, factor)
+        self._changed()
+        self._settled()
+
+    def pan(self, pixels: float) -> None:
+        """Move the view; positive shows later minutes."""
+        self._fit = "free"
+        self._axis = self._axis.panned(pixels)
+        self._changed()
+        self._settled()
+
+    # ---- building the picture
+
+    def _show(self, start: float, end: float) -> None:
+        self._axis = self._axis.shown(start, end)
+        self._changed()
+        self._settled()
+
+    def _places(self) -> Places:
+        return places(self.width(), self.height(), self.panes, QFontMetricsF(dress.font("note")).height())
+
+    def _built(self) -> Frame:
+        session = self.session
+        forecast = session.forecast
+        where = self._places()
+        self._axis = self._axis.placed(where.vat.left(), where.vat.width())
+        low, high = self._ranges["temperature"]
+        scales = {
+            key: Scale(where.panes[key.split(":")[0]], *span)
+            for key, span in self._ranges.items()
+            if key.split(":")[0] in where.panes
+        }
+        note, body, strong = dress.font("note"), dress.font("body"), dress.font("note", bold=True)
+        return Frame(
+            forecast=forecast,
+            before=session.before,
+            blocks=blocks(forecast, self.system),
+            axis=self._axis,
+            places=where,
+            temperature=vat.temperature_scale(where.vat, low, high),
+            scales=scales,
+            colours=dress.colours(),
+            fonts=Fonts(note, body, strong, QFontMetricsF(note), QFontMetricsF(body), QFontMetricsF(strong)),
+            system=self.system,
+            clock_start_min=forecast.recipe.start_clock_min,
+            chosen=session.chosen,
+            bands_stale=session.bands_stale,
+            pixel_ratio=self.devicePixelRatioF(),
+            gates=gates.marks(session.verdict),
+            edges=edges_of(forecast),
+        )
+
+    def _settle_scales(self, forecast: Forecast) -> None:
+        """Scales and length of the axis; held still while something is dragged."""
+        trace = forecast.trace
+        self._ranges = curves.ranges(forecast)
+        self._ranges["temperature"] = (float(trace["temperature_c"].min()), float(trace["temperature_c"].max()))
+        self._axis = self._axis.grown(max(forecast.stages[-1].end_min, 1.0))
+
+    def _changed(self) -> None:
+        self._frame = None
+        self._still = None
+        self.update()
+
+    @Slot()
+    def _restill(self) -> None:
+        self._changed()
+
+    @Slot()
+    def _forecast_changed(self) -> None:
+        if not self.session.previewing:
+            self._settle_scales(self.session.forecast)
+            self._frame = None
+            if self._fit == "day":
+                self._axis = self._axis.shown(0.0, make_day_end(blocks(self.session.forecast, self.system)))
+            elif self._fit == "whole":
+                self._axis = self._axis.shown(0.0, self._axis.whole_min)
+        self._changed()
+        if not self.session.previewing:
+            self._settled()
+
+    @Slot()
+    def _bands_changed(self) -> None:
+        self._changed()
+
+    def _settled(self) -> None:
+        """The grips are where they will stay; called after every change but those within a drag."""
+
+    def _over(self, painter: QPainter, frame: Frame) -> None:
+        """Painted over the still picture each time."""
+
+    # ---- painting
+
+    def sizeHint(self) -> QSize:
+        """A comfortable size."""
+        return QSize(980, 640)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Everything moves."""
+        super().resizeEvent(event)
+        self._changed()
+        self._settled()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Another palette or font draws another picture."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._changed()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The still picture, and over it what moves with the pointer."""
+        frame = self.frame
+        ground = self._grounded(frame)
+        moving = self.session.previewing
+        if self._still is None and not moving:
+            self._still = self._pixmap(frame)
+            self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
+        painter = QPainter(self)
+        try:
+            if moving or self._still is None:
+                self._paint_still(painter, frame, ground)
+            else:
+                painter.drawPixmap(0, 0, self._still)
+            self._over(painter, frame)
+        finally:
+            painter.end()
+
+    def _pixmap(self, frame: Frame) -> QPixmap:
+        ratio = frame.pixel_ratio
+        made = QPixmap(QSize(round(self.width() * ratio), round(self.height() * ratio)))
+        made.setDevicePixelRatio(ratio)
+        return made
+
+    @staticmethod
+    def _within(pixmap: QPixmap, paint: Callable[[QPainter], None]) -> None:
+        """Paint on a pixmap; a painter left open when its pixmap goes would end the process."""
+        painter = QPainter(pixmap)
+        try:
+            paint(painter)
+        finally:
+            painter.end()
+
+    def _grounded(self, frame: Frame) -> QPixmap:
+        """What stays as it is while something is dragged; drawn anew when axis, scales, size or palette change."""
+        key = (
+            frame.axis,
+            frame.places.vat,
+            self.panes,
+            tuple(self._ranges.items()),
+            frame.colours.name,
+            self.system,
+            frame.pixel_ratio,
+            frame.clock_start_min,
+            frame.fonts.note.key(),
+            self.size(),
+        )
+        if self._ground is None or key != self._ground_key:
+            self._ground_key = key
+            self._ground = self._pixmap(frame)
+            self._ground.fill(frame.colour("paper"))
+            self._within(self._ground, lambda painter: self._paint_ground(painter, frame))
+        return self._ground
+
+    def _paint_ground(self, painter: QPainter, frame: Frame) -> None:
+        vat.paint_scale(painter, frame)
+        for key in frame.places.panes:
+            curves.paint_ground(painter, frame, curves.PANES[key])
+        ribbon.paint_axis(painter, frame)
+        overlay.paint_heads(painter, frame, None)
+
+    def _paint_still(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
+        painter.drawPixmap(0, 0, ground)
+        vat.paint_vat(painter, frame)
+        vat.content_words(painter, frame)
+        ribbon.paint_ribbon(painter, frame)
+        for key in frame.places.panes:
+            curves.paint_pane(painter, frame, curves.PANES[key])
+        ribbon.paint_midnights(painter, frame)
+        gates.paint_gates(painter, frame)
+        ribbon.paint_strip(painter, frame)
+        overlay.paint_corner_words(painter, frame, self._grips)
