@@ -15,7 +15,7 @@ class Cool(VatStage):
     LABEL: ClassVar[str] = "cool"
     HELP: ClassVar[str] = "Cool the milk to a temperature."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "temperature")
-    PLAN: ClassVar[tuple[str, ...]] = ("to {temperature_c}",)
+    PLAN: ClassVar[tuple[str, ...]] = ("to {temperature_c}", "stir gently")
 
     kind: Literal["cool"] = words("cool", "Kind of stage.")
     end: End = part(after(30.0), "end", "end", "What ends the stage.")

@@ -15,7 +15,7 @@ class Fill(RoomStage):
     LABEL: ClassVar[str] = "fill forms"
     HELP: ClassVar[str] = "Fill the curd into its forms."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
-    PLAN: ClassVar[tuple[str, ...]] = ("room {room_c}",)
+    PLAN: ClassVar[tuple[str, ...]] = ("evenly and quickly", "room {room_c}")
 
     kind: Literal["fill"] = words("fill", "Kind of stage.")
     end: End = part(after(15.0), "end", "end", "What ends the stage.")

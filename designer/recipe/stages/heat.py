@@ -16,7 +16,7 @@ class Heat(VatStage):
     HELP: ClassVar[str] = "Warm the milk, usually to the temperature the starter likes."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "temperature")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("temperature_c", "corner", 0.5),)
-    PLAN: ClassVar[tuple[str, ...]] = ("to {temperature_c}",)
+    PLAN: ClassVar[tuple[str, ...]] = ("to {temperature_c}", "stir gently")
 
     kind: Literal["heat"] = words("heat", "Kind of stage.")
     end: End = part(after(30.0), "end", "end", "What ends the stage.")
