@@ -68,6 +68,8 @@ _ALL = (
     _minutes("cut_min", "Cut after coagulant"),
     _minutes("finish_min", "End of the make"),
     Quantity("press_kpa", "Highest pressure on the cheese", "kPa", "pressure", 1, 1.0),
+    Quantity("knit", "Knit of the curd", "of 1", "ratio", 2, 0.05, "more"),
+    Quantity("acidity_drawn_pct", "Acidity of the whey when first drawn", "% lactic acid", "acidity", 2, 0.01),
     # Trace columns: one value at every moment.
     Quantity("temperature_c", "Temperature", "°C", "temperature", 1, 0.5),
     _ph("ph", "pH of milk or curd"),
