@@ -8,8 +8,9 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.make import knit
 from designer.make.kernel import Path
-from designer.make.march import OUT_EXTRA
+from designer.make.march import NATURAL_ACIDITY_PCT, OUT_EXTRA
 from designer.make.state import (
     ASH,
     CALCIUM,
@@ -145,7 +146,31 @@ def outcomes(
     if mill_row is not None:
         index = int(np.searchsorted(path.out[:, 0], path.ends[mill_row, 0] - 1e-9))
         values["ph_mill"] = float(path.out[index, 2])
+    drawn = np.flatnonzero(rows["whey_off"] > 0.0)
+    if drawn.size:
+        y = path.out[int(np.searchsorted(path.out[:, 0], path.ends[drawn[0], 0] - 1e-9)), OUT_EXTRA:]
+        if y[WHEY + WATER] > 1e-5:
+            lactic = 100.0 * LACTATE_KG * float(y[WHEY + LACTATE] / y[WHEY + WATER])
+            values["acidity_drawn_pct"] = NATURAL_ACIDITY_PCT[1] + lactic
+    joined = joining(path, rows[: end_row + 1], p)
+    if joined is not None:
+        values["knit"] = knit.score(joined, p)
     return values
+
+
+def joining(path: Path, rows: NDArray[Any], p: Any) -> knit.Joining | None:
+    """What the pieces of curd are like when they meet in form or press; None where there are none. See `make.knit`."""
+    points = path.out[path.out[:, 1] < len(rows)]
+    row = points[:, 1].astype(int)
+
+    def water_and_salt(index: int) -> tuple[float, float]:
+        y = points[index, OUT_EXTRA:]
+        return 100.0 * float(y[CURD + WATER] / phase_mass(y, CURD, p)), 100.0 * float(y[CURD + SALT] / y[CURD + WATER])
+
+    return knit.joining(
+        rows, points[:, 0], rows["place"][row], rows["load_kpa"][row], points[:, OUT_EXTRA + T], points[:, 2],
+        water_and_salt, p,
+    )  # fmt: skip
 
 
 def at_minute_of_row(path: Path, row: int) -> Series:
