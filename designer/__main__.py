@@ -7,12 +7,12 @@ import sys
 from designer import bootstrap
 
 
-def main() -> None:
-    """Everything after the module's name goes to the command line as it is."""
+def main() -> int:
+    """Everything after the module's name goes to the command line as it is; its exit code comes back."""
     bootstrap.enter("designer", sys.argv[1:])
     from designer.cli import main as command_line
 
-    command_line()
+    return command_line()
 
 
-main()
+raise SystemExit(main())
