@@ -1,0 +1,232 @@
+"""Every figure of a recipe that a maker can move: doses, times, temperatures, sizes, loads, the milk itself.
+
+Levers, aim and explain speak of a recipe in these. What is a fact of the bottle or the pack (strength, potency), the
+heat treatment, and what happens after the first room are not among them.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from designer.recipe.document import Addition, Form, MilkSource, Recipe, Starter
+from designer.recipe.edit import edit, edit_addition, edit_form, edit_milk, edit_recipe, edit_starter
+from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
+from designer.recipe.field import FieldMeta, Model, field_meta, field_metas
+from designer.recipe.milk import source_milk
+from designer.recipe.stages.press import Press
+from designer.recipe.stages.stage import Stage, VatStage
+from designer.units import System, show
+
+Of = Literal["recipe", "milk", "starter", "addition", "form", "stage"]
+
+MILK_FIELDS = (
+    "volume_l", "mass_kg", "fat_pct", "protein_pct", "casein_pct", "lactose_pct", "ph", "temperature_c", "age_h",
+)  # fmt: skip
+STARTER_FIELDS = ("bulk_pct", "mass_kg", "cells_per_ml", "units", "acidity_pct", "after_min")
+ADDITION_FIELDS = ("mass_kg", "volume_l", "mass_pct", "after_min")
+FORM_FIELDS = ("diameter_mm", "length_mm", "width_mm", "height_mm", "follower_diameter_mm", "lever")
+FOR_THE_PLAN = frozenset(("turn_min",))
+"""Stage fields that say how the work is done and reach no law."""
+_MODELS: Mapping[str, type[Model]] = {"milk": MilkSource, "starter": Starter, "addition": Addition, "form": Form}
+_WORKING = frozenset(("coagulant", "calcium_chloride", "acid", "salt"))
+_DIFFERENCES = {"temperature": "temperature_difference"}
+
+
+@dataclass(frozen=True, slots=True)
+class Movable:
+    """One figure that can be moved. `where` is the id of its stage, milk or dose ("form"; "" for the recipe itself).
+
+    `field` is a field of that part, "end.value", "end.length_min" or "steps.2.load_kg". `step`, `low`, `high` and
+    `value` are in the base unit of `kind`; `owner` names the part as the maker does.
+    """
+
+    of: Of
+    where: str
+    field: str
+    owner: str
+    label: str
+    kind: str
+    step: float
+    low: float
+    high: float
+    value: float
+
+    @property
+    def path(self) -> tuple[str, str]:
+        """What tells it from every other of the recipe."""
+        return self.where, self.field
+
+    @property
+    def title(self) -> str:
+        """ "cook: temperature"."""
+        return f"{self.owner}: {self.label}" if self.owner else self.label
+
+    def shown(self, value: float | None = None, system: System = "metric") -> str:
+        """A value of it (its own by default) with unit."""
+        return show(self.value if value is None else value, self.kind, system=system)
+
+    def shown_change(self, change: float, system: System = "metric") -> str:
+        """A change with its sign: "+0.5 °C"."""
+        text = show(abs(change), _DIFFERENCES.get(self.kind, self.kind), system=system)
+        return f"{'+' if change >= 0.0 else '−'}{text}"
+
+
+def movables(recipe: Recipe) -> tuple[Movable, ...]:
+    """Everything of the main make that can be moved, in the order of the document."""
+    return tuple(_all(recipe))
+
+
+def _all(recipe: Recipe) -> Iterator[Movable]:
+    room = field_meta(Recipe, "room_c")
+    yield _movable("recipe", "", "room_c", "", "make room", room, recipe.room_c)
+    for source in recipe.milks:
+        yield from _of_milk(source, len(recipe.milks) > 1)
+    for starter in recipe.starters:
+        owner = starter.name or f"{starter.kind.replace('_', ' ')} starter"
+        yield from _of_part("starter", starter, owner, STARTER_FIELDS, dose=True)
+    for addition in recipe.additions:
+        if addition.what in _WORKING:
+            owner = addition.name or addition.what.replace("_", " ")
+            yield from _of_part("addition", addition, owner, ADDITION_FIELDS, dose=True)
+    if recipe.form is not None:
+        yield from _of_part("form", recipe.form, "form", FORM_FIELDS)
+    for stage in made_stages(recipe):
+        yield from _of_stage(stage)
+
+
+def made_stages(recipe: Recipe) -> Iterator[Stage]:
+    """Stages of the main make up to the first room, where it ends."""
+    for stage in recipe.stages:
+        if stage.kind == "room":
+            return
+        yield stage
+
+
+def _movable(of: Of, where: str, field: str, owner: str, label: str, meta: FieldMeta, value: float) -> Movable:
+    low = -math.inf if meta.low is None else meta.low
+    high = math.inf if meta.high is None else meta.high
+    return Movable(of, where, field, owner, label, meta.kind, meta.step, low, high, value)
+
+
+def _of_part(of: Of, part: Any, owner: str, fields: tuple[str, ...], *, dose: bool = False) -> Iterator[Movable]:
+    where = "form" if of == "form" else part.id
+    for name in fields:
+        value, meta = getattr(part, name), field_meta(_MODELS[of], name)
+        if value is None or (name == "after_min" and value == 0.0):
+            continue
+        label = {"after_min": "goes in after", "bulk_pct": "dose", "mass_kg": "dose", "volume_l": "dose"}.get(name)
+        found = _movable(of, where, name, owner, label or meta.label, meta, value)
+        yield _fine(found) if dose and name != "after_min" else found
+
+
+def _fine(one: Movable) -> Movable:
+    """A dose moves by a natural part of itself: a step no longer than a quarter of it, from 1, 2, 5, 10, ..."""
+    if one.value <= 0.0 or one.step <= one.value / 4.0:
+        return one
+    most = one.value / 4.0
+    power = 10.0 ** math.floor(math.log10(most))
+    step = max(part * power for part in (1.0, 2.0, 5.0) if part * power <= most * (1.0 + 1e-9))
+    return Movable(one.of, one.where, one.field, one.owner, one.label, one.kind, step, one.low, one.high, one.value)
+
+
+def _of_milk(source: MilkSource, several: bool) -> Iterator[Movable]:
+    milk = source_milk(source)
+    holds = {
+        "volume_l": source.volume_l,
+        "mass_kg": source.mass_kg,
+        "fat_pct": milk.fat / 10.0,
+        "protein_pct": (milk.casein + milk.whey_protein) / 10.0,
+        "casein_pct": source.casein_pct,
+        "lactose_pct": milk.lactose / 10.0,
+        "ph": milk.ph,
+        "temperature_c": milk.temperature_c,
+        "age_h": source.age_h,
+    }
+    owner = (source.name or source.id) if several else "milk"
+    for name in MILK_FIELDS:
+        value = holds[name]
+        if value is not None:
+            meta = field_meta(MilkSource, name)
+            yield _movable("milk", source.id, name, owner, meta.label, meta, value)
+
+
+def _of_stage(stage: Stage) -> Iterator[Movable]:
+    for meta in field_metas(type(stage)):
+        value = getattr(stage, meta.name)
+        if meta.shape != "quantity" or value is None or meta.name in FOR_THE_PLAN:
+            continue
+        if meta.name == "ramp_min" and ramp_is_stage(stage):
+            continue
+        yield _movable("stage", stage.id, meta.name, stage.title, meta.label, meta, value)
+    if isinstance(stage, Press):
+        yield from _of_steps(stage)
+    yield from _of_end(stage)
+
+
+def _of_steps(stage: Press) -> Iterator[Movable]:
+    many = len(stage.steps) > 1
+    for index, step in enumerate(stage.steps):
+        for meta in field_metas(type(step)):
+            value = getattr(step, meta.name)
+            if value is not None:
+                label = f"{meta.label} of step {index + 1}" if many else meta.label
+                yield _movable("stage", stage.id, f"steps.{index}.{meta.name}", stage.title, label, meta, value)
+
+
+def _of_end(stage: Stage) -> Iterator[Movable]:
+    end = stage.end
+    if end.is_state:
+        assert end.value is not None
+        low, high, step = END_VALUE_RANGE[end.by]
+        what = {"ph": "pH", "floc_multiple": "multiple of flocculation", "whey_off": "whey run off"}.get(end.by, end.by)
+        label = f"ends at {what}" + (f" of the {end.of}" if end.of else "")
+        kind = END_VALUE_KIND[end.by]
+        yield Movable("stage", stage.id, "end.value", stage.title, label, kind, step, low, high, end.value)
+    elif not isinstance(stage, Press):  # there the steps hold the length
+        meta = field_meta(End, "length_min")
+        assert end.length_min is not None
+        yield _movable("stage", stage.id, "end.length_min", stage.title, meta.label, meta, end.length_min)
+
+
+def ramp_is_stage(stage: Stage) -> bool:
+    """True where the change of temperature takes the whole stage, so that the two lengths are one."""
+    return (
+        isinstance(stage, VatStage) and stage.ramp_min is not None and stage.ramp_min >= stage.end.planned_min - 1e-9
+    )
+
+
+def changes(part: Model, field: str, value: float) -> dict[str, Any]:
+    """Field changes of a part that move one figure to a value, before any check."""
+    name, _, rest = field.partition(".")
+    if name == "steps":
+        assert isinstance(part, Press)
+        index, _, inner = rest.partition(".")
+        steps = list(part.steps)
+        steps[int(index)] = steps[int(index)].model_copy(update={inner: value})
+        return {"steps": tuple(steps)}
+    if name == "end":
+        assert isinstance(part, Stage)
+        moved: dict[str, Any] = {"end": part.end.model_copy(update={rest: value})}
+        if rest == "length_min" and ramp_is_stage(part):
+            moved["ramp_min"] = value
+        return moved
+    return {field: value}
+
+
+def moved(recipe: Recipe, one: Movable, value: float) -> Recipe:
+    """The recipe with one figure at a value. Raises RecipeError where that can't be."""
+    match one.of:
+        case "recipe":
+            return edit_recipe(recipe, **{one.field: value})
+        case "milk":
+            return edit_milk(recipe, one.where, **{one.field: value})
+        case "starter":
+            return edit_starter(recipe, one.where, **{one.field: value})
+        case "addition":
+            return edit_addition(recipe, one.where, **{one.field: value})
+        case "form":
+            return edit_form(recipe, **{one.field: value})
+    return edit(recipe, one.where, **changes(recipe.stage(one.where), one.field, value))
