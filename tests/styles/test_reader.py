@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from styles.reader import HAVES, StyleError, keys, parse_range, read, reads, sources, style, styles
+from styles.reader import FOLDER, HAVES, StyleError, keys, parse_range, read, reads, sources, style, styles
 from styles.settings import COMPOSITION, MOMENTS, SETTINGS
 
 SMALL = """
@@ -81,7 +81,13 @@ def test_the_ten_styles_to_start_are_here() -> None:
         "havarti",
     ]
     assert set(start) <= set(keys())
-    assert len(styles()) == len(keys())
+    assert len(styles()) == len(keys()) >= 45
+
+
+def test_every_source_is_used_somewhere() -> None:
+    text = "".join(path.read_text(encoding="utf-8") for path in FOLDER.glob("*.toml") if path.stem != "sources")
+    unused = [key for key in sources() if f'"{key}"' not in text]
+    assert unused == []
 
 
 def test_a_protected_name_binds_only_who_claims_it() -> None:
