@@ -24,7 +24,7 @@ from platformdirs import user_cache_path
 
 from designer.make import march as plain
 from designer.make.law import FAST
-from designer.make.state import SIZE
+from designer.make.state import SIZE, ZONES
 from designer.recipe.schedule import END_TIME, PLACE_UNDER_WHEY, T_FOLLOW, T_RAMP
 
 Path2D = NDArray[np.float64]
@@ -32,13 +32,17 @@ Path2D = NDArray[np.float64]
 
 @dataclass(frozen=True, slots=True)
 class Path:
-    """One marched make: `out` (n, 5 + SIZE) as written by `march`, `ends` (rows, 3), minute of rennet, floc and cut."""
+    """One marched make: `out` and `ends` as written by `march`, minute of rennet, flocculation time, minute of the cut.
+
+    `last` (ZONES, SIZE) is the state from which another march can go on.
+    """
 
     out: Path2D
     ends: Path2D
     rennet_min: float
     floc_min: float
     cut_min: float
+    last: Path2D
 
 
 def source_key() -> str:
@@ -57,7 +61,7 @@ def compiled() -> Callable[..., int]:
     """The march as machine code; compiles (a few seconds) on its first call after an edit, else loads."""
     os.environ.setdefault("NUMBA_CACHE_DIR", str(user_cache_path("curdwright") / f"march-{source_key()}"))
     numba.config.CACHE_DIR = os.environ["NUMBA_CACHE_DIR"]
-    return njit(cache=True, nogil=True, error_model="numpy", fastmath=FAST)(plain.march)  # type: ignore[no-any-return]
+    return njit(cache=True, nogil=True, error_model="numpy", fastmath=FAST)(plain.march)
 
 
 _ready = threading.Event()
@@ -164,8 +168,16 @@ def _run(
 ) -> Path:
     out = np.empty((size or room_for(rows), plain.OUT_EXTRA + SIZE))
     ends = np.zeros((len(rows), 3))
-    n = function(rows, y0, first_row, t0, p, out, ends, info)
-    return Path(out[:n], ends, float(info[1]), float(info[2]), float(info[3]))
+    last = np.zeros((ZONES, SIZE))
+    n = function(rows, zoned(y0), first_row, t0, p, out, ends, info, last)
+    return Path(out[:n], ends, float(info[1]), float(info[2]), float(info[3]), last)
+
+
+def zoned(y: NDArray[np.float64]) -> NDArray[np.float64]:
+    """A state (SIZE,) as zones (ZONES, SIZE) of which only the first is there yet; zones as they are."""
+    if y.ndim == 2:
+        return y
+    return np.vstack([y, np.full(SIZE, np.nan)])
 
 
 def march(
@@ -182,7 +194,8 @@ def march(
 ) -> Path:
     """March prepared rows from a state. `twin=None` takes the compiled march if it is ready, else the plain twin.
 
-    rows: from `prepare`; y0 (SIZE,); p one parameter record. The rows are copied, so a call never changes them.
+    rows: from `prepare`; y0 (SIZE,), or (ZONES, SIZE) to go on with a cheese; p one parameter record. The rows are
+    copied, so a call never changes them.
     """
     rows = rows.copy()
     info = np.array([0.0, rennet_min, floc_min, cut_min])

@@ -19,4 +19,4 @@ F = TypeVar("F", bound=Callable[..., Any])
 
 def law(function: F) -> F:
     """The function itself, known to the compiler."""
-    return register_jitable(error_model="numpy", fastmath=FAST)(function)  # type: ignore[no-any-return]
+    return register_jitable(error_model="numpy", fastmath=FAST)(function)

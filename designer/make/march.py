@@ -1,7 +1,8 @@
 """The march: one make from any row and any state, stage by stage, in equal Heun steps with ends found inside a step.
 
 `march` and `march_many` are compiled; the same functions run as plain Python (the twin) while the compiler works.
-Columns of `out`: minute, row, pH of curd, pH of whey, firmness [Pa], then the state.
+Columns of `out`: minute, row, pH of curd, pH of whey, firmness [Pa]; core and edge: two temperatures [°C], two pH,
+two moistures [kg/kg] (equal where there is one zone); then the state of the whole.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ from numpy.typing import NDArray
 
 from designer.make.acid import awake_at_start
 from designer.make.law import law
-from designer.make.rates import curd_mass, curd_ph, firmness, rates, whey_ph
+from designer.make.rates import curd_mass, curd_ph, firmness, whey_ph, zone_rates
 from designer.make.state import (
     ACID,
     ACID_IN,
@@ -25,13 +26,16 @@ from designer.make.state import (
     CASEIN,
     CELLS,
     CLOT,
+    CORE,
     CURD,
     DRY_SALT,
-    EDGE,
     FAT,
     GEL,
     GONE,
+    GRAIN,
     LACTATE,
+    LACTATE_KG,
+    OUTER,
     RENNET,
     SALT,
     SALT_IN,
@@ -39,6 +43,7 @@ from designer.make.state import (
     WATER,
     WHEY,
     WHEY_PROTEIN,
+    ZONES,
     T,
 )
 from designer.recipe.schedule import (
@@ -53,12 +58,13 @@ from designer.recipe.schedule import (
     GEL_NONE,
     OF_WHEY,
     PLACE_MILK,
+    PLACE_MOULD,
     PLACE_UNDER_WHEY,
     T_HOLD,
     T_RAMP,
 )
 
-OUT_EXTRA = 5
+OUT_EXTRA = 11
 # What `march` tells besides the path: info[0] points written, [1] minute of rennet, [2] minutes to flocculation,
 # [3] minute of the cut; negative where it did not happen.
 INFO = 4
@@ -93,10 +99,10 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
             y[CURD + WHEY_PROTEIN] -= joined
             y[CURD + CASEIN] += joined
     edge = row.cut_mm
-    if edge <= 0.0 and y[EDGE] <= 0.0 and row.place != PLACE_MILK and row.place != PLACE_UNDER_WHEY:
+    if edge <= 0.0 and y[GRAIN] <= 0.0 and row.place != PLACE_MILK and row.place != PLACE_UNDER_WHEY:
         edge = 40.0  # ladled or hung uncut: lumps of a ladle's size
     if edge > 0.0:
-        if y[EDGE] <= 0.0:
+        if y[GRAIN] <= 0.0:
             kept = p.casein_kept
             if y[GEL] == GEL_LACTIC:
                 kept = p.casein_kept_acid
@@ -108,8 +114,8 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
             y[WHEY + CASEIN] += fines
             y[CURD + FAT] -= fat
             y[WHEY + FAT] += fat
-        if y[EDGE] <= 0.0 or row.place == PLACE_UNDER_WHEY:
-            y[EDGE] = edge
+        if y[GRAIN] <= 0.0 or row.place == PLACE_UNDER_WHEY:
+            y[GRAIN] = edge
     strewn = row.salt_per_curd * curd_mass(y, p)
     y[DRY_SALT] += strewn
     if row.place == PLACE_MILK:
@@ -124,6 +130,7 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
 @law
 def heun(
     y: NDArray[np.float64],
+    zones: int,
     row: Any,
     p: Any,
     h: float,
@@ -131,19 +138,31 @@ def heun(
     k2: NDArray[np.float64],
     to: NDArray[np.float64],
 ) -> None:
-    """One Heun step of h minutes from y into `to`; k1 must hold the rates at y."""
+    """One Heun step of h minutes from y into `to`, all (ZONES, SIZE); k1 must hold the rates at y."""
+    for zone in range(zones):
+        for i in range(SIZE):
+            to[zone, i] = y[zone, i] + h * k1[zone, i]
+    zone_rates(to, zones, row, p, k2)
+    for zone in range(zones):
+        for i in range(SIZE):
+            to[zone, i] = y[zone, i] + 0.5 * h * (k1[zone, i] + k2[zone, i])
+
+
+@law
+def whole(y: NDArray[np.float64], zones: int, out: NDArray[np.float64]) -> None:
+    """The cheese as one: the mean of its halves into out (SIZE,)."""
     for i in range(SIZE):
-        to[i] = y[i] + h * k1[i]
-    rates(to, row, p, k2)
-    for i in range(SIZE):
-        to[i] = y[i] + 0.5 * h * (k1[i] + k2[i])
+        out[i] = y[CORE, i] if zones < ZONES else 0.5 * (y[CORE, i] + y[OUTER, i])
 
 
 @law
 def end_margin(
     y: NDArray[np.float64], row: Any, p: Any, minute: float, info: NDArray[np.float64], toward: float
 ) -> float:
-    """How far past its end a stage is; reached at zero and above. `toward` is +1 or -1 for a temperature end."""
+    """How far past its end a stage is; reached at zero and above. `toward` is +1 or -1 for a temperature end.
+
+    y (SIZE,) is the whole cheese.
+    """
     if row.end_by == END_TEMPERATURE:
         return toward * (y[T] - row.end_value)
     if row.end_by == END_FLOC_MULTIPLE:
@@ -159,22 +178,31 @@ def end_margin(
         return row.end_value - ph
     if row.end_by == END_FIRMNESS:
         return firmness(y, ph, p) - row.end_value
-    base, water, lactate = 0.15, y[CURD + WATER], y[CURD + LACTATE]
+    base, water, lactate = NATURAL_ACIDITY_PCT[0], y[CURD + WATER], y[CURD + LACTATE]
     if row.end_of == OF_WHEY and y[WHEY + WATER] > 1e-5:
-        base, water, lactate = 0.11, y[WHEY + WATER], y[WHEY + LACTATE]
-    return base + 9.008 * lactate / water - row.end_value
+        base, water, lactate = NATURAL_ACIDITY_PCT[1], y[WHEY + WATER], y[WHEY + LACTATE]
+    return base + 100.0 * LACTATE_KG * lactate / water - row.end_value
 
 
 @law
-def _write(out: NDArray[np.float64], n: int, minute: float, index: int, y: NDArray[np.float64], p: Any) -> int:
-    ph = curd_ph(y, p)
+def _write(
+    out: NDArray[np.float64], n: int, minute: float, index: int, y: NDArray[np.float64], zones: int, p: Any
+) -> int:
+    mean = out[n, OUT_EXTRA:]
+    whole(y, zones, mean)
+    ph = curd_ph(mean, p)
     out[n, 0] = minute
     out[n, 1] = index
     out[n, 2] = ph
-    out[n, 3] = whey_ph(y, p, ph)
-    out[n, 4] = firmness(y, ph, p)
-    for i in range(SIZE):
-        out[n, OUT_EXTRA + i] = y[i]
+    out[n, 3] = whey_ph(mean, p, ph)
+    out[n, 4] = firmness(mean, ph, p)
+    outer = OUTER if zones == ZONES else CORE
+    out[n, 5] = y[CORE, T]
+    out[n, 6] = y[outer, T]
+    out[n, 7] = ph if zones < ZONES else curd_ph(y[CORE], p)
+    out[n, 8] = ph if zones < ZONES else curd_ph(y[outer], p)
+    out[n, 9] = y[CORE, CURD + WATER] / curd_mass(y[CORE], p)
+    out[n, 10] = y[outer, CURD + WATER] / curd_mass(y[outer], p)
     return n + 1
 
 
@@ -193,56 +221,69 @@ def march(
     out: NDArray[np.float64],
     ends: NDArray[np.float64],
     info: NDArray[np.float64],
+    last: NDArray[np.float64],
 ) -> int:
-    """March `rows` from row `first_row`, state y0 (SIZE,) and minute t0; returns points written to out (n, 5 + SIZE).
+    """March `rows` from row `first_row`, state y0 (ZONES, SIZE) and minute t0; returns points written to out.
 
-    ends (rows, 3) takes start, end and 1 where a state end was reached (0: ran to its latest). info (INFO,) is read
-    and updated, so that a march can go on from another. p is one record of constants and milk.
+    out (n, OUT_EXTRA + SIZE). ends (rows, 3) takes start, end and 1 where a state end was reached (0: ran to its
+    latest). info (INFO,) is read and updated, and last (ZONES, SIZE) takes the final state, so that a march can go on
+    from another. p is one record of constants and milk.
     """
     y = y0.copy()
-    k1, k2, trial = np.zeros(SIZE), np.zeros(SIZE), np.zeros(SIZE)
+    k1, k2, trial = np.zeros((ZONES, SIZE)), np.zeros((ZONES, SIZE)), y0.copy()
+    mean = np.zeros(SIZE)
     minute, n, done_stage = t0, 0, -1
+    zones = ZONES if not np.isnan(y[OUTER, T]) else 1
     for index in range(first_row, len(rows)):
         row = rows[index]
-        begin(y, row, p)
+        if zones == 1 and row.place >= PLACE_MOULD:
+            y[OUTER] = y[CORE]
+            trial[:] = y
+            zones = ZONES
+        for zone in range(zones):
+            begin(y[zone], row, p)
         if info[1] < 0.0 and row.rennet_imcu_l > 0.0:
             info[1] = minute
-        if info[3] < 0.0 and y[EDGE] > 0.0:
+        if info[3] < 0.0 and y[CORE, GRAIN] > 0.0:
             info[3] = minute
         ends[index, 0] = minute
         ends[index, 2] = 1.0
-        n = _write(out, n, minute, index, y, p)
+        n = _write(out, n, minute, index, y, zones, p)
         open_end = row.end_by != END_TIME
-        toward = 1.0 if y[T] <= row.end_value else -1.0
+        whole(y, zones, mean)
+        toward = 1.0 if mean[T] <= row.end_value else -1.0
         if row.stage == done_stage or (
-            open_end and row.earliest_min <= 0.0 and end_margin(y, row, p, minute, info, toward) >= 0.0
+            open_end and row.earliest_min <= 0.0 and end_margin(mean, row, p, minute, info, toward) >= 0.0
         ):
             ends[index, 1] = minute
             done_stage = row.stage
             continue
         if row.t_law == T_RAMP and row.minutes > 0.0:
-            row.slope_c_min = (row.t_end_c - y[T]) / row.minutes
+            row.slope_c_min = (row.t_end_c - mean[T]) / row.minutes
         steps = int(np.ceil(row.minutes / row.step_max_min - 1e-9))
         h = row.minutes / steps if steps > 0 else 0.0
         start = minute
         reached = not open_end
         for step in range(steps):
-            rates(y, row, p, k1)
-            heun(y, row, p, h, k1, k2, trial)
-            _note_clot(y[CLOT], trial[CLOT], minute, h, info)
+            zone_rates(y, zones, row, p, k1)
+            heun(y, zones, row, p, h, k1, k2, trial)
+            _note_clot(y[CORE, CLOT], trial[CORE, CLOT], minute, h, info)
             if open_end and minute + h - start >= row.earliest_min - 1e-9:
-                after = end_margin(trial, row, p, minute + h, info, toward)
+                whole(trial, zones, mean)
+                after = end_margin(mean, row, p, minute + h, info, toward)
                 if after >= 0.0:
-                    before = end_margin(y, row, p, minute, info, toward)
+                    whole(y, zones, mean)
+                    before = end_margin(mean, row, p, minute, info, toward)
                     low, high, part = 0.0, h, h
                     if before >= 0.0:
                         part = max(0.0, row.earliest_min - (minute - start))
-                        heun(y, row, p, part, k1, k2, trial)
+                        heun(y, zones, row, p, part, k1, k2, trial)
                     else:
                         for _ in range(4):
                             part = low + (high - low) * before / (before - after)
-                            heun(y, row, p, part, k1, k2, trial)
-                            margin = end_margin(trial, row, p, minute + part, info, toward)
+                            heun(y, zones, row, p, part, k1, k2, trial)
+                            whole(trial, zones, mean)
+                            margin = end_margin(mean, row, p, minute + part, info, toward)
                             if margin >= 0.0:
                                 high, after = part, margin
                             else:
@@ -251,16 +292,17 @@ def march(
                                 break
                     y[:] = trial
                     minute += part
-                    n = _write(out, n, minute, index, y, p)
+                    n = _write(out, n, minute, index, y, zones, p)
                     reached = True
                     break
             y[:] = trial
             minute = start + (step + 1) * h
-            n = _write(out, n, minute, index, y, p)
+            n = _write(out, n, minute, index, y, zones, p)
         ends[index, 1] = minute
         if not reached:
             ends[index, 2] = 0.0
         elif open_end:
             done_stage = row.stage
     info[0] = n
+    last[:] = y
     return n

@@ -60,6 +60,12 @@ def columns(path: Path, rows: NDArray[Any], p: Any, names: Collection[str] | Non
         "ph": path.out[:, 2],
         "ph_whey": path.out[:, 3],
         "firmness_pa": path.out[:, 4],
+        "temperature_core_c": path.out[:, 5],
+        "temperature_edge_c": path.out[:, 6],
+        "ph_core": path.out[:, 7],
+        "ph_edge": path.out[:, 8],
+        "moisture_core_pct": 100.0 * path.out[:, 9],
+        "moisture_edge_pct": 100.0 * path.out[:, 10],
         "curd_moisture_pct": 100.0 * y[:, CURD + WATER] / curd,
         "curd_kg_per_100kg": 100.0 * curd,
         "whey_in_vat_kg_per_100kg": 100.0 * phase_mass(y, WHEY, p),
@@ -129,6 +135,9 @@ def outcomes(
     values["ph_end"] = _ph_at_end(path, end_row)
     values["finish_min"] = float(path.ends[end_row, 1])
     values["weight_loss_pct"] = 100.0 * float(y_end[EVAPORATED]) / (values["yield_kg_per_100kg"] / 100.0)
+    end_index = int(np.flatnonzero(path.out[:, 1] <= end_row)[-1])
+    values["ph_core"], values["ph_edge"] = (float(one) for one in path.out[end_index, 7:9])
+    values["moisture_core_pct"], values["moisture_edge_pct"] = (100.0 * float(one) for one in path.out[end_index, 9:11])
     ph6 = float(np.interp(starter_min + 360.0, path.out[:, 0], path.out[:, 2]))
     values["ph_6h"] = ph6
     values["dry_salt_left_pct"] = 100.0 * float(y_end[DRY_SALT]) / (values["yield_kg_per_100kg"] / 100.0)

@@ -25,9 +25,9 @@ from designer.make.state import (
     CELLS,
     CLOT,
     COLLOIDAL,
+    CORE,
     CURD,
     DRY_SALT,
-    EDGE,
     EVAPORATED,
     FAT,
     FILM,
@@ -35,10 +35,12 @@ from designer.make.state import (
     GALACTOSE_KG,
     GEL,
     GONE,
+    GRAIN,
     HEXOSE,
     HEXOSE_KG,
     LACTATE,
     LACTATE_KG,
+    OUTER,
     RENNET,
     SALT,
     SALT_IN,
@@ -50,6 +52,7 @@ from designer.make.state import (
     WATER_KG,
     WHEY,
     WHEY_PROTEIN,
+    ZONES,
     T,
 )
 from designer.make.syneresis import exchange_per_min, film_growth_per_min, skin_growth_per_min, water_loss
@@ -58,6 +61,7 @@ from designer.recipe.schedule import (
     GEL_NONE,
     PLACE_BRINE,
     PLACE_MILK,
+    PLACE_MOULD,
     PLACE_PRESS,
     PLACE_UNDER_WHEY,
     T_FOLLOW,
@@ -198,13 +202,10 @@ def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
     """Temperature: set by the maker, following its surroundings, or moved by wash water."""
     if row.t_law == T_RAMP:
         dy[T] += row.slope_c_min
-    elif row.t_law == T_FOLLOW:
-        h = p.cooling_h
-        if row.place == PLACE_BRINE:
-            h = p.cooling_h_brine
+    elif row.t_law == T_FOLLOW and row.place < PLACE_MOULD:
         va_m = row.va_mm / 1000.0
-        seconds = p.cheese_density * p.cheese_cp * 1000.0 * va_m * (1.0 / h + va_m / (1.5 * p.cheese_conductivity))
-        dy[T] += (row.follow_c - y[T]) * 60.0 / seconds
+        resistance = 1.0 / p.cooling_h + va_m / (1.5 * p.cheese_conductivity)
+        dy[T] += (row.follow_c - y[T]) * 60.0 / (p.cheese_density * p.cheese_cp * 1000.0 * va_m * resistance)
     elif row.water_on > 0.0 and row.minutes > 0.0:
         held = curd_mass(y, p) + y[WHEY + WATER]
         dy[T] += row.water_on / row.minutes * p.cp_water * (row.water_c - y[T]) / (held * p.cp_milk)
@@ -261,10 +262,20 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
     to = GONE
     if row.place == PLACE_UNDER_WHEY or row.place == PLACE_MILK:
         to = WHEY
-    if y[EDGE] > 0.0:
+    if y[GRAIN] > 0.0:
         closed = 1.0 - (1.0 - p.skin_share * y[SKIN]) * (1.0 - p.film_share * y[FILM])
         lost = casein * water_loss(
-            r, int(y[GEL]), y[T], ph, y[EDGE], y[CURD + FAT] / casein, row.place, row.disturbed, row.load_kpa, closed, p
+            r,
+            int(y[GEL]),
+            y[T],
+            ph,
+            y[GRAIN],
+            y[CURD + FAT] / casein,
+            row.place,
+            row.disturbed,
+            row.load_kpa,
+            closed,
+            p,
         )
         _leave(y, p, ph, lost, to, dy)
         dy[SKIN] += skin_growth_per_min(row.load_kpa, row.place, p) * (1.0 - y[SKIN])
@@ -274,7 +285,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
         dy[FILM] += film_growth_per_min(heating, r, p) * (1.0 - y[FILM])
         if to == WHEY and y[WHEY + WATER] > NONE_LEFT:
             solvent = y[CURD + WATER] - p.nonsolvent * casein
-            _even_out(y, p, ph, whey_ph(y, p, ph), solvent, y[EDGE] * mass ** (1.0 / 3.0), dy)
+            _even_out(y, p, ph, whey_ph(y, p, ph), solvent, y[GRAIN] * mass ** (1.0 / 3.0), dy)
     _salt(y, row, p, ph, r, mass, dy)
     if row.water_on > 0.0:
         dy[WHEY + WATER] += row.water_on / row.minutes
@@ -298,3 +309,28 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
         vapour = p.drying_per_min * row.evaporation * area * mass * y[CURD + WATER] / (y[CURD + WATER] + casein)
         dy[CURD + WATER] -= vapour
         dy[EVAPORATED] += vapour
+
+
+@law
+def zone_rates(y: NDArray[np.float64], zones: int, row: Any, p: Any, dy: NDArray[np.float64]) -> None:
+    """Rates of all zones, y and dy (ZONES, SIZE); a second zone adds conduction between core, edge and surroundings.
+
+    Heat crosses half of the body's depth between the halves and a quarter of it to the surface; the depth is volume
+    over surface times a shape factor. Held to the exact series of a block with a fixed surface in the tests.
+    """
+    rates(y[CORE], row, p, dy[CORE])
+    if zones < ZONES:
+        return
+    rates(y[OUTER], row, p, dy[OUTER])
+    if row.t_law != T_FOLLOW:
+        return
+    h = p.cooling_h
+    if row.place == PLACE_BRINE:
+        h = p.cooling_h_brine
+    va_m = row.va_mm / 1000.0
+    path_m = va_m * p.cooling_shape
+    half = 60.0 / (0.5 * p.cheese_density * p.cheese_cp * 1000.0 * va_m)
+    inward = 2.0 * p.cheese_conductivity / path_m * (y[OUTER, T] - y[CORE, T])
+    outside = (row.follow_c - y[OUTER, T]) / (1.0 / h + path_m / (4.0 * p.cheese_conductivity))
+    dy[CORE, T] += half * inward
+    dy[OUTER, T] += half * (outside - inward)

@@ -15,7 +15,6 @@ from numpy.typing import NDArray
 
 from designer.make import kernel
 from designer.make.kernel import Path
-from designer.make.march import OUT_EXTRA
 from designer.make.path import at_minute_of_row, phase_mass
 from designer.make.state import CASEIN, COLLOIDAL, CURD, FAT, GONE, WATER, WHEY, WHEY_PROTEIN, T
 from designer.recipe.schedule import PLACE_AIR, T_FOLLOW, Schedule, as_rows, row
@@ -26,7 +25,7 @@ DAY_MIN = 1440.0
 
 @dataclass(frozen=True, slots=True)
 class LaneRun:
-    """One marched lane. `rows` are the rows as marched, `end_row` the last before the first room, `p` its parameters."""
+    """One marched lane: `rows` as marched, `end_row` the last before the first room, `p` its parameters."""
 
     path: Path
     rows: NDArray[Any]
@@ -68,13 +67,18 @@ def to_a_day(path: Path, rows: NDArray[Any], p: Any, until_min: float, wait: NDA
     wait = wait.copy()
     wait["minutes"] = until_min - done
     more = kernel.march(
-        wait, np.ascontiguousarray(path.out[-1, OUT_EXTRA:]), p, t0=done, rennet_min=path.rennet_min,
+        wait, path.last, p, t0=done, rennet_min=path.rennet_min,
         floc_min=path.floc_min, cut_min=path.cut_min, twin=twin,
     )  # fmt: skip
     tail = more.out.copy()
     tail[:, 1] = len(rows)
     return Path(
-        np.vstack([path.out, tail]), np.vstack([path.ends, more.ends]), path.rennet_min, path.floc_min, path.cut_min
+        np.vstack([path.out, tail]),
+        np.vstack([path.ends, more.ends]),
+        path.rennet_min,
+        path.floc_min,
+        path.cut_min,
+        more.last,
     )
 
 

@@ -33,7 +33,7 @@ def temperature_share(temp_c: float, ea: float, ref_c: float, cap_c: float, gate
 
 @law
 def pressed(load_kpa: float, p: Any) -> float:
-    """Handling factor under a load [1]: own weight at 0 kPa, levelling off (moisture is not proportional to pressure)."""
+    """Handling factor under a load [1]: own weight at 0 kPa, levelling off, since moisture does not go with pressure."""
     return p.handling_mould + (p.handling_press - p.handling_mould) * load_kpa / (load_kpa + p.press_half_kpa) * (
         1.0 + p.press_half_kpa / 60.0
     )
@@ -92,7 +92,7 @@ def water_loss(
     handled = handling(place, disturbed, load_kpa, p)
     if gel == GEL_LACTIC:
         k = p.acid_syneresis_k * temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0) * handled
-        over = r - p.syneresis_r_eq_acid
+        over = r - p.acid_gel_r_eq
         slow = 1.0
     elif gel == GEL_ACID_HEAT:
         k = p.heat_curd_k * handled

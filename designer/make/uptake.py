@@ -1,4 +1,4 @@
-"""Salt into the cheese: brine by Fick in a finite wheel (Crank; Geurts, Walstra & Mulder 1974), dry salt by retention."""
+"""Salt into the cheese: brine by Fick in a finite wheel (Crank; Geurts et al. 1974), dry salt by retention."""
 
 from __future__ import annotations
 

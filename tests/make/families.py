@@ -68,7 +68,8 @@ def gouda(**change: float) -> list[dict[str, float]]:
         row(stage=8, minutes=60, place=PLACE_PRESS, load_kpa=30.0, step_max_min=5, **OUTSIDE),
         row(stage=9, minutes=300, place=PLACE_PRESS, load_kpa=100.0, step_max_min=5, **OUTSIDE),
         row(
-            stage=10, minutes=60 * get("brine_h", 36), place=PLACE_BRINE, brine_pct=get("brine_pct", 20.0), step_max_min=5,
+            stage=10, minutes=60 * get("brine_h", 36), place=PLACE_BRINE, brine_pct=get("brine_pct", 20.0),
+            step_max_min=5,
             t_law=T_FOLLOW, follow_c=12.0, va_mm=35.0, height_mm=get("height_mm", 90.0), radius_mm=120.0,
         ),
     ]  # fmt: skip

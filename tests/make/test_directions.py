@@ -8,13 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tests.make.families import cheddar, end, gouda, milk
+from designer.make.state import FILM
+from tests.make.families import cheddar, end, gouda, last, marched, milk
 
 Rows = Callable[..., list[dict[str, float]]]
 
@@ -77,7 +79,7 @@ MILK = (
 @pytest.mark.parametrize(("field", "low", "high", "outcome", "sign"), MILK)
 def test_milk(field: str, low: float, high: float, outcome: str, sign: int) -> None:
     values = [end(cheddar(), milk(**{field: low + k * (high - low) / 4}))[outcome] for k in range(5)]
-    assert all(sign * (b - a) > 0.0 for a, b in zip(values, values[1:], strict=False))
+    assert all(sign * (b - a) > 0.0 for a, b in pairwise(values))
 
 
 @dataclass(frozen=True)
@@ -131,8 +133,6 @@ def _moisture_change(low: float, high: float) -> float:
 
 
 def _film(ramp_min: float) -> float:
-    from designer.make.state import FILM
-    from tests.make.families import last, marched
 
     return float(last(marched(cheddar(ramp_min=ramp_min)))[FILM])
 

@@ -12,45 +12,53 @@ from numba import njit
 from numpy.typing import NDArray
 from scipy.integrate import solve_ivp
 
-from designer.make.kernel import Path
+from designer.make.kernel import Path, zoned
 from designer.make.march import begin
-from designer.make.rates import rates
-from designer.make.state import SIZE, T
-from designer.recipe.schedule import T_RAMP
+from designer.make.rates import zone_rates
+from designer.make.state import CORE, OUTER, SIZE, ZONES, T
+from designer.recipe.schedule import PLACE_MOULD, T_RAMP
 
 TOLERANCE = 1e-6
 State = NDArray[np.float64]
 Begin = Callable[[State, Any, Any], None]
-Rates = Callable[[State, Any, Any, State], None]
+Rates = Callable[[State, int, Any, Any, State], None]
 
 
 def integrate(path: Path, rows: Any, y0: State, p: Any, begin: Begin, rates: Rates) -> State:
-    """The state at the end, each row integrated over the minutes the march gave it. y0 and result (SIZE,)."""
-    y = y0.copy()
-    change = np.zeros(SIZE)
+    """The zones at the end (ZONES, SIZE), each row integrated over the minutes the march gave it. y0 (SIZE,)."""
+    y = zoned(y0).copy()
+    change = np.zeros_like(y)
     for row, (start, end, _) in zip(rows, path.ends, strict=True):
-        begin(y, row, p)
+        if row.place >= PLACE_MOULD and np.isnan(y[OUTER, T]):
+            y[OUTER] = y[CORE]
+        zones = 1 if np.isnan(y[OUTER, T]) else ZONES
+        for zone in range(zones):
+            begin(y[zone], row, p)
         if row.t_law == T_RAMP and row.minutes > 0:
-            row.slope_c_min = (row.t_end_c - y[T]) / row.minutes
+            row.slope_c_min = (row.t_end_c - y[CORE, T]) / row.minutes
         if end <= start:
             continue
+        live = slice(0, zones)
 
-        def slope(_: float, state: State, row: Any = row) -> State:
-            rates(state, row, p, change)
-            return change
+        def slope(_: float, flat: State, row: Any = row, zones: int = zones, live: slice = live) -> State:
+            now = np.zeros_like(y)
+            now[live] = flat.reshape(zones, SIZE)
+            rates(now, zones, row, p, change)
+            return change[live].ravel()
 
-        y = solve_ivp(slope, (start, end), y, method="LSODA", rtol=TOLERANCE, atol=TOLERANCE * 1e-3).y[:, -1]
+        found = solve_ivp(slope, (start, end), y[live].ravel(), method="LSODA", rtol=TOLERANCE, atol=TOLERANCE * 1e-3)
+        y[live] = found.y[:, -1].reshape(zones, SIZE)
     return y
 
 
 def plain(path: Path, rows: NDArray[Any], y0: State, p: Any) -> State:
     """With the rates as plain Python."""
-    return integrate(path, [named(row) for row in rows], y0, named(p), begin, rates)
+    return integrate(path, [named(row) for row in rows], y0, named(p), begin, zone_rates)
 
 
 def compiled(path: Path, rows: NDArray[Any], y0: State, p: Any) -> State:
     """With the rates as machine code, the loop around them still SciPy's."""
-    return integrate(path, list(rows.copy().view(np.recarray)), y0, p, machine(begin), machine(rates))
+    return integrate(path, list(rows.copy().view(np.recarray)), y0, p, machine(begin), machine(zone_rates))
 
 
 def named(record: Any) -> SimpleNamespace:
