@@ -120,6 +120,28 @@ class Session(QObject):
         """A forecast of another recipe, without bands; RecipeError where it can't be."""
         return self._nominal(recipe)
 
+    # ---- files
+
+    def load(self, recipe: Recipe, path: Path | None, text: str | None) -> None:
+        """Begin anew with a recipe; `text` is what its file holds, so that comments are kept on saving."""
+        self.stack.clear()
+        self.path, self.text = path, text
+        self._kept_before = None
+        self._keys.clear()
+        self.recipe = self.shown = recipe
+        self.documentChanged.emit(recipe)
+        self.choose(recipe.stages[0].id)
+        self._merging = True
+        self.settle()
+        self._merging = False
+        self.pathChanged.emit()
+
+    def saved(self, path: Path, text: str) -> None:
+        """What is kept now stands in a file."""
+        self.path, self.text = path, text
+        self.stack.setClean()
+        self.pathChanged.emit()
+
     # ---- editing
 
     def preview(self, recipe: Recipe) -> None:

@@ -1,0 +1,214 @@
+"""One editor a field: text with units for quantities, a list for choices, a tick for yes or no, plain text for words.
+
+What is typed is read by `designer.units` and said back in the maker's units; what can't be read stays as typed, with
+the reason under it.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from designer.recipe.field import FieldMeta
+from designer.units import UnitError, convert, parse, show
+
+
+def words(text: str) -> str:
+    """A label of the document in the maker's language."""
+    return QCoreApplication.translate("Field", text)
+
+
+def shown(meta: FieldMeta, value: Any, system: str) -> str:
+    """A value as the editor shows it."""
+    if value is None:
+        return ""
+    if meta.kind and isinstance(value, float | int) and not isinstance(value, bool):
+        return show(float(value), meta.kind, system="us" if system == "us" else "metric")
+    return str(value)
+
+
+def range_words(meta: FieldMeta, system: str) -> str:
+    """The range of a quantity in words, "" where it has none."""
+    if meta.low is None or meta.high is None or not meta.kind:
+        return ""
+    text = QCoreApplication.translate("Form", "{0} to {1}")
+    return text.format(shown(meta, meta.low, system), shown(meta, meta.high, system))
+
+
+class Editor(QWidget):
+    """The editor of one field. `changed` carries (field name, value, nudged); `focused` the field's metadata."""
+
+    changed = Signal(str, object, bool)
+    focused = Signal(object)
+
+    def __init__(self, meta: FieldMeta, system: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.meta, self.system = meta, system
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(1)
+        self.wrong = QLabel(self)
+        self.wrong.setProperty("role", "wrong")
+        self.wrong.setWordWrap(True)
+        self.wrong.hide()
+
+    def _settle(self, field: QWidget) -> None:
+        field.setAccessibleName(words(self.meta.label))
+        field.setAccessibleDescription(words(self.meta.help))
+        field.setToolTip(words(self.meta.help))
+        field.installEventFilter(self)
+        self.setFocusProxy(field)
+        self._column.addWidget(field)
+        self._column.addWidget(self.wrong)
+
+    def eventFilter(self, watched: QWidget, event: QEvent) -> bool:
+        """Tell the form which field is being looked at."""
+        if isinstance(event, QFocusEvent) and event.gotFocus():
+            self.focused.emit(self.meta)
+        return super().eventFilter(watched, event)
+
+    def put(self, value: Any) -> None:
+        """Show a value."""
+        raise NotImplementedError
+
+    def complain(self, sentence: str) -> None:
+        """Say what is wrong under the field; "" when it is mended."""
+        self.wrong.setText(sentence)
+        self.wrong.setVisible(bool(sentence))
+        field = self.focusProxy()
+        if field is not None and bool(field.property("wrong")) != bool(sentence):
+            field.setProperty("wrong", bool(sentence))
+            field.style().unpolish(field)
+            field.style().polish(field)
+
+
+class TextEditor(Editor):
+    """Quantities, numbers and words. Up and Down move a quantity by its natural step."""
+
+    def __init__(self, meta: FieldMeta, system: str, parent: QWidget | None = None) -> None:
+        super().__init__(meta, system, parent)
+        self.line = QLineEdit(self)
+        self._value: Any = None
+        self._shown = ""
+        if meta.optional:
+            self.line.setPlaceholderText(QCoreApplication.translate("Form", "left open"))
+        self.line.editingFinished.connect(self._finished)
+        self._settle(self.line)
+
+    def put(self, value: Any) -> None:
+        """Show a value, unless what stands there is being mended."""
+        self._value = value
+        text = shown(self.meta, value, self.system)
+        if self.line.text() != text and not (self.line.hasFocus() and self.wrong.isVisible()):
+            self.line.setText(text)
+        self._shown = text
+
+    def eventFilter(self, watched: QWidget, event: QEvent) -> bool:
+        """Up and Down nudge; Esc puts back what was there."""
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            steps = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}.get(Qt.Key(event.key()), 0)
+            if steps and self.meta.kind and self._value is not None:
+                self._nudge(steps)
+                return True
+            if event.key() == Qt.Key.Key_Escape:
+                self.line.setText(self._shown)
+                self.complain("")
+                return True
+        return super().eventFilter(watched, event)
+
+    def _nudge(self, steps: int) -> None:
+        step = self.meta.step or 1.0
+        value = round(float(self._value) / step + steps) * step
+        if self.meta.low is not None:
+            value = max(value, self.meta.low)
+        if self.meta.high is not None:
+            value = min(value, self.meta.high)
+        self.complain("")
+        self.changed.emit(self.meta.name, value, True)
+
+    def _finished(self) -> None:
+        text = self.line.text().strip()
+        if text == self._shown:
+            self.complain("")
+            return
+        try:
+            value = self.read(text)
+        except UnitError as error:
+            self.complain(str(error))
+            return
+        self.complain("")
+        self._shown = text
+        self.changed.emit(self.meta.name, value, False)
+
+    def read(self, text: str) -> Any:
+        """What a text means for this field; UnitError, a sentence, where it means nothing."""
+        if not text and self.meta.optional:
+            return None
+        if self.meta.kind:
+            gallon = "us" if self.system == "us" else None
+            return parse(text, self.meta.kind, gallon=gallon).value
+        if self.meta.shape == "number":
+            if not text.isdecimal():
+                raise UnitError(QCoreApplication.translate("Form", "This is a whole number."))
+            return int(text)
+        return text
+
+
+class ChoiceEditor(Editor):
+    """One of a list of (value, words)."""
+
+    def __init__(
+        self, meta: FieldMeta, system: str, choices: list[tuple[Any, str]], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(meta, system, parent)
+        self.box = QComboBox(self)
+        self.box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.box.setMinimumContentsLength(10)
+        for value, label in choices:
+            self.box.addItem(label, value)
+        self.box.activated.connect(self._chosen)
+        self._settle(self.box)
+
+    def eventFilter(self, watched: QWidget, event: QEvent) -> bool:
+        """A wheel over a list that is not being edited scrolls the form, not the list."""
+        if event.type() == QEvent.Type.Wheel and not self.box.hasFocus():
+            event.ignore()
+            return True
+        return super().eventFilter(watched, event)
+
+    def put(self, value: Any) -> None:
+        """Show a value."""
+        with QSignalBlocker(self.box):
+            self.box.setCurrentIndex(self.box.findData(value))
+
+    def _chosen(self, index: int) -> None:
+        self.complain("")
+        self.changed.emit(self.meta.name, self.box.itemData(index), False)
+
+
+class YesEditor(Editor):
+    """A tick."""
+
+    def __init__(self, meta: FieldMeta, system: str, parent: QWidget | None = None) -> None:
+        super().__init__(meta, system, parent)
+        self.box = QCheckBox(self)
+        self.box.clicked.connect(lambda on: self.changed.emit(self.meta.name, bool(on), False))
+        self._settle(self.box)
+
+    def put(self, value: Any) -> None:
+        """Show a value."""
+        with QSignalBlocker(self.box):
+            self.box.setChecked(bool(value))
+
+
+def display_step(meta: FieldMeta, system: str) -> str:
+    """The natural step in words."""
+    if not meta.kind or not meta.step:
+        return ""
+    if meta.kind == "temperature" and system == "us":
+        return f"{convert(meta.step, 'temperature_difference', '°F'):.1f} °F"
+    kind = "temperature_difference" if meta.kind == "temperature" else meta.kind
+    return show(meta.step, kind, system="us" if system == "us" else "metric")

@@ -1,0 +1,355 @@
+"""The form of the selected stage: how it ends, its own settings, its press steps, and what goes in at it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal, Slot
+from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+
+from designer.recipe import edit as edits
+from designer.recipe.document import Recipe
+from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
+from designer.recipe.error import RecipeError
+from designer.recipe.field import FieldMeta, field_meta, field_metas
+from designer.recipe.stages.press import Press, PressStep
+from widgets import wording
+from widgets.form.editors import display_step, range_words, words
+from widgets.form.part_form import PartForm
+from widgets.session import Session
+from widgets.theme import apply as dress
+
+BY_WORDS = {
+    "time": "after a time",
+    "temperature": "at a temperature",
+    "ph": "at a pH",
+    "acidity": "at an acidity",
+    "floc_multiple": "at a multiple of flocculation",
+    "firmness": "at a firmness",
+    "whey_off": "when so much whey is off",
+    "feel": "by feel",
+}
+# On what an acidity or pH is read where the maker has not said: by what there is at that stage.
+OF_FIRST = {"ripen": "milk", "lactic_set": "milk", "set": "milk", "acid_heat": "milk"}
+
+
+class ValueMeta:
+    """Makes the metadata of a state end's value, whose kind depends on what ends the stage."""
+
+    @staticmethod
+    def of(by: str) -> FieldMeta:
+        """Metadata of `End.value` for an end of this kind."""
+        low, high, step = END_VALUE_RANGE[by]
+        base = field_meta(End, "value")
+        return FieldMeta(
+            name="value",
+            key=base.key,
+            label="value",
+            shape="quantity",
+            kind=END_VALUE_KIND[by],
+            step=step,
+            low=low,
+            high=high,
+            help=base.help,
+        )
+
+
+class EndForm(PartForm):
+    """The end of a stage; its value takes the unit of what ends it."""
+
+    def put_end(self, end: End, system: str) -> None:
+        """Show an end."""
+        only = ["length_min"] if not end.is_state else ["value", "of", "earliest_min", "latest_min"]
+        if end.by not in ("ph", "acidity") and "of" in only:
+            only.remove("of")
+        metas = [ValueMeta.of(end.by) if name == "value" else field_meta(End, name) for name in only]
+        lists: dict[str, list[tuple[Any, str]]] = {
+            "of": [(one, words(one)) for one in ("milk", "whey", "curd", "cheese")]
+        }
+        key = (End, system, end.by)
+        if key != self._built_for:
+            self._build(metas, lists, system)
+            self._built_for = key
+        for name, editor in self.editors.items():
+            editor.put(getattr(end, name))
+
+
+class StageForm(QWidget):
+    """Everything about the selected stage that can be typed."""
+
+    said = Signal(str)
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.session = session
+        self.system = "metric"
+        self.setObjectName("panel")
+        self.setAccessibleName(self.tr("Settings of the selected stage"))
+        self._title = QLabel(self)
+        self._title.setFont(dress.font("head", bold=True))
+        self._title.setWordWrap(True)
+        self._when = QLabel(self)
+        self._when.setProperty("role", "soft")
+        self._by = QComboBox(self)
+        self._by.setAccessibleName(self.tr("What ends the stage"))
+        self._by.activated.connect(self._choose_end)
+        self._end = EndForm(parent=self)
+        self._end.changed.connect(self._end_changed)
+        self._own = PartForm(parent=self)
+        self._own.changed.connect(self._own_changed)
+        self._steps = QVBoxLayout()
+        self._steps.setSpacing(6)
+        self._given = QVBoxLayout()
+        self._given.setSpacing(6)
+        self._help = QLabel(self)
+        self._help.setProperty("role", "soft")
+        self._help.setWordWrap(True)
+        self._help.setFont(dress.font("note"))
+        self._help.setMinimumHeight(self._help.fontMetrics().height() * 3 + 4)
+        self._help.setAlignment(Qt.AlignmentFlag.AlignTop)
+        for form in (self._end, self._own):
+            form.focused.connect(self._explain)
+        self._forms: dict[str, PartForm] = {}
+        self._lay_out()
+        session.forecastChanged.connect(self._follow)
+        session.chosenChanged.connect(self.refresh)
+        self.refresh()
+
+    def _lay_out(self) -> None:
+        inside = QWidget(self)
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(16, 10, 14, 10)
+        column.setSpacing(7)
+        column.addWidget(self._title)
+        column.addWidget(self._when)
+        row = QHBoxLayout()
+        ends = QLabel(self.tr("Ends"), inside)
+        ends.setProperty("role", "soft")
+        ends.setMinimumWidth(96)
+        row.addWidget(ends)
+        row.addSpacing(10)
+        row.addWidget(self._by, 1)
+        column.addLayout(row)
+        column.addWidget(self._end)
+        line = QFrame(inside)
+        line.setObjectName("hairline")
+        column.addWidget(line)
+        column.addWidget(self._own)
+        column.addLayout(self._steps)
+        column.addLayout(self._given)
+        column.addStretch(1)
+        area = QScrollArea(self)
+        area.setWidget(inside)
+        area.setWidgetResizable(True)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(0)
+        whole.addWidget(area, 1)
+        foot = QVBoxLayout()
+        foot.setContentsMargins(16, 4, 14, 8)
+        foot.addWidget(self._help)
+        whole.addLayout(foot)
+
+    # ---- showing
+
+    def set_system(self, system: str) -> None:
+        """Metric or US units."""
+        self.system = system
+        self.refresh()
+
+    @property
+    def stage(self) -> Any:
+        """The selected stage, of what is shown."""
+        return self.session.shown.stage(self.session.chosen)
+
+    @Slot()
+    def _follow(self) -> None:
+        """While something is dragged only the values that change are written."""
+        if self.session.previewing:
+            self._write_when()
+            self._end.follow(self.stage.end)
+            self._own.follow(self.stage)
+        else:
+            self.refresh()
+
+    @Slot()
+    def refresh(self) -> None:
+        """Show the selected stage as it is."""
+        recipe = self.session.shown
+        if self.session.chosen not in {stage.id for stage in recipe.stages}:
+            return
+        stage = self.stage
+        self._title.setText(wording.stage_name(stage.name, stage.kind).capitalize())
+        self._title.setToolTip(words(type(stage).HELP))
+        self._write_when()
+        with QSignalBlocker(self._by):
+            self._by.clear()
+            for by in type(stage).ENDS:
+                self._by.addItem(words(BY_WORDS[by]), by)
+            self._by.setCurrentIndex(self._by.findData(stage.end.by))
+        self._end.put_end(stage.end, self.system)
+        self._own.put(stage, self.system)
+        self._show_steps(stage)
+        self._show_given(recipe, stage.id)
+
+    def _write_when(self) -> None:
+        forecast = self.session.forecast
+        now = next((one for one in forecast.stages if one.id == self.session.chosen), None)
+        if now is None:
+            self._when.setText("")
+            return
+        clock = forecast.recipe.start_clock_min
+
+        def at(minute: float) -> str:
+            return wording.length(minute) if clock is None else wording.clock(clock + minute, self.system)
+
+        text = self.tr("{0} to {1}  ·  {2}").format(
+            at(now.start_min), at(now.end_min), wording.length(now.end_min - now.start_min)
+        )
+        if not now.reached:
+            text += "\n" + self.tr("The state asked for is not reached; it ends at the latest moment.")
+        self._when.setText(text)
+
+    def _show_steps(self, stage: Any) -> None:
+        steps = stage.steps if isinstance(stage, Press) else ()
+        self._keep_forms("step", len(steps), self._steps)
+        for index, step in enumerate(steps):
+            form = self._form(f"step{index}", self._steps, self.tr("Load {0}").format(index + 1))
+            only = ["pressure_kpa" if step.pressure_kpa is not None else "load_kg", "length_min"]
+            form.put(step, self.system, only=only)
+
+    def _show_given(self, recipe: Recipe, stage_id: str) -> None:
+        given = [one for one in (*recipe.starters, *recipe.additions) if one.at == stage_id]
+        self._keep_forms("given", len(given), self._given)
+        for index, one in enumerate(given):
+            name = one.name or words(getattr(one, "what", None) or one.kind).replace("_", " ")
+            form = self._form(f"given{index}", self._given, self.tr("Goes in: {0}").format(name))
+            only = [
+                meta.name
+                for meta in field_metas(type(one))
+                if meta.shape == "quantity" and getattr(one, meta.name) is not None and meta.name != "units_per_100l"
+            ]
+            form.put(one, self.system, only=only)
+
+    def _form(self, key: str, column: QVBoxLayout, title: str) -> PartForm:
+        form = self._forms.get(key)
+        if form is None:
+            head = QLabel(self)
+            head.setFont(dress.font("body", bold=True))
+            form = PartForm(parent=self)
+            form.setProperty("head", head)
+            form.changed.connect(lambda name, value, nudged, key=key: self._part_changed(key, name, value, nudged))
+            form.focused.connect(self._explain)
+            column.addWidget(head)
+            column.addWidget(form)
+            self._forms[key] = form
+        head = form.property("head")
+        head.setText(title)
+        return form
+
+    def _keep_forms(self, prefix: str, count: int, column: QVBoxLayout) -> None:
+        for key in [key for key in self._forms if key.startswith(prefix) and int(key[len(prefix) :]) >= count]:
+            form = self._forms.pop(key)
+            for widget in (form.property("head"), form):
+                column.removeWidget(widget)
+                widget.hide()
+                widget.deleteLater()
+
+    # ---- editing
+
+    def _keep(self, form: PartForm, name: str, nudged: bool, change: Any) -> None:
+        try:
+            recipe = change()
+        except RecipeError as error:
+            form.complain(name, error.sentence)
+            return
+        form.complain(name, "")
+        label = words(name.removesuffix("_min").removesuffix("_c").removesuffix("_pct").replace("_", " "))
+        text = QCoreApplication.translate("Form", "{0} of {1}").format(label, self.stage.title)
+        self.session.commit(recipe, text, key=(self.session.chosen, name) if nudged else None)
+
+    @Slot(str, object, bool)
+    def _own_changed(self, name: str, value: object, nudged: bool) -> None:
+        recipe, chosen = self.session.recipe, self.session.chosen
+        value = "" if value is None and name in ("name", "note") else value
+        self._keep(self._own, name, nudged, lambda: edits.edit(recipe, chosen, **{name: value}))
+
+    @Slot(str, object, bool)
+    def _end_changed(self, name: str, value: object, nudged: bool) -> None:
+        recipe, chosen = self.session.recipe, self.session.chosen
+        self._keep(self._end, name, nudged, lambda: edits.edit_end(recipe, chosen, **{name: value}))
+
+    def _part_changed(self, key: str, name: str, value: object, nudged: bool) -> None:
+        recipe, stage = self.session.recipe, self.stage
+        form = self._forms[key]
+        if key.startswith("step"):
+            index = int(key[4:])
+
+            def change() -> Recipe:
+                step = PressStep.model_validate(stage.steps[index].model_dump() | {name: value})
+                return edits.edit(recipe, stage.id, steps=(*stage.steps[:index], step, *stage.steps[index + 1 :]))
+
+            self._keep(form, name, nudged, change)
+            return
+        given = [one for one in (*recipe.starters, *recipe.additions) if one.at == stage.id][int(key[5:])]
+        editing = edits.edit_starter if given in recipe.starters else edits.edit_addition
+        self._keep(form, name, nudged, lambda: editing(recipe, given.id, **{name: value}))
+
+    @Slot(int)
+    def _choose_end(self, index: int) -> None:
+        """Another kind of end, begun from what the forecast gives at this stage's end."""
+        by = self._by.itemData(index)
+        recipe, stage = self.session.recipe, self.session.recipe.stage(self.session.chosen)
+        if by == stage.end.by:
+            return
+        try:
+            made = edits.set_end(recipe, stage.id, **self._begun(by, stage))
+        except RecipeError as error:
+            self.said.emit(str(error))
+            self.refresh()
+            return
+        self.session.commit(made, self.tr("End of {0}").format(stage.title))
+
+    def _begun(self, by: str, stage: Any) -> dict[str, Any]:
+        now = next(one for one in self.session.forecast.stages if one.id == stage.id)
+        length = max(float(round(now.end_min - now.start_min)), 1.0)
+        if by in ("time", "feel"):
+            return {"by": by, "length_min": length}
+        low, high, step = END_VALUE_RANGE[by]
+        of = OF_FIRST.get(stage.kind, "curd")
+        floc = self.session.forecast.outcomes.get("floc_min")
+        values = {
+            "ph": now.values.get("ph", 6.0),
+            "temperature": now.values["temperature_c"],
+            "firmness": now.values.get("firmness_pa", 20.0),
+            "whey_off": now.values.get("whey_kg_per_100kg", 50.0),
+            "floc_multiple": length / floc.value if floc is not None and floc.value > 0 else 3.0,
+            "acidity": 0.2,
+        }
+        value = min(max(round(values[by] / step) * step, low), high)
+        made: dict[str, Any] = {"by": by, "value": value, "latest_min": max(2 * length, 30.0)}
+        if by in ("ph", "acidity"):
+            made["of"] = of
+        return made
+
+    @Slot(object)
+    def _explain(self, meta: FieldMeta) -> None:
+        """What is known of the field being edited: help, range, step, source."""
+        lines = [words(meta.help)]
+        span, step = range_words(meta, self.system), display_step(meta, self.system)
+        if span:
+            lines.append(self.tr("{0}, step {1}.").format(span, step) if step else span)
+        if meta.source:
+            lines.append(meta.source)
+        self._help.setText("\n".join(line for line in lines if line))
+
+    def focus_field(self, field: str) -> None:
+        """Put the keyboard into a field of the stage."""
+        form = self._end if field == "end" else self._own
+        name = next(iter(form.editors), "") if field == "end" else field
+        if field == "steps":
+            form, name = self._forms[max(key for key in self._forms if key.startswith("step"))], ""
+            name = next(iter(form.editors))
+        if name in form.editors:
+            form.editors[name].setFocus(Qt.FocusReason.ShortcutFocusReason)

@@ -1,0 +1,131 @@
+"""The whole check in one table: every limit, quality window, make window and gate, with its source."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QPointF, Qt, Slot
+from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPixmap
+from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
+
+from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
+from widgets.outcomes.panel import COLOUR, paint_state, state_words
+from widgets.session import Session
+from widgets.theme import apply as dress
+
+N = QT_TRANSLATE_NOOP
+SECTIONS: Final = (
+    ((LIMIT, MILK, AGE), N("Check", "Limits of law and standard")),
+    ((CLASS,), N("Check", "Class of cheese")),
+    ((QUALITY,), N("Check", "Quality windows")),
+    ((MAKE,), N("Check", "Usual settings of the make")),
+    ((CURVE,), N("Check", "On the curves")),
+)
+
+
+def state_icon(state: str) -> QIcon:
+    """The shape of a state as an icon."""
+    made = QPixmap(32, 32)
+    made.setDevicePixelRatio(2.0)
+    made.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(made)
+    try:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        paint_state(painter, QPointF(8, 8), state)
+    finally:
+        painter.end()
+    return QIcon(made)
+
+
+def range_text(row: Row) -> str:
+    """The window of a row in figures."""
+    unit = f" {row.unit}" if row.unit else ""
+    if row.low is not None and row.high is not None:
+        return f"{row.low:g}{unit}" if row.low == row.high else f"{row.low:g}\u2013{row.high:g}{unit}"
+    if row.low is not None:
+        return f"\u2265 {row.low:g}{unit}"
+    return f"\u2264 {row.high:g}{unit}" if row.high is not None else ""
+
+
+class CheckPlace(QWidget):
+    """What the forecast means for the style, all of it."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.session = session
+        self._title = QLabel(self)
+        self._title.setFont(dress.font("title", bold=True))
+        self._sentence = QLabel(self)
+        self._sentence.setWordWrap(True)
+        self._conditions = QLabel(self)
+        self._conditions.setWordWrap(True)
+        self._conditions.setProperty("role", "soft")
+        self.tree = QTreeWidget(self)
+        self.tree.setColumnCount(5)
+        self.tree.setHeaderLabels(
+            [self.tr("What"), self.tr("Forecast"), self.tr("Window"), self.tr("How it stands"), self.tr("Source")]
+        )
+        self.tree.setAccessibleName(self.tr("Check against the style"))
+        self.tree.setAlternatingRowColors(True)
+        self.tree.setRootIsDecorated(False)
+        self.tree.setIndentation(10)
+        self.tree.setFrameShape(QTreeWidget.Shape.NoFrame)
+        self.tree.setUniformRowHeights(True)
+        head = self.tree.header()
+        head.setStretchLastSection(True)
+        for column in range(4):
+            head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        column_ = QVBoxLayout(self)
+        column_.setContentsMargins(24, 18, 24, 12)
+        column_.setSpacing(8)
+        for widget in (self._title, self._sentence, self._conditions):
+            column_.addWidget(widget)
+        column_.addWidget(self.tree, 1)
+        session.forecastChanged.connect(self._maybe)
+        session.bandsChanged.connect(self._maybe)
+        self.refresh()
+
+    @Slot()
+    def _maybe(self) -> None:
+        if self.isVisible() and not self.session.previewing:
+            self.refresh()
+
+    @Slot()
+    def refresh(self) -> None:
+        """Fill the table anew."""
+        self.tree.clear()
+        verdict = self.session.verdict
+        if verdict is None:
+            self._title.setText(self.tr("Check"))
+            self._sentence.setText(self.tr("Choose a style at the Milk place, and the forecast is checked against it."))
+            self._conditions.setText("")
+            return
+        self._title.setText(verdict.name)
+        self._sentence.setText(verdict.sentence)
+        self._conditions.setText("\n".join(verdict.conditions))
+        for sections, title in SECTIONS:
+            rows = verdict.section(*sections)
+            if rows:
+                self._section(QCoreApplication.translate("Check", title), rows)
+        self.tree.expandAll()
+
+    def _section(self, title: str, rows: tuple[Row, ...]) -> None:
+        top = QTreeWidgetItem([title])
+        top.setFont(0, dress.font("body", bold=True))
+        top.setFlags(Qt.ItemFlag.ItemIsEnabled)
+        self.tree.addTopLevelItem(top)
+        top.setFirstColumnSpanned(True)
+        for row in rows:
+            value = "" if row.value is None else f"{row.value:.{3 if row.unit == '' else 1}f} {row.unit}".rstrip()
+            if row.value is not None and row.unit == "":
+                value = f"{row.value:.2f}"
+            label = row.label[:1].upper() + row.label[1:]
+            how = f"{state_words(row.state)}: {row.sentence}"
+            source = f"{row.rule}; {row.source} ({row.have})" if row.rule else f"{row.source} ({row.have})"
+            item = QTreeWidgetItem([label, value, range_text(row), how, source])
+            item.setIcon(3, state_icon(row.state))
+            item.setForeground(3, QBrush(QColor(getattr(dress.colours(), COLOUR[row.state]))))
+            item.setForeground(4, QBrush(QColor(dress.colours().soft)))
+            for column in range(5):
+                item.setToolTip(column, "\n".join(text for text in (item.text(column), row.note) if text))
+            top.addChild(item)

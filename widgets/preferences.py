@@ -1,0 +1,81 @@
+"""What the program remembers between two starts: units, theme, recent files, where the window stood."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Final
+
+from PySide6.QtCore import QByteArray, QLocale, QObject, QSettings, Signal
+
+from widgets.theme.apply import SCHEMES
+
+SYSTEMS: Final = ("metric", "us")
+RECENT: Final = 9
+
+
+class Preferences(QObject):
+    """Read from and written to one INI file."""
+
+    changed = Signal()
+
+    def __init__(self, path: Path, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._store = QSettings(str(path), QSettings.Format.IniFormat, self)
+
+    def _text(self, key: str, default: str, allowed: tuple[str, ...]) -> str:
+        value = str(self._store.value(key, default))
+        return value if value in allowed else default
+
+    @property
+    def system(self) -> str:
+        """Units of measure: "metric" or "us"; at first what the system's region uses."""
+        us = QLocale.system().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
+        return self._text("units", "us" if us else "metric", SYSTEMS)
+
+    @system.setter
+    def system(self, value: str) -> None:
+        self._keep("units", value)
+
+    @property
+    def scheme(self) -> str:
+        """Theme: one of `SCHEMES`."""
+        return self._text("theme", "system", SCHEMES)
+
+    @scheme.setter
+    def scheme(self, value: str) -> None:
+        self._keep("theme", value)
+
+    @property
+    def keep_end(self) -> bool:
+        """True where the stage after an edge takes up the change, so that the end is kept."""
+        return self._text("edges", "later", ("later", "keep")) == "keep"
+
+    @keep_end.setter
+    def keep_end(self, value: bool) -> None:
+        self._keep("edges", "keep" if value else "later")
+
+    @property
+    def recent(self) -> list[Path]:
+        """Files opened or saved lately that are still there, newest first."""
+        kept = self._store.value("recent", [], type=list)
+        return [Path(str(one)) for one in kept if one and Path(str(one)).is_file()] if isinstance(kept, list) else []
+
+    def remember(self, path: Path) -> None:
+        """A file was opened or saved."""
+        others = [one for one in self.recent if one != path.resolve()]
+        self._keep("recent", [str(one) for one in [path.resolve(), *others][:RECENT]])
+
+    @property
+    def geometry(self) -> QByteArray:
+        """Where the window stood; empty at first."""
+        value = self._store.value("window", QByteArray())
+        return value if isinstance(value, QByteArray) else QByteArray()
+
+    @geometry.setter
+    def geometry(self, value: QByteArray) -> None:
+        self._store.setValue("window", value)
+
+    def _keep(self, key: str, value: object) -> None:
+        self._store.setValue(key, value)
+        self._store.sync()
+        self.changed.emit()

@@ -1,0 +1,541 @@
+"""The window: places along one edge, each opening in place; one recipe, one undo stack."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from platformdirs import user_config_path, user_data_path
+from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Slot
+from PySide6.QtGui import QCloseEvent, QKeySequence
+from PySide6.QtWidgets import (
+    QApplication,
+    QHBoxLayout,
+    QLabel,
+    QMainWindow,
+    QMenu,
+    QMessageBox,
+    QSizePolicy,
+    QSplitter,
+    QStackedWidget,
+    QToolBar,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from designer.forecast import Forecast, forecast
+from designer.judge.check import check
+from designer.judge.verdict import Verdict
+from designer.make import kernel
+from designer.recipe import edit as edits
+from designer.recipe import file as files
+from designer.recipe.document import Recipe
+from designer.recipe.error import RecipeError
+from designer.recipe.stages.kinds import KINDS
+from styles.reader import StyleError, style
+from widgets import wording
+from widgets.actions import Actions, Spec
+from widgets.bands import MEMBERS
+from widgets.files import FileWork, examples, is_example, read
+from widgets.form.milk_place import MilkPlace
+from widgets.form.stage_form import StageForm
+from widgets.journal import Journal, Leftover, leftovers
+from widgets.make_curve.canvas import MakeCurve
+from widgets.make_curve.drag import KEEP, LATER
+from widgets.outcomes.check_place import CheckPlace
+from widgets.outcomes.panel import OutcomePanel
+from widgets.preferences import Preferences
+from widgets.session import Session
+from widgets.theme import apply as dress
+from widgets.theme.icons import icon, program_icon
+
+SIDE_PX = 336
+
+
+def judged(made: Forecast) -> Verdict | None:
+    """The verdict on a forecast, None where the recipe names no style we know."""
+    try:
+        return check(made, style(made.recipe.style)) if made.recipe.style else None
+    except StyleError:
+        return None
+
+
+def banded(recipe: Recipe) -> Forecast:
+    """A forecast with bands; the first one waits for the march to be compiled."""
+    kernel.warm_up()
+    return forecast(recipe, members=MEMBERS)
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """One place: its name, its drawing, its widget, and what to do when it opens."""
+
+    key: str
+    name: str
+    icon: str
+    widget: QWidget
+    opened: Callable[[], object] = lambda: None
+
+
+class Window(QMainWindow):
+    """Curdwright's window on one recipe."""
+
+    def __init__(self, recipe: Recipe, *, config: Path, data: Path) -> None:
+        super().__init__()
+        self.preferences = Preferences(config / "curdwright.ini", self)
+        self.session = Session(recipe, nominal=forecast, banded=banded, check=judged, parent=self)
+        self.journal = Journal(data / "recovery")
+        self.files = FileWork(self.session, self.preferences, self.journal, self)
+        self.curve = MakeCurve(self.session)
+        self.stage_form = StageForm(self.session)
+        self.outcomes = OutcomePanel(self.session)
+        self.check = CheckPlace(self.session)
+        self.milk = MilkPlace(self.session)
+        self.actions_ = Actions(self, self._specs())
+        self.setWindowIcon(program_icon())
+        self._lay_out()
+        self._menus()
+        self._tool_bar()
+        self.status = QLabel(self)
+        self.status.setContentsMargins(10, 0, 10, 0)
+        self.statusBar().addWidget(self.status, 1)
+        self.statusBar().setSizeGripEnabled(False)
+        self._connect()
+        self._apply_preferences()
+        self._titled()
+        self.resize(1366, 768)
+        if not self.preferences.geometry.isEmpty():
+            self.restoreGeometry(self.preferences.geometry)
+        self.go("design")
+        self.curve.setFocus()
+
+    # ---- building
+
+    def _lay_out(self) -> None:
+        side = QSplitter(Qt.Orientation.Vertical)
+        side.addWidget(self.outcomes)
+        side.addWidget(self.stage_form)
+        side.setSizes([330, 340])
+        side.setChildrenCollapsible(False)
+        side.setHandleWidth(1)
+        design = QSplitter(Qt.Orientation.Horizontal)
+        design.addWidget(self.curve)
+        design.addWidget(side)
+        design.setStretchFactor(0, 1)
+        design.setStretchFactor(1, 0)
+        design.setSizes([960, SIDE_PX])
+        design.setHandleWidth(1)
+        side.setMinimumWidth(280)
+        made = [
+            Place("milk", self.tr("Milk"), "milk", self.milk),
+            Place("design", self.tr("Design"), "design", design, self.curve.setFocus),
+            Place("check", self.tr("Check"), "check", self.check, self.check.refresh),
+            Place("plan", self.tr("Plan"), "plan", self._plan(), self._refresh_plan),
+        ]
+        self.places = {place.key: place for place in made}
+        self.stack = QStackedWidget()
+        edge = QWidget()
+        edge.setObjectName("places")
+        edge.setFixedWidth(82)
+        column = QVBoxLayout(edge)
+        column.setContentsMargins(6, 8, 6, 8)
+        column.setSpacing(4)
+        self.place_buttons: dict[str, QToolButton] = {}
+        for index, place in enumerate(made):
+            self.stack.addWidget(place.widget)
+            button = QToolButton(edge)
+            button.setText(place.name)
+            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+            button.setIconSize(QSize(24, 24))
+            button.setCheckable(True)
+            button.setAutoExclusive(True)
+            button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+            button.setMinimumHeight(56)
+            button.setShortcut(QKeySequence(f"Ctrl+{index + 1}"))
+            button.setToolTip(f"{place.name}  (Ctrl+{index + 1})")
+            button.clicked.connect(lambda _=False, key=place.key: self.go(key))
+            column.addWidget(button)
+            self.place_buttons[place.key] = button
+        column.addStretch(1)
+        whole = QWidget()
+        row = QHBoxLayout(whole)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(edge)
+        row.addWidget(self.stack, 1)
+        self.setCentralWidget(whole)
+
+    def _plan(self) -> QWidget:
+        from designer.plan.make_plan import Print, make_plan
+        from widgets.paper.preview import PlanPreview
+
+        def sheet(paper: object) -> object:
+            recipe = self.session.forecast.recipe
+            known = style(recipe.style) if self.session.verdict is not None else None
+            system = "us" if self.preferences.system == "us" else "metric"
+            return make_plan(self.session.forecast, known, Print(paper=paper, system=system))  # type: ignore[arg-type]
+
+        self.plan = PlanPreview(sheet)  # type: ignore[arg-type]
+        return self.plan
+
+    def _refresh_plan(self) -> None:
+        self.plan.refresh()
+
+    def _specs(self) -> list[Spec]:
+        key = QKeySequence.StandardKey
+        return [
+            Spec("open", "&Open…", self._open, "open", key.Open),
+            Spec("save", "&Save", self.files.save, "save", key.Save),
+            Spec("save_as", "Save &as…", self.files.ask_and_save, "", "Ctrl+Shift+S"),
+            Spec("print", "&Plan and print…", lambda: self.go("plan"), "print", key.Print),
+            Spec("quit", "&Quit", self.close, "", key.Quit),
+            Spec("undo", "&Undo", self.session.stack.undo, "undo", key.Undo),
+            Spec("redo", "&Redo", self.session.stack.redo, "redo", key.Redo),
+            Spec("later", "Later stages move along", self._set_later, "later", "", True, "edges"),
+            Spec("keep", "The next stage takes up the change", self._set_keep, "keep", "", True, "edges"),
+            Spec("day", "Show the &make day", self.curve.fit_day, "day", "Ctrl+0"),
+            Spec("whole", "Show the &whole make", self.curve.fit_whole, "whole", "Ctrl+9"),
+            Spec("to_stage", "Show the selected &stage", self._fit_stage, "", "Ctrl+8"),
+            Spec("zoom_in", "Zoom &in", lambda: self.curve.zoom(0.75), "zoom_in", key.ZoomIn),
+            Spec("zoom_out", "Zoom &out", lambda: self.curve.zoom(1 / 0.75), "zoom_out", key.ZoomOut),
+            Spec("firmness", "Unfold &firmness and salt", self._set_firmness, "", "Ctrl+F", True),
+            Spec("metric", "&Metric units", lambda: self._set_system("metric"), "", "", True, "units"),
+            Spec("us", "&US units", lambda: self._set_system("us"), "", "", True, "units"),
+            Spec("system", "As the &system", lambda: self._set_scheme("system"), "", "", True, "theme"),
+            Spec("light", "&Light", lambda: self._set_scheme("light"), "", "", True, "theme"),
+            Spec("dark", "&Dark", lambda: self._set_scheme("dark"), "", "", True, "theme"),
+            Spec("contrast", "High &contrast", lambda: self._set_scheme("contrast"), "", "", True, "theme"),
+            Spec("previous", "Select the &previous stage", lambda: self._step(-1), "", "Ctrl+Left"),
+            Spec("next", "Select the &next stage", lambda: self._step(1), "", "Ctrl+Right"),
+            Spec("earlier", "Move stage &earlier", lambda: self._move(-1), "", "Ctrl+Shift+Left"),
+            Spec("move_later", "Move stage &later", lambda: self._move(1), "", "Ctrl+Shift+Right"),
+            Spec("duplicate", "&Duplicate stage", self._duplicate, "", "Ctrl+D"),
+            Spec("split", "&Split stage in the middle", self._split, "", "Ctrl+Shift+D"),
+            Spec("remove", "&Remove stage", self._remove, "", "Ctrl+Del"),
+            Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents),
+            Spec("about", "&About Curdwright", self._about),
+        ]
+
+    def _menus(self) -> None:
+        a = self.actions_
+        file = self.menuBar().addMenu(self.tr("&File"))
+        file.addAction(a["open"])
+        self._recent = file.addMenu(self.tr("Open &recent"))
+        self._recent.aboutToShow.connect(self._fill_recent)
+        self._examples = file.addMenu(self.tr("&Examples"))
+        self._examples.aboutToShow.connect(self._fill_examples)
+        file.addSeparator()
+        file.addActions([a["save"], a["save_as"]])
+        file.addSeparator()
+        file.addAction(a["print"])
+        file.addSeparator()
+        file.addAction(a["quit"])
+        edit = self.menuBar().addMenu(self.tr("&Edit"))
+        edit.addActions([a["undo"], a["redo"]])
+        edit.addSeparator()
+        edit.addActions([a["later"], a["keep"]])
+        stage = self.menuBar().addMenu(self.tr("&Stage"))
+        insert = stage.addMenu(self.tr("&Insert after the selected"))
+        for kind in KINDS:
+            name = wording.kind_name(kind)
+            action = insert.addAction(name[:1].upper() + name[1:])
+            action.triggered.connect(lambda _=False, kind=kind: self._insert(kind))
+        stage.addActions([a["duplicate"], a["split"], a["earlier"], a["move_later"], a["remove"]])
+        stage.addSeparator()
+        stage.addActions([a["previous"], a["next"]])
+        view = self.menuBar().addMenu(self.tr("&View"))
+        view.addActions([a["day"], a["whole"], a["to_stage"], a["zoom_in"], a["zoom_out"]])
+        view.addSeparator()
+        view.addAction(a["firmness"])
+        view.addSeparator()
+        view.addActions([a["metric"], a["us"]])
+        theme = view.addMenu(self.tr("&Theme"))
+        theme.addActions([a["system"], a["light"], a["dark"], a["contrast"]])
+        help_ = self.menuBar().addMenu(self.tr("&Help"))
+        help_.addActions([a["keys"], a["about"]])
+
+    def _tool_bar(self) -> None:
+        bar = QToolBar(self.tr("Tools"), self)
+        bar.setMovable(False)
+        bar.setIconSize(QSize(20, 20))
+        bar.setContextMenuPolicy(Qt.ContextMenuPolicy.PreventContextMenu)
+        for keys in (("open", "save"), ("undo", "redo"), ("later", "keep"), ("day", "whole", "zoom_in", "zoom_out")):
+            for key in keys:
+                bar.addAction(self.actions_[key])
+            bar.addSeparator()
+        self._heading = QLabel(bar)
+        self._heading.setFont(dress.font("head", bold=True))
+        self._heading.setContentsMargins(6, 0, 0, 0)
+        bar.addWidget(self._heading)
+        self._trouble = QLabel(bar)
+        self._trouble.setProperty("role", "wrong")
+        self._trouble.setContentsMargins(14, 0, 0, 0)
+        self._trouble.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        bar.addWidget(self._trouble)
+        self.addToolBar(bar)
+
+    def _connect(self) -> None:
+        stack = self.session.stack
+        for key, can, text in (
+            ("undo", stack.canUndoChanged, stack.undoTextChanged),
+            ("redo", stack.canRedoChanged, stack.redoTextChanged),
+        ):
+            action = self.actions_[key]
+            action.setEnabled(False)
+            can.connect(action.setEnabled)
+            plain = action.text()
+            text.connect(lambda what, action=action, plain=plain: action.setText(f"{plain}  {what}" if what else plain))
+        stack.cleanChanged.connect(lambda clean: self.setWindowModified(not clean))
+        self.session.documentChanged.connect(self._titled)
+        self.session.pathChanged.connect(self._titled)
+        self.session.problem.connect(self._show_problem)
+        self.curve.said.connect(self.status.setText)
+        self.curve.typed.connect(lambda grip: self.stage_form.focus_field(grip.field))
+        for part in (self.stage_form, self.milk):
+            part.said.connect(self.files.tell)
+
+    # ---- places, units, theme
+
+    def go(self, key: str) -> None:
+        """Open a place."""
+        self.stack.setCurrentWidget(self.places[key].widget)
+        self.place_buttons[key].setChecked(True)
+        self.places[key].opened()
+
+    def _apply_preferences(self) -> None:
+        self._set_system(self.preferences.system)
+        self._set_scheme(self.preferences.scheme)
+        keep = self.preferences.keep_end
+        self.curve.mode = KEEP if keep else LATER
+        self.actions_["keep" if keep else "later"].setChecked(True)
+
+    def _set_system(self, system: str) -> None:
+        if system != self.preferences.system:
+            self.preferences.system = system
+        self.actions_[system].setChecked(True)
+        for part in (self.curve, self.stage_form, self.outcomes, self.milk):
+            part.set_system(system)
+
+    def _set_scheme(self, scheme: str) -> None:
+        if scheme != self.preferences.scheme:
+            self.preferences.scheme = scheme
+        self.actions_[scheme].setChecked(True)
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            dress.apply(app, scheme)
+        self._redress()
+
+    def _redress(self) -> None:
+        c = dress.colours()
+        self.actions_.recolour()
+        for key, button in self.place_buttons.items():
+            button.setIcon(icon(self.places[key].icon, c.ink, c.chosen))
+        self.curve.update()
+        self.check.refresh()
+
+    def _set_later(self) -> None:
+        self.curve.mode = LATER
+        self.preferences.keep_end = False
+
+    def _set_keep(self) -> None:
+        self.curve.mode = KEEP
+        self.preferences.keep_end = True
+
+    def _set_firmness(self, on: bool) -> None:
+        self.curve.set_panes(("ph", "moisture", "firmness") if on else ("ph", "moisture"))
+
+    def _fit_stage(self) -> None:
+        self.curve.fit_stage(self.session.chosen)
+
+    # ---- files
+
+    def _open(self) -> None:
+        self.files.ask_and_open()
+
+    def _fill(self, menu: QMenu, paths: list[Path], empty: str) -> None:
+        menu.clear()
+        for path in paths:
+            name = path.stem.replace("-", " ")
+            action = menu.addAction(name[:1].upper() + name[1:])
+            action.setToolTip(str(path))
+            action.triggered.connect(lambda _=False, path=path: self.files.open(path))
+        if not paths:
+            menu.addAction(empty).setEnabled(False)
+
+    @Slot()
+    def _fill_recent(self) -> None:
+        self._fill(self._recent, self.preferences.recent, self.tr("nothing yet"))
+
+    @Slot()
+    def _fill_examples(self) -> None:
+        self._fill(self._examples, examples(), self.tr("none"))
+
+    @Slot()
+    def _titled(self) -> None:
+        recipe, path = self.session.recipe, self.session.path
+        where = path.name if path is not None else self.tr("not saved yet")
+        self.setWindowTitle(self.tr("{0}[*] – {1} – Curdwright").format(recipe.name, where))
+        self._heading.setText(recipe.name)
+
+    @Slot(str)
+    def _show_problem(self, sentence: str) -> None:
+        self._trouble.setText(f"\u25b2 {sentence}" if sentence else "")
+        self._trouble.setToolTip(sentence)
+
+    # ---- stages
+
+    def _step(self, by: int) -> None:
+        ids = [stage.id for stage in self.session.recipe.stages]
+        index = min(max(ids.index(self.session.chosen) + by, 0), len(ids) - 1)
+        self.session.choose(ids[index])
+
+    def _stage_edit(
+        self, change: Callable[[Recipe], Recipe], text: str, then: Callable[[Recipe], str] | None = None
+    ) -> None:
+        before = self.session.recipe
+        try:
+            made = change(before)
+            self.session.march(made)
+        except RecipeError as error:
+            self.files.tell(str(error))
+            return
+        self.session.commit(made, text)
+        if then is not None:
+            self.session.choose(then(made))
+
+    def _insert(self, kind: str) -> None:
+        chosen = self.session.chosen
+
+        def change(recipe: Recipe) -> Recipe:
+            return edits.insert(recipe, edits.new_stage(recipe, kind), after_id=chosen)
+
+        def following(recipe: Recipe) -> str:
+            ids = [stage.id for stage in recipe.stages]
+            return ids[ids.index(chosen) + 1]
+
+        self._stage_edit(change, self.tr("Insert {0}").format(wording.kind_name(kind)), following)
+
+    def _move(self, by: int) -> None:
+        self._stage_edit(lambda recipe: edits.move(recipe, self.session.chosen, by), self.tr("Move stage"))
+
+    def _duplicate(self) -> None:
+        self._stage_edit(lambda recipe: edits.duplicate(recipe, self.session.chosen), self.tr("Duplicate stage"))
+
+    def _split(self) -> None:
+        now = next((one for one in self.session.forecast.stages if one.id == self.session.chosen), None)
+        half = float(round((now.end_min - now.start_min) / 2)) if now is not None else 1.0
+        self._stage_edit(lambda recipe: edits.split(recipe, self.session.chosen, half), self.tr("Split stage"))
+
+    def _remove(self) -> None:
+        self._stage_edit(lambda recipe: edits.remove(recipe, self.session.chosen), self.tr("Remove stage"))
+
+    # ---- help
+
+    def _show_keys(self) -> None:
+        lines = [
+            self.tr(
+                "Drag a stage's edge to change its length; a diamond ends by a state, and dragging it asks for another."
+            ),
+            self.tr("Drag a corner of the line to change a temperature, a rounded figure to change that setting."),
+            self.tr("Shift lets go of round values. Ctrl turns “move along” and “keep the end” round. Esc cancels."),
+            self.tr(
+                "Tab goes from one handle to the next; arrows change it, Page Up and Down more, Shift less, Enter to type."
+            ),
+            self.tr("Wheel zooms, with Shift it pans; drag the curves to pan; double-click a stage to see it alone."),
+        ]
+        rows = [
+            f"{action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)}:  {action.text().replace('&', '')}"
+            for action in self.actions_.by_key.values()
+            if not action.shortcut().isEmpty()
+        ]
+        box = QMessageBox(self)
+        box.setWindowTitle(self.tr("Keys and gestures"))
+        box.setText("\n\n".join(lines))
+        box.setInformativeText("\n".join(rows))
+        box.open()
+
+    def _about(self) -> None:
+        text = self.tr(
+            "Curdwright designs the make of a cheese: what a recipe will do, how it stands against a style, and the plan "
+            "to make it by. A forecast is never a certificate."
+        )
+        box = QMessageBox(self)
+        box.setWindowTitle(self.tr("About Curdwright"))
+        box.setIconPixmap(program_icon().pixmap(64, 64))
+        box.setText(text)
+        box.open()
+
+    # ---- recovery and end
+
+    def offer_recovery(self, left: list[Leftover]) -> None:
+        """Offer work that was not saved when a window ended."""
+        if not left:
+            return
+        newest = left[0]
+        box = QMessageBox(self)
+        box.setIcon(QMessageBox.Icon.Question)
+        box.setText(self.tr("“{0}” has work from last time that was not saved.").format(newest.name))
+        box.setInformativeText(self.tr("Take it up again, or forget it?"))
+        take = box.addButton(self.tr("Take it up"), QMessageBox.ButtonRole.AcceptRole)
+        forget = box.addButton(self.tr("Forget it"), QMessageBox.ButtonRole.DestructiveRole)
+        box.addButton(self.tr("Ask again later"), QMessageBox.ButtonRole.RejectRole)
+
+        def answered() -> None:
+            if box.clickedButton() is take:
+                self.take_up(newest)
+            elif box.clickedButton() is forget:
+                newest.drop()
+
+        box.finished.connect(answered)
+        box.open()
+
+    def take_up(self, left: Leftover) -> None:
+        """Go on with recovered work; it counts as unsaved."""
+        try:
+            recipe = files.reads(left.text)
+            path = left.recipe_path if left.recipe_path is not None and left.recipe_path.is_file() else None
+            base, text = read(path) if path is not None else (recipe, left.text)
+        except RecipeError as error:
+            self.files.tell(str(error))
+            return
+        self.session.load(base, path, text)
+        self.session.commit(recipe, self.tr("Recovered work"))
+        if path is None:
+            self.session.stack.resetClean()
+        left.drop()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Ask about unsaved work; end what runs beside the window."""
+        if not self.files.may_leave():
+            event.ignore()
+            return
+        self.preferences.geometry = self.saveGeometry()
+        self.journal.clear()
+        self.session.close()
+        super().closeEvent(event)
+
+
+def open_window(path: Path | None) -> int:
+    """Open the window on a recipe (None: the first example) and stay until it is closed; the process's exit code."""
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    QCoreApplication.setApplicationName("curdwright")
+    app.setApplicationDisplayName("Curdwright")
+    app.setDesktopFileName("curdwright")
+    config, data = user_config_path("curdwright", appauthor=False), user_data_path("curdwright", appauthor=False)
+    dress.apply(app, Preferences(config / "curdwright.ini").scheme)
+    opened = path if path is not None else examples()[0]
+    recipe, text = read(opened)
+    window = Window(recipe, config=config, data=data)
+    if not is_example(opened):
+        window.session.path, window.session.text = opened.resolve(), text
+        window.preferences.remember(opened)
+        window.session.pathChanged.emit()
+    else:
+        window.session.text = text
+    window.show()
+    QTimer.singleShot(0, window, lambda: window.offer_recovery(leftovers(data / "recovery")))
+    return app.exec()
