@@ -12,7 +12,7 @@ from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
 from designer.recipe.presets import presets
 from designer.recipe.stages.kinds import AnyStage
-from designer.recipe.stages.stage import Geometry, Row, RowContext, split_tail
+from designer.recipe.stages.stage import Geometry, Row, RowContext, Stage, split_tail
 
 ADDED = (
     "rennet_imcu_l",
@@ -99,52 +99,71 @@ def temperatures_before(recipe: Recipe, milk_c: float) -> dict[str, float]:
     return out
 
 
+def given_at(lane: Recipe | Branch, stage: Stage) -> tuple[Starter | Addition, ...]:
+    """What goes in at a stage: starters, then additions, as the document has them."""
+    default_at = _default_at(lane.stages)
+    starters = tuple(each for each in lane.starters if (each.at or default_at) == stage.id)
+    return (*starters, *(each for each in lane.additions if each.at == stage.id))
+
+
+def context_of(recipe: Recipe, lane: Recipe | Branch, index: int, milk: schedule.Milk, start_c: float) -> RowContext:
+    """What the stage at `index` of a lane may know of the make; `start_c` as `temperatures_before` says."""
+    return RowContext(
+        index=index,
+        milk=milk,
+        geometry=geometry(lane.form if lane.form is not None else recipe.form),
+        room_c=recipe.room_c,
+        temperature_c=start_c,
+        heating_kw=recipe.vat.power_kw if recipe.vat is not None else None,
+        milk_kj_per_kg_k=float(presets()["milk"]["heat_capacity"]),
+    )
+
+
+def stage_rows(
+    stage: Stage, given: Sequence[Starter | Addition], context: RowContext, where: str
+) -> tuple[list[Row], float | None]:
+    """Rows of one stage with what goes in there, and the minute of it at which the first starter does.
+
+    Raises RecipeError, naming `where`, for a dose after the stage has ended or a set without coagulant.
+    """
+    rows = stage.rows(context)
+    starter_min: float | None = None
+    coagulant_row: int | None = None
+    for each in given:
+        try:
+            milk = context.milk
+            columns = starter_columns(each, milk) if isinstance(each, Starter) else addition_columns(each, milk)
+            at = _split(rows, each.after_min)
+        except ValueError as error:
+            raise RecipeError(f"“{each.name or each.id}”: {error}", where) from None
+        _add(rows[at], columns)
+        if isinstance(each, Starter):
+            starter_min = each.after_min if starter_min is None else min(starter_min, each.after_min)
+        if columns.get("rennet_imcu_l"):
+            coagulant_row = at if coagulant_row is None else min(at, coagulant_row)
+    if stage.kind == "set":
+        if coagulant_row is None:
+            raise RecipeError(f'no coagulant goes in here; add one with at = "{stage.id}"', where)
+        for row in rows[:coagulant_row]:
+            row["gel"] = schedule.GEL_NONE
+    return rows, starter_min
+
+
 def _lane(
     recipe: Recipe, lane: Recipe | Branch, milk: schedule.Milk, starts_c: dict[str, float]
 ) -> tuple[list[Row], float | None]:
     """Rows of one lane, and the planned minute of its first starter."""
-    form = geometry(lane.form if lane.form is not None else recipe.form)
     place = f"branch “{lane.name or lane.id}”, " if isinstance(lane, Branch) else ""
-    default_at = _default_at(lane.stages)
     out: list[Row] = []
     clock, starter_min = 0.0, None
     for index, stage in enumerate(lane.stages):
+        context = context_of(recipe, lane, index, milk, starts_c[stage.id])
         where = place + stage_label(lane.stages, index)
-        context = RowContext(
-            index=index,
-            milk=milk,
-            geometry=form,
-            room_c=recipe.room_c,
-            temperature_c=starts_c[stage.id],
-            heating_kw=recipe.vat.power_kw if recipe.vat is not None else None,
-            milk_kj_per_kg_k=float(presets()["milk"]["heat_capacity"]),
-        )
-        try:
-            rows = stage.rows(context)
-        except ValueError as error:
-            raise RecipeError(str(error), where) from None
-        planned = sum(row["minutes"] for row in rows)
-        given: list[Starter | Addition] = [each for each in lane.starters if (each.at or default_at) == stage.id]
-        given += [each for each in lane.additions if each.at == stage.id]
-        coagulant_row = None
-        for each in given:
-            try:
-                columns = starter_columns(each, milk) if isinstance(each, Starter) else addition_columns(each, milk)
-                at = _split(rows, each.after_min)
-            except ValueError as error:
-                raise RecipeError(f"“{each.name or each.id}”: {error}", where) from None
-            _add(rows[at], columns)
-            if isinstance(each, Starter) and (starter_min is None or clock + each.after_min < starter_min):
-                starter_min = clock + each.after_min
-            if columns.get("rennet_imcu_l"):
-                coagulant_row = at if coagulant_row is None else min(at, coagulant_row)
-        if stage.kind == "set":
-            if coagulant_row is None:
-                raise RecipeError(f'no coagulant goes in here; add one with at = "{stage.id}"', where)
-            for row in rows[:coagulant_row]:
-                row["gel"] = schedule.GEL_NONE
+        rows, first = stage_rows(stage, given_at(lane, stage), context, where)
+        if first is not None and (starter_min is None or clock + first < starter_min):
+            starter_min = clock + first
         out += rows
-        clock += planned
+        clock += sum(row["minutes"] for row in rows)
     return out, starter_min
 
 
