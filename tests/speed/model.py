@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from importlib.resources import files
 from itertools import cycle
-from pathlib import Path
 
 import numpy as np
 
+from designer.cli import example
 from designer.forecast import forecast
 from designer.judge.check import check
 from designer.make import kernel
@@ -23,13 +22,8 @@ from styles.reader import style
 from tests.speed import lsoda
 from tests.speed.clock import Timing, timed
 
-EXAMPLE = Path(str(files("example_recipes"))) / "thistlecombe-cheddar.toml"
 SMALL = 1e-6
 WARM_TO_C = (38.0, 38.5, 39.0, 39.5)
-
-
-def example() -> Recipe:
-    return read(EXAMPLE)
 
 
 def timings() -> Iterator[Timing]:
@@ -40,7 +34,7 @@ def timings() -> Iterator[Timing]:
 
 def marches() -> Iterator[Timing]:
     """One make of the example by the compiled march, its plain twin, and LSODA on plain and compiled rates."""
-    recipe = example()
+    recipe = read(example())
     schedule = lower(recipe)
     room = next((index for index, stage in enumerate(recipe.stages) if stage.kind == "room"), None)
     rows = until_room(schedule.lanes[0].rows, room)
@@ -64,7 +58,7 @@ def marches() -> Iterator[Timing]:
 
 def edits() -> Iterator[Timing]:
     """An edit up to its verdict, and the bands that follow it."""
-    recipe = example()
+    recipe = read(example())
     cheddar = style(recipe.style)
     stage = next(stage.id for stage in recipe.stages if stage.kind == "cook")
     temperatures = cycle(WARM_TO_C)

@@ -1,0 +1,141 @@
+"""Timings of the window, off screen: from pointer to picture, from edit to bands, from start to first picture."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import tempfile
+from collections.abc import Callable, Iterator
+from itertools import cycle
+from pathlib import Path
+from time import perf_counter
+
+from PySide6.QtCore import QEvent, QEventLoop, QObject, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QApplication, QWidget
+
+from designer.bootstrap import ROOT
+from designer.cli import example
+from designer.recipe.edit import edit
+from designer.recipe.file import read
+from tests.speed.clock import Timing
+from widgets.theme import apply as dress
+from widgets.window import Window
+
+MOVES = 200
+WARM_TO_C = (38.0, 38.5, 39.0, 39.5)
+STARTS = 5
+SIZE = (1366, 768)
+FIRST_PAINT = """
+import os, sys
+from PySide6.QtCore import QEvent, QObject, QTimer
+from PySide6.QtWidgets import QApplication
+
+class FirstPaint(QObject):
+    def eventFilter(self, watched, event):
+        if event.type() == QEvent.Type.Paint and type(watched).__name__ == "MakeCurve":
+            QTimer.singleShot(0, lambda: os._exit(0))
+        return False
+
+app = QApplication(sys.argv[:1])
+watch = FirstPaint()
+app.installEventFilter(watch)
+from designer.cli import example
+from widgets.window import open_window
+open_window(example())
+"""
+
+
+class Painted(QObject):
+    """Counts the paints of a widget."""
+
+    def __init__(self, widget: QWidget) -> None:
+        super().__init__(widget)
+        self.count = 0
+        widget.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        self.count += event.type() == QEvent.Type.Paint
+        return False
+
+
+def timings() -> Iterator[Timing]:
+    """All of them; the window is open only meanwhile."""
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    dress.apply(app, "light")
+    with tempfile.TemporaryDirectory() as folder:
+        window = Window(read(example()), config=Path(folder), data=Path(folder))
+        window.resize(*SIZE)
+        window.show()
+        until(lambda: not window.session.bands_stale)
+        window.curve.set_panes(("ph", "moisture", "firmness"))
+        QApplication.processEvents()
+        yield drag(window)
+        yield bands(window)
+        window.session.stack.setClean()
+        window.close()
+    yield start()
+
+
+def until(done: Callable[[], bool]) -> None:
+    """Run the event loop, waiting for events, until something has come about."""
+    while not done():
+        QApplication.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
+
+
+def drag(window: Window) -> Timing:
+    """The corner of "cook" dragged up and down: from each move to its forecast, verdict and curves on the screen."""
+    session, curve = window.session, window.curve
+    cook = next(stage.id for stage in session.recipe.stages if stage.kind == "cook")
+    at = curve.grip(cook, "temperature_c", "corner").at
+    painted = Painted(curve)
+    forecasts: list[int] = []
+    session.forecastChanged.connect(lambda: forecasts.append(painted.count))
+    send(curve, QEvent.Type.MouseButtonPress, at)
+    took = []
+    for number in range(MOVES):
+        height = number % 20 if number // 20 % 2 == 0 else 20 - number % 20
+        forecasts.clear()
+        begun = perf_counter()
+        send(curve, QEvent.Type.MouseMove, at - QPointF(0, height + 1))
+        until(lambda: bool(forecasts) and painted.count > forecasts[-1])
+        took.append((perf_counter() - begun) * 1000)
+    curve.cancel()
+    return Timing("pointer moved to picture painted", tuple(took), 16.7, "curves in all panes, outcomes and verdict")
+
+
+def send(curve: QWidget, kind: QEvent.Type, at: QPointF) -> None:
+    """A pointer event with the left button down and Shift held, so that values are not rounded."""
+    button = Qt.MouseButton.LeftButton if kind == QEvent.Type.MouseButtonPress else Qt.MouseButton.NoButton
+    held, shift = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ShiftModifier
+    QApplication.sendEvent(curve, QMouseEvent(kind, at, curve.mapToGlobal(at), button, held, shift))
+
+
+def bands(window: Window) -> Timing:
+    """From an edit to its bands on the screen."""
+    session = window.session
+    cook = next(stage.id for stage in session.recipe.stages if stage.kind == "cook")
+    temperatures = cycle(WARM_TO_C)
+    took = []
+    for _ in range(20):
+        changed = edit(session.recipe, cook, temperature_c=next(temperatures))
+        begun = perf_counter()
+        session.commit(changed, "warmer")
+        until(lambda: not session.bands_stale)
+        took.append((perf_counter() - begun) * 1000)
+    return Timing("edit to bands", tuple(took), 50.0, "in a worker; the picture does not wait for it")
+
+
+def start() -> Timing:
+    """From the command to the first picture, in processes of their own."""
+    took = []
+    for _ in range(STARTS):
+        begun = perf_counter()
+        with tempfile.TemporaryDirectory() as folder:
+            own = dict.fromkeys(("XDG_CONFIG_HOME", "XDG_DATA_HOME"), folder)
+            settings = {**os.environ, **own, "QT_QPA_PLATFORM": "offscreen"}
+            subprocess.run([sys.executable, "-c", FIRST_PAINT], cwd=ROOT, env=settings, check=True)
+        took.append((perf_counter() - begun) * 1000)
+    return Timing("start to first picture", tuple(took), 1000.0, "a new process, compiled march in its cache")
