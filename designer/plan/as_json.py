@@ -13,7 +13,9 @@ from typing import Any
 import numpy as np
 
 from designer.forecast import Caution, Forecast, Outcome, StageForecast
+from designer.judge.verdict import Verdict
 from designer.plan.clock import Clock
+from designer.validate.published import Compared
 
 FIGURES = 8
 
@@ -94,3 +96,41 @@ def _caution(caution: Caution) -> dict[str, str]:
         "source": caution.source,
         "stage": caution.stage,
     }
+
+
+def verdict_json(verdict: Verdict) -> dict[str, Any]:
+    """{"style", "name", "state", "sentence", "chance", "rules", "conditions", "rows"}; a row as `judge.verdict.Row`."""
+    return {
+        "style": verdict.style,
+        "name": verdict.name,
+        "state": verdict.state,
+        "sentence": verdict.sentence,
+        "chance": None if verdict.chance is None else number(verdict.chance),
+        "rules": list(verdict.rules),
+        "conditions": list(verdict.conditions),
+        "rows": [{key: _plain(value) for key, value in row._asdict().items()} for row in verdict.rows],
+    }
+
+
+def compared_json(compared: Iterable[Compared]) -> list[dict[str, Any]]:
+    """Published figures beside ours, one object each."""
+    return [
+        {
+            "case": one.published.case,
+            "quantity": one.published.quantity,
+            "unit": one.published.unit,
+            "class": one.published.kind,
+            "published": number(one.published.value),
+            "forecast": number(one.ours),
+            "error": number(one.error),
+            "tolerance": number(one.published.tolerance),
+            "within": one.within,
+            "source": one.published.source,
+            "have": one.published.have,
+        }
+        for one in compared
+    ]
+
+
+def _plain(value: Any) -> Any:
+    return number(float(value)) if isinstance(value, float) else value

@@ -1,0 +1,324 @@
+"""The command line: `curdwright open | forecast | check | plan | validate | schema`.
+
+Everything but `open` and `plan` works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or written;
+3: a fault of our own. Whatever goes wrong is a sentence on standard error, never a traceback.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import traceback
+from collections.abc import Sequence
+from importlib.metadata import PackageNotFoundError, version
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Literal
+
+import typer
+
+from designer.units import UnitError
+from styles.reader import StyleError
+
+if TYPE_CHECKING:
+    from designer.forecast import Forecast
+    from designer.plan.sheet import Sheet
+    from designer.recipe.document import Recipe
+    from styles.reader import Style
+
+DONE, DOES_NOT_MEET, CANNOT_READ, FAULT = 0, 1, 2, 3
+MEMBERS = 128
+"""Draws behind the ranges."""
+EXAMPLE = "thistlecombe-cheddar.toml"
+NO_SCREEN = frozenset(("offscreen", "minimal", "minimalegl"))
+QT_MISSING = (
+    "The plan is drawn with Qt, and Qt's libraries are not all there ({why}). On Debian: "
+    "apt-get install libglib2.0-0 libgl1 libegl1 libxkbcommon0 libdbus-1-3 libfontconfig1"
+)
+
+Recipe_ = Annotated[Path, typer.Argument(metavar="RECIPE", help="Recipe file (TOML).", show_default=False)]
+Json = Annotated[bool, typer.Option("--json", help="Print JSON for a machine.")]
+Members = Annotated[int, typer.Option(min=0, max=2000, help="Draws behind the ranges; 0 leaves them out.")]
+Units = Annotated[Literal["metric", "us", "imperial"], typer.Option(help="Units of measure.")]
+Start = Annotated[str, typer.Option(metavar="HH:MM", help="Milk in the vat at; else as the recipe says.")]
+StyleKey = Annotated[str, typer.Option("--style", metavar="KEY", help="Style; else the one the recipe names.")]
+
+app = typer.Typer(
+    name="curdwright",
+    help="Design a cheese make: forecast a recipe, hold it against its style, print its plan.",
+    add_completion=False,
+    pretty_exceptions_enable=False,
+    rich_markup_mode=None,
+)
+
+
+class CommandError(Exception):
+    """Something the command can't do: a sentence for the maker."""
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command line; the exit code. Without arguments it opens the first example recipe."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")  # a console without "≥" prints "?", and goes on
+    given = list(sys.argv[1:] if argv is None else argv)
+    if len(given) == 1 and given[0].endswith(".toml"):
+        given.insert(0, "open")
+    try:
+        app(given, prog_name="curdwright")
+    except SystemExit as end:
+        return end.code if isinstance(end.code, int) else DONE
+    except (CommandError, StyleError, UnitError) as error:
+        return _said(str(error), CANNOT_READ)
+    except Exception as error:  # noqa: BLE001 - the last door: whatever comes through becomes a sentence
+        from designer.recipe.error import RecipeError
+
+        if isinstance(error, RecipeError):
+            return _said(str(error), CANNOT_READ)
+        return _said(_fault(error), FAULT)
+    return DONE
+
+
+def _said(sentence: str, code: int) -> int:
+    print(f"curdwright: {sentence}", file=sys.stderr)
+    return code
+
+
+def _fault(error: Exception) -> str:
+    """The sentence for a fault of our own; what a programmer needs is kept in a file."""
+    from platformdirs import user_log_path
+
+    kept = user_log_path("curdwright", ensure_exists=True) / "fault.txt"
+    kept.write_text("".join(traceback.format_exception(error)), encoding="utf-8")
+    return f"Something in Curdwright itself is wrong ({type(error).__name__}). Please report it with the file {kept}."
+
+
+@app.callback(invoke_without_command=True)
+def _begin(
+    context: typer.Context,
+    tell_version: Annotated[bool, typer.Option("--version", help="Print the version and end.")] = False,
+) -> None:
+    if tell_version:
+        print(f"Curdwright {_version()}")
+        raise typer.Exit(DONE)
+    if context.invoked_subcommand is None:
+        _open(None)
+
+
+@app.command("open")
+def open_(
+    recipe: Annotated[Path | None, typer.Argument(metavar="[RECIPE]", help="Recipe file; else an example.")] = None,
+) -> None:
+    """Open the window on a recipe; without a display: forecast it, check it and write its plan."""
+    _open(recipe)
+
+
+@app.command()
+def forecast(
+    recipe: Recipe_,
+    as_json: Json = False,
+    members: Members = MEMBERS,
+    units: Units = "metric",
+    start: Start = "",
+) -> None:
+    """Forecast a recipe: when each stage ends, what the curves do, what cheese comes of it."""
+    made = _forecast(_read(recipe, start), members)
+    if as_json:
+        from designer.plan.as_json import dumps, forecast_json
+
+        print(dumps(forecast_json(made)))
+        return
+    from designer.plan import tables
+
+    tables.print_forecast(made, units)
+
+
+@app.command()
+def check(
+    recipe: Recipe_,
+    style: StyleKey = "",
+    rules: Annotated[list[str] | None, typer.Option(metavar="KEY", help="Judge by these rule sets only.")] = None,
+    as_json: Json = False,
+    members: Members = MEMBERS,
+) -> None:
+    """Hold the forecast against a style; exit code 1 where it does not meet a limit."""
+    from designer.judge.check import check as judge
+    from designer.judge.verdict import NOT_MET
+
+    read = _read(recipe)
+    verdict = judge(_forecast(read, members), _style_asked(read, style), rules=rules or None)
+    if as_json:
+        from designer.plan.as_json import dumps, verdict_json
+
+        print(dumps(verdict_json(verdict)))
+    else:
+        from designer.plan import tables
+
+        tables.print_verdict(verdict)
+    if verdict.state == NOT_MET:
+        raise typer.Exit(DOES_NOT_MEET)
+
+
+@app.command()
+def plan(
+    recipe: Recipe_,
+    out: Annotated[Path | None, typer.Option("--out", "-o", metavar="PDF", help="Where to; else beside you.")] = None,
+    paper: Annotated[Literal["a4", "letter"], typer.Option(help="Paper size.")] = "a4",
+    units: Units = "metric",
+    start: Start = "",
+    date: Annotated[str, typer.Option(help="Date of the make, printed in the head.")] = "",
+    style: StyleKey = "",
+    members: Members = MEMBERS,
+) -> None:
+    """Write the plan of the make as a PDF: weigh-out, stages with clock and targets, the curve, cautions."""
+    from designer.plan.make_plan import Print, make_plan
+    from designer.plan.sheet import PAPERS
+
+    path = _pdf_name(out if out is not None else Path(f"{recipe.stem}-plan.pdf"))
+    read = _read(recipe, start)
+    one = _style_asked(read, style) if style or read.style else None
+    want = Print(PAPERS[paper], units, model_version(), date)
+    pages = _write_pdf(make_plan(_forecast(read, members), one, want), path)
+    print(f"{pages} page{'s' if pages > 1 else ''} written to {path.resolve()}")
+
+
+@app.command()
+def validate(as_json: Json = False) -> None:
+    """Hold the laws of the model against published figures; exit code 1 where one misses its tolerance."""
+    from designer.validate.published import report
+
+    compared = report()
+    if as_json:
+        from designer.plan.as_json import compared_json, dumps
+
+        print(dumps(compared_json(compared)))
+    else:
+        from designer.plan import tables
+
+        tables.print_compared(compared)
+    if not all(one.within for one in compared):
+        raise typer.Exit(DOES_NOT_MEET)
+
+
+@app.command()
+def schema() -> None:
+    """Print the JSON Schema of a recipe file, for editors."""
+    from designer.plan.as_json import dumps
+    from designer.recipe.describing import json_schema
+
+    print(dumps(json_schema()))
+
+
+def model_version() -> str:
+    """Version of the program and short hash of the model, so that a sheet and a record tell which model spoke."""
+    from designer.make.kernel import source_key
+
+    return f"{_version()}-{source_key()[:8]}"
+
+
+def _version() -> str:
+    try:
+        return version("curdwright")
+    except PackageNotFoundError:
+        return "unpacked"
+
+
+def _read(path: Path, start: str = "") -> Recipe:
+    from designer.recipe.edit import edit_recipe
+    from designer.recipe.file import read
+    from designer.units import parse
+
+    recipe = read(path)
+    return edit_recipe(recipe, start_clock_min=parse(start, "clock").value) if start else recipe
+
+
+def _forecast(recipe: Recipe, members: int) -> Forecast:
+    from platformdirs import user_cache_path
+
+    from designer.forecast import forecast as run
+    from designer.make import kernel
+
+    if not kernel.is_warm():
+        if not (user_cache_path("curdwright") / f"march-{kernel.source_key()}").exists():
+            print("Preparing the model, once ...", file=sys.stderr)
+        kernel.warm_up()
+    return run(recipe, members=members)
+
+
+def _style_asked(recipe: Recipe, key: str) -> Style:
+    from styles.reader import keys, style
+
+    if not (key or recipe.style):
+        raise CommandError(f"The recipe names no style; add --style with one of: {', '.join(keys())}.")
+    return style(key or recipe.style)
+
+
+def _write_pdf(sheet: Sheet, path: Path) -> int:
+    """The sheet as a PDF by way of Qt, without a display; the number of pages."""
+    os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    try:
+        from widgets.paper.command import write_plan
+    except ImportError as error:
+        raise CommandError(QT_MISSING.format(why=error)) from error
+    try:
+        return int(write_plan(sheet, path))
+    except OSError as error:
+        raise CommandError(f"The plan could not be written to {path}: {error}.") from error
+
+
+def _pdf_name(path: Path) -> Path:
+    """The path, if it is a PDF's: nobody should lose a recipe to a slip of the keyboard."""
+    if path.suffix.lower() != ".pdf":
+        raise CommandError(f"The plan is a PDF; give it a name that ends in .pdf, not “{path.name}”.")
+    return path
+
+
+def example() -> Path:
+    """The example recipe that opens when none is named."""
+    import example_recipes
+
+    return Path(example_recipes.__path__[0]) / EXAMPLE
+
+
+def _open(path: Path | None) -> None:
+    from designer.bootstrap import has_display, prepare_display
+
+    platform = os.environ.get("QT_QPA_PLATFORM", "").partition(":")[0]
+    recipe = path if path is not None else example()
+    if (has_display() or platform) and platform not in NO_SCREEN:
+        _read(recipe)  # a file that can't be read is said here, before a window comes up empty
+        prepare_display()
+        try:
+            from widgets.window import open_window
+        except ImportError as error:
+            if error.name and not error.name.startswith("PySide6"):
+                raise
+            print(f"No window: {QT_MISSING.format(why=error)}", file=sys.stderr)
+        else:
+            raise typer.Exit(open_window(recipe))
+    _without_a_window(recipe)
+
+
+def _without_a_window(path: Path) -> None:
+    """What can be done without a display: forecast, check, and the plan as a PDF in the user's documents."""
+    from platformdirs import user_documents_path
+
+    from designer.plan import tables
+    from designer.plan.make_plan import Print, make_plan
+
+    recipe = _read(path)
+    made = _forecast(recipe, MEMBERS)
+    print("There is no display here, so this is the forecast, the check and the plan.\n")
+    tables.print_forecast(made, "metric")
+    style = _style_asked(recipe, "") if recipe.style else None
+    if style is not None:
+        from designer.judge.check import check as judge
+
+        print()
+        tables.print_verdict(judge(made, style))
+    target = user_documents_path() / "Curdwright" / f"{path.stem}-plan.pdf"
+    try:
+        target.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise CommandError(f"The plan could not be written to {target}: {error}.") from error
+    pages = _write_pdf(make_plan(made, style, Print(model=model_version())), target)
+    print(f"\nPlan of the make: {pages} page{'s' if pages > 1 else ''} in {target}")

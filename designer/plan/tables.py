@@ -1,0 +1,146 @@
+"""Forecast, verdict and check data as tables on a terminal."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from rich.console import Console
+from rich.table import Table
+
+from designer.forecast import Forecast
+from designer.judge.verdict import NOT_MET, Row, Verdict
+from designer.plan.clock import Clock
+from designer.quantities import QUANTITIES
+from designer.units import System, show
+from designer.validate.published import Compared
+
+SHOWN = (
+    "moisture_pct",
+    "mnfs_pct",
+    "fdm_pct",
+    "fat_pct",
+    "protein_pct",
+    "salt_pct",
+    "salt_in_moisture_pct",
+    "ph_24h",
+    "yield_kg_per_100kg",
+    "cheese_kg",
+    "calcium_mg_per_g_protein",
+    "floc_min",
+    "cut_min",
+    "ph_drain",
+)
+SECTIONS = {
+    "limit": "Limits",
+    "class": "Class",
+    "milk": "Milk",
+    "age": "Age",
+    "quality": "Quality",
+    "make": "The make",
+    "curve": "The curve",
+}
+
+
+def print_forecast(forecast: Forecast, system: System = "metric") -> None:
+    """Stages, outcomes with their range, cautions and notes."""
+    console = Console(highlight=False)
+    recipe, clock = forecast.recipe, Clock(forecast.recipe.start_clock_min)
+    console.print(f"[bold]{_plain(recipe.name)}[/bold]  {_plain(recipe.place)}")
+    console.print(_stages(forecast, clock, system))
+    console.print(_outcomes(forecast))
+    for caution in forecast.cautions:
+        source = f" ({caution.source})" if caution.source else ""
+        console.print(
+            f"{caution.level}: {_plain(caution.text + source)}", style="bold" if caution.level == "stop" else ""
+        )
+    for note in forecast.notes:
+        console.print(f"model: {_plain(note)}")
+    for branch in forecast.branches:
+        console.print(f"\n[bold]Branch {_plain(branch.branch_id or '')}[/bold]")
+        console.print(_stages(branch, clock, system))
+        console.print(_outcomes(branch))
+
+
+def print_verdict(verdict: Verdict) -> None:
+    """The verdict in a sentence, then its rows by section, then the conditions."""
+    console = Console(highlight=False)
+    console.print(f"[bold]{_plain(verdict.name)}: {verdict.state}[/bold]. {_plain(verdict.sentence)}")
+    for section in SECTIONS:
+        rows = verdict.section(section)
+        if rows:
+            console.print(_rows(SECTIONS[section], rows))
+    for condition in verdict.conditions:
+        console.print(f"- {_plain(condition)}")
+
+
+def print_compared(compared: Sequence[Compared]) -> None:
+    """Published figures beside ours, then how many hold."""
+    console = Console(highlight=False)
+    table = Table("case", "quantity", "class", "published", "ours", "error", "allowed", "", "source", box=None)
+    for one in compared:
+        row = one.published
+        table.add_row(
+            _plain(row.case),
+            _plain(f"{row.quantity} [{row.unit}]" if row.unit else row.quantity),
+            row.kind,
+            f"{row.value:g}",
+            f"{one.ours:.4g}",
+            f"{one.error:+.2g}",
+            f"{row.tolerance:g}",
+            "holds" if one.within else "MISSES",
+            _plain(row.source),
+        )
+    console.print(table)
+    held = sum(one.within for one in compared)
+    console.print(f"[bold]{held} of {len(compared)} published figures hold.[/bold]")
+
+
+def _stages(forecast: Forecast, clock: Clock, system: System) -> Table:
+    table = Table("", "stage", "from", "to", "", "temperature", "pH", "moisture", "whey off", box=None)
+    for number, stage in enumerate(forecast.stages, start=1):
+        values = stage.values
+        table.add_row(
+            str(number),
+            _plain(stage.name),
+            clock.read(stage.start_min),
+            clock.read(stage.end_min),
+            ", ".join([*clock.remarks(stage.end_min), *(() if stage.reached else ("not reached",))]),
+            _figure(values.get("temperature_c"), lambda c: show(c, "temperature", system=system, decimals=1)),
+            _figure(values.get("ph"), lambda ph: f"{ph:.2f}"),
+            _figure(values.get("curd_moisture_pct"), lambda pct: f"{pct:.1f} %"),
+            _figure(values.get("whey_kg_per_100kg"), lambda kg: f"{kg:.1f} kg/100"),
+        )
+    return table
+
+
+def _outcomes(forecast: Forecast) -> Table:
+    table = Table("outcome", "value", "8 in 10 inside", "", box=None)
+    for key in SHOWN:
+        outcome = forecast.outcomes.get(key)
+        if outcome is None or not math.isfinite(outcome.value):
+            continue
+        quantity = QUANTITIES[key]
+        span = f"{outcome.low:.{quantity.decimals}f} – {outcome.high:.{quantity.decimals}f}"
+        ranged = outcome.low < outcome.high
+        table.add_row(quantity.label, f"{outcome.value:.{quantity.decimals}f}", span if ranged else "", quantity.unit)
+    return table
+
+
+def _rows(title: str, rows: Sequence[Row]) -> Table:
+    ruled = any(row.rule for row in rows)
+    table = Table(title, "", "", *(("rule",) if ruled else ()), box=None)
+    for row in rows:
+        state = row.state.upper() if row.state == NOT_MET else row.state
+        table.add_row(state, _plain(row.label), _plain(row.sentence), *((_plain(row.rule),) if ruled else ()))
+    return table
+
+
+def _figure(value: float | None, words: object) -> str:
+    assert callable(words)
+    return str(words(value)) if value is not None and math.isfinite(value) else ""
+
+
+def _plain(text: str) -> str:
+    """Text that may hold square brackets, safe for the console's own marks."""
+    return text.replace("[", "\\[")
