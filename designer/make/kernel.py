@@ -24,8 +24,9 @@ from platformdirs import user_cache_path
 
 from designer.make import march as plain
 from designer.make.law import FAST
+from designer.make.prepare import prepare as prepare
 from designer.make.state import SIZE, ZONES
-from designer.recipe.schedule import END_TIME, PLACE_UNDER_WHEY, T_FOLLOW, T_RAMP
+from designer.recipe.schedule import END_TIME
 
 Path2D = NDArray[np.float64]
 
@@ -92,62 +93,6 @@ def _one_row() -> NDArray[Any]:
 
 def _fresh_info() -> NDArray[np.float64]:
     return np.array([0.0, -1.0, -1.0, -1.0])
-
-
-def prepare(rows: NDArray[Any]) -> NDArray[Any]:
-    """A private copy of Schedule rows as the march wants them.
-
-    A ramp that is shorter than its row becomes ramp and hold; hot curd under whey, which gives it up within minutes,
-    is stepped finer (see the step-halving test).
-    """
-    rows = rows.copy()
-    set_c = 0.0
-    for index in range(len(rows)):
-        if rows["t_law"][index] != T_FOLLOW and not np.isnan(rows["t_end_c"][index]):
-            set_c = max(float(rows["t_end_c"][index]), set_c if rows["t_law"][index] == T_RAMP else 0.0)
-        if rows["place"][index] == PLACE_UNDER_WHEY and set_c > HOT_C:
-            rows["step_max_min"][index] = min(float(rows["step_max_min"][index]), HOT_STEP_MIN)
-    pieces = []
-    for index in range(len(rows)):
-        piece = rows[index : index + 1].copy()
-        ramp = float(piece["ramp_min"][0])
-        if piece["t_law"][0] != T_RAMP or ramp <= 0.0 or ramp >= piece["minutes"][0] - 1e-9:
-            pieces.append(piece)
-            continue
-        rest = piece.copy()
-        share = ramp / float(piece["minutes"][0])
-        piece["minutes"] = ramp
-        rest["minutes"] -= ramp
-        rest["t_law"] = 0
-        rest["t_end_c"] = np.nan
-        for once in ONCE:
-            rest[once] = 0.0
-        for spread in ("water_on",):
-            rest[spread] = piece[spread] * (1.0 - share)
-            piece[spread] = piece[spread] * share
-        if piece["whey_off"][0] > 0.0:
-            kept = 1.0 - min(float(piece["whey_off"][0]), 0.985)
-            piece["whey_off"] = 1.0 - kept**share
-            rest["whey_off"] = 1.0 - kept ** (1.0 - share)
-        rest["earliest_min"] = np.maximum(0.0, rest["earliest_min"] - ramp)
-        pieces += [piece, rest]
-    return np.concatenate(pieces) if pieces else rows.copy()
-
-
-HOT_C, HOT_STEP_MIN = 43.0, 0.5
-ONCE = (
-    "cut_mm",
-    "salt_per_curd",
-    "salt_per_milk",
-    "rennet_imcu_l",
-    "cacl2_g_kg",
-    "acid_mol_kg",
-    "inoculum_meso",
-    "inoculum_strep",
-    "inoculum_rods",
-    "inoculum_lactate",
-)
-"""Columns that act at the start of a row only; a row that is split gives them to its first part."""
 
 
 def room_for(rows: NDArray[Any]) -> int:

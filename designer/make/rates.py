@@ -66,6 +66,7 @@ from designer.recipe.schedule import (
     PLACE_UNDER_WHEY,
     T_FOLLOW,
     T_RAMP,
+    WHEY_OFF_MOST,
 )
 
 NONE_LEFT = 1e-12
@@ -292,7 +293,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
         dy[WATER_IN] += row.water_on / row.minutes
     run_off = 0.0
     if row.whey_off > 0.0:
-        run_off = -np.log(1.0 - min(row.whey_off, 0.985)) / row.minutes
+        run_off = -np.log(1.0 - min(row.whey_off, WHEY_OFF_MOST)) / row.minutes
     elif to == GONE:
         run_off = min(0.25, 1.0 / row.step_max_min)  # a faster rate would swing up in long steps
     if run_off > 0.0:

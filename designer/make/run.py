@@ -67,14 +67,14 @@ def to_a_day(path: Path, rows: NDArray[Any], p: Any, until_min: float, wait: NDA
     wait = wait.copy()
     wait["minutes"] = until_min - done
     more = kernel.march(
-        wait, path.last, p, t0=done, rennet_min=path.rennet_min,
+        kernel.prepare(wait), path.last, p, t0=done, rennet_min=path.rennet_min,
         floc_min=path.floc_min, cut_min=path.cut_min, twin=twin,
     )  # fmt: skip
     tail = more.out.copy()
     tail[:, 1] = len(rows)
     return Path(
         np.vstack([path.out, tail]),
-        np.vstack([path.ends, more.ends]),
+        np.vstack([path.ends, [more.ends[0, 0], more.ends[-1, 1], 1.0]]),
         path.rennet_min,
         path.floc_min,
         path.cut_min,

@@ -33,7 +33,7 @@ def temperature_share(temp_c: float, ea: float, ref_c: float, cap_c: float, gate
 
 @law
 def pressed(load_kpa: float, p: Any) -> float:
-    """Handling factor under a load [1]: own weight at 0 kPa, levelling off, since moisture does not go with pressure."""
+    """Handling factor under a load [1]: own weight at 0 kPa, levelling off: moisture is not linear in it."""
     return p.handling_mould + (p.handling_press - p.handling_mould) * load_kpa / (load_kpa + p.press_half_kpa) * (
         1.0 + p.press_half_kpa / 60.0
     )

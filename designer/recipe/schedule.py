@@ -7,7 +7,7 @@ whether the vat holds 8 L or 300 L (except through the geometry of the forms).
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -82,7 +82,46 @@ def row(**columns: float) -> dict[str, float]:
     return {name: default for name, (_, default, _) in COLUMNS.items()} | columns
 
 
-def as_rows(mappings: list[dict[str, float]]) -> NDArray[Any]:
+ADDED = (
+    "rennet_imcu_l",
+    "cacl2_g_kg",
+    "acid_mol_kg",
+    "inoculum_meso",
+    "inoculum_strep",
+    "inoculum_rods",
+    "inoculum_lactate",
+)
+AT_START = ("cut_mm", "salt_per_curd", "salt_per_milk", *ADDED)
+"""Columns that act at the start of a row only; a row that is split keeps them in its first part."""
+WHEY_OFF_MOST = 0.985
+"""A share of whey taken evenly through a row can't be all of it; the rest runs off in the next row."""
+
+
+def split(row: Mapping[str, float], after_min: float) -> tuple[dict[str, float], dict[str, float]]:
+    """A row as two that do the same: what acts at the start stays in the first, the rest is shared by time.
+
+    `after_min` lies inside the row. A ramp goes on at the same pace; a state end stays open in both parts.
+    """
+    first, rest = dict(row), dict(row)
+    share = after_min / row["minutes"]
+    first["minutes"], rest["minutes"] = after_min, row["minutes"] - after_min
+    rest["earliest_min"] = max(0.0, row["earliest_min"] - after_min)
+    rest |= dict.fromkeys(AT_START, 0.0)
+    first["water_on"], rest["water_on"] = row["water_on"] * share, row["water_on"] * (1.0 - share)
+    kept = 1.0 - min(row["whey_off"], WHEY_OFF_MOST)
+    first["whey_off"], rest["whey_off"] = 1.0 - kept**share, 1.0 - kept ** (1.0 - share)
+    rest["ramp_min"] = max(0.0, row["ramp_min"] - after_min)
+    if row["t_law"] == T_HOLD or (row["t_law"] == T_RAMP and rest["ramp_min"] <= 1e-9):
+        rest |= {"t_law": T_HOLD, "t_end_c": np.nan, "ramp_min": 0.0}
+    return first, rest
+
+
+def as_mappings(rows: NDArray[Any]) -> list[dict[str, float]]:
+    """The other way round: structured rows as plain mappings."""
+    return [{name: one[name].item() for name in COLUMNS} for one in rows]
+
+
+def as_rows(mappings: Sequence[Mapping[str, float]]) -> NDArray[Any]:
     """Rows as one structured array, dtype `ROW`, shape (n,)."""
     out = np.zeros(len(mappings), dtype=ROW)
     for index, mapping in enumerate(mappings):

@@ -1,0 +1,70 @@
+"""Schedule rows as the march wants them: split where a law changes inside a row, stepped as fine as they need."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from designer.make.constants import table
+from designer.recipe.schedule import (
+    PLACE_BRINE,
+    PLACE_MOULD,
+    PLACE_UNDER_WHEY,
+    T_FOLLOW,
+    T_HOLD,
+    T_RAMP,
+    as_mappings,
+    as_rows,
+    split,
+)
+
+HOT_C, HOT_STEP_MIN = 43.0, 0.5
+"""Hot curd under whey gives it up within minutes; both settled by the step-halving test."""
+SETTLED = 9.0
+"""Time constants after which a cheese has the temperature of its room."""
+
+
+def prepare(rows: NDArray[Any]) -> NDArray[Any]:
+    """A private copy of Schedule rows, ready to march.
+
+    A ramp shorter than its row becomes ramp and hold. Hot curd under whey is stepped finer. A cheese that cools is
+    stepped as fine as its conduction asks, and held at the temperature of its surroundings once it has settled.
+    """
+    out: list[dict[str, float]] = []
+    set_c = 0.0
+    for row in as_mappings(rows):
+        if row["t_law"] != T_FOLLOW and not np.isnan(row["t_end_c"]):
+            set_c = max(row["t_end_c"], set_c if row["t_law"] == T_RAMP else 0.0)
+        if row["place"] == PLACE_UNDER_WHEY and set_c > HOT_C:
+            row["step_max_min"] = min(row["step_max_min"], HOT_STEP_MIN)
+        if row["t_law"] == T_RAMP and 0.0 < row["ramp_min"] < row["minutes"] - 1e-9:
+            out += split(row, row["ramp_min"])
+        elif row["t_law"] == T_FOLLOW and row["place"] >= PLACE_MOULD:
+            out += _cooling(row)
+        else:
+            out.append(row)
+    return as_rows(out)
+
+
+def _cooling(row: dict[str, float]) -> tuple[dict[str, float], ...]:
+    """A row of a cooling cheese, split where it has settled."""
+    value = {name: float(table()[name].value) for name in _NEEDED}  # type: ignore[arg-type]
+    va_m = row["va_mm"] / 1000.0
+    path_m = va_m * value["cooling_shape"]
+    film = 1.0 / (value["cooling_h_brine"] if row["place"] == PLACE_BRINE else value["cooling_h"])
+    half_per_min = 60.0 / (0.5 * value["cheese_density"] * value["cheese_cp"] * 1000.0 * va_m)
+    inward = 2.0 * value["cheese_conductivity"] / path_m
+    outside = 1.0 / (film + path_m / (4.0 * value["cheese_conductivity"]))
+    fastest = half_per_min * (2.0 * inward + outside)
+    slowest = 0.5 * half_per_min / (1.0 / outside + 0.5 / inward)
+    step = min(row["step_max_min"], 0.8 / fastest)
+    settled = SETTLED / slowest
+    if settled > 0.8 * row["minutes"] or step == row["step_max_min"]:
+        return (row | {"step_max_min": step},)
+    first, rest = split(row, settled)
+    return first | {"step_max_min": step}, rest | {"t_law": T_HOLD, "t_end_c": row["follow_c"]}
+
+
+_NEEDED = ("cooling_shape", "cooling_h_brine", "cooling_h", "cheese_density", "cheese_cp", "cheese_conductivity")
