@@ -42,7 +42,8 @@ def check(forecast: Forecast, of: Style | str, *, rules: Sequence[str] | None = 
     style or a rule set is unknown.
     """
     one = style(of) if isinstance(of, str) else of
-    when, found = moments(forecast), settings(forecast)
+    when = moments(forecast)
+    found = settings(forecast, when)
     values = {key: outcome.value for key, outcome in forecast.outcomes.items()}
     if forecast.recipe.form is not None:
         values["pieces"] = float(forecast.recipe.form.count)

@@ -53,8 +53,11 @@ def moments(forecast: Forecast) -> dict[str, float]:
     return out
 
 
-def settings(forecast: Forecast) -> dict[str, float]:
-    """Setting (a key of styles.settings.SETTINGS) -> value in this make; what the make has not is left out."""
+def settings(forecast: Forecast, when: Mapping[str, float]) -> dict[str, float]:
+    """Setting (a key of styles.settings.SETTINGS) -> value in this make; what the make has not is left out.
+
+    `when` are the moments of the same forecast.
+    """
     by_id = _by_id(forecast)
     out: dict[str, float] = {}
     total = {"ripen": 0.0, "stack": 0.0, "press": 0.0, "brine": 0.0, "hang": 0.0}
@@ -86,7 +89,7 @@ def settings(forecast: Forecast) -> dict[str, float]:
     aged = sum(stage.end.planned_min for stage in own_stages(forecast) if stage.kind in AGEING)
     if aged > 0.0:
         out["age_days"] = aged / DAY_MIN
-    _read_outcomes(forecast, out)
+    _read_outcomes(forecast, when, out)
     return out
 
 
@@ -122,7 +125,7 @@ def _read_fields(forecast: Forecast, ran: StageForecast, stage: Any, out: dict[s
             out["brine_pct"], out["brine_c"] = stage.strength_pct, stage.brine_c
 
 
-def _read_outcomes(forecast: Forecast, out: dict[str, float]) -> None:
+def _read_outcomes(forecast: Forecast, when: Mapping[str, float], out: dict[str, float]) -> None:
     """Settings that only the forecast knows: flocculation, the multiple reached, the pressure on the cheese."""
     outcomes = forecast.outcomes
     if "floc_min" in outcomes and outcomes["floc_min"].value > 0.0 and "set_min" in out:
@@ -132,9 +135,8 @@ def _read_outcomes(forecast: Forecast, out: dict[str, float]) -> None:
             out["floc_multiple"] = outcomes["cut_min"].value / outcomes["floc_min"].value
     if "press_kpa" in outcomes and outcomes["press_kpa"].value > 0.0:
         out["press_kpa"] = outcomes["press_kpa"].value
-    found = moments(forecast)
-    if "cut" in found and "drain" in found:
-        out["cut_to_drain_min"] = found["drain"] - found["cut"]
+    if "cut" in when and "drain" in when:
+        out["cut_to_drain_min"] = when["drain"] - when["cut"]
 
 
 def _water_pct(forecast: Forecast, stage: Any) -> float:

@@ -108,7 +108,24 @@ def made_stages(recipe: Recipe) -> Iterator[Stage]:
 def _movable(of: Of, where: str, field: str, owner: str, label: str, meta: FieldMeta, value: float) -> Movable:
     low = -math.inf if meta.low is None else meta.low
     high = math.inf if meta.high is None else meta.high
-    return Movable(of, where, field, owner, label, meta.kind, meta.step, low, high, value)
+    if label == meta.name.replace("_", " "):  # no label of its own: the word of the file, without a unit
+        label = meta.key.replace("_", " ")
+    return Movable(of, where, field, owner, label, meta.kind, natural_step(meta, value), low, high, value)
+
+
+# What grows with the thing itself: an hour more or less for a night, 5 kg for a heavy press.
+_GROWS: Mapping[str, tuple[float, ...]] = {
+    "duration": (5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0, 720.0, 1440.0),
+    "mass": (0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0),
+    "volume": (0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0),
+    "pressure": (1.0, 2.0, 5.0, 10.0),
+}
+
+
+def natural_step(meta: FieldMeta, value: float) -> float:
+    """The step of the field; of a long time, a heavy load or a large vat a natural part of about a twelfth."""
+    larger = [step for step in _GROWS.get(meta.kind, ()) if meta.step <= step <= value / 12.0]
+    return max(larger, default=meta.step)
 
 
 def _of_part(of: Of, part: Any, owner: str, fields: tuple[str, ...], *, dose: bool = False) -> Iterator[Movable]:
@@ -193,9 +210,7 @@ def _of_end(stage: Stage) -> Iterator[Movable]:
 
 def ramp_is_stage(stage: Stage) -> bool:
     """True where the change of temperature takes the whole stage, so that the two lengths are one."""
-    return (
-        isinstance(stage, VatStage) and stage.ramp_min is not None and stage.ramp_min >= stage.end.planned_min - 1e-9
-    )
+    return isinstance(stage, VatStage) and stage.ramp_min is not None and stage.ramp_min >= stage.end.planned_min - 1e-9
 
 
 def changes(part: Model, field: str, value: float) -> dict[str, Any]:
