@@ -47,6 +47,7 @@ def test_each_figure_of_a_style_says_where_it_comes_from(key: str) -> None:
         assert row.source in sources().values()
     assert {window.key for window in one.windows} <= SETTINGS.keys() | COMPOSITION
     assert {gate.at for gate in one.gates} <= MOMENTS.keys()
+    assert all(window.low != window.high for window in one.windows), "a window is a range, never one figure"
     assert one.sensory is not None
     assert one.milk
 
