@@ -14,12 +14,20 @@ RICH_FROM_FAT_PCT = 10.0
 
 @dataclass(frozen=True, slots=True)
 class Pair:
-    """One legal pair: every particle at `temp_c` or hotter for `seconds` or longer; `rule` says whose table."""
+    """One legal pair: every particle at `temp_c` or hotter for `seconds` or longer; `rule` says whose table.
+
+    The US table prints both scales with °C rounded up, and either is the law: 145 °F is 62.8 °C.
+    """
 
     temp_c: float
     temp_f: float
     seconds: float
     rule: str = "US"
+
+    @property
+    def least_c(self) -> float:
+        """The coolest hold that meets the pair [°C]."""
+        return min(self.temp_c, (self.temp_f - 32.0) / 1.8) if self.rule == "US" else self.temp_c
 
 
 MILK = (
@@ -54,7 +62,7 @@ def legal_pairs(fat_pct: float = 4.0, rule: str = "US") -> tuple[Pair, ...]:
 def pair_met(temp_c: float, seconds: float, fat_pct: float = 4.0, rule: str = "US") -> Pair | None:
     """The listed pair that a hold meets, the coolest first; None if it meets none, whatever its sum of effect."""
     for pair in legal_pairs(fat_pct, rule):
-        if temp_c >= pair.temp_c and seconds >= pair.seconds:
+        if temp_c >= pair.least_c - 1e-3 and seconds >= pair.seconds:
             return pair
     return None
 
@@ -69,7 +77,7 @@ def treatment(temp_c: float, seconds: float, fat_pct: float = 4.0, rule: str = "
         )
     near = min(legal_pairs(fat_pct, rule), key=lambda one: abs(one.temp_c - temp_c))
     return (
-        f"{temp_c:g} °C for {_time(seconds)} is no listed pair; the nearest is {near.temp_c:g} °C for "
+        f"{temp_c:.4g} °C for {_time(seconds)} is no listed pair; the nearest is {near.temp_c:g} °C for "
         f"{_time(near.seconds)} ({near.rule}). The law counts this milk as raw."
     )
 

@@ -1,214 +1,201 @@
-"""Cautions of the make: acid too slow, warm milk too long, raw milk, loads, wax, allergens - with their source.
+"""Cautions of the make: acid too slow, warm milk too long, raw milk, heat, allergens, loads, wax - with their source.
 
-Limits are looked up for the family, never learned, and nothing measured or learned relaxes them. A caution is not a
-certificate and its absence is none either: the maker's own authority decides.
+Limits and sentences are data (safety.toml), looked up for the family, never learned, and nothing measured relaxes
+them. A caution is not a certificate and its absence is none either: the maker's own authority decides.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
 
-import numpy as np
+from numpy.typing import NDArray
 
-from designer.recipe.document import Recipe
-from designer.recipe.schedule import GEL_LACTIC, PLACE_PRESS, Schedule
+from designer.make import heat_treatment, slow_acid
+from designer.make.caution import Caution as Caution
+from designer.make.caution import gravest_first, limit, say, table
+from designer.make.seen import Curves, Figure, StageDone
+from designer.recipe.document import Addition, Branch, MilkSource, Recipe
+from designer.recipe.lower import geometry
+from designer.recipe.milk import source_milk
+from designer.recipe.schedule import PLACE_PRESS, Schedule
+from designer.recipe.stages.room import Room
 from designer.recipe.stages.stage import Stage
+from designer.recipe.stages.stretch import Stretch
+from designer.recipe.stages.wash import Wash
 
-if TYPE_CHECKING:
-    from designer.forecast import Outcome, StageForecast, Trace
-
-DELBES = "Delbes et al. 2006, J. Food Prot. 69:2161 (published, read: abstract)"
-ZEHREN = "Zehren & Zehren 1968, J. Dairy Sci. (published, read: abstract)"
-COMMON = "common practice, no source"
-
-
-@dataclass(frozen=True, slots=True)
-class Caution:
-    """A caution of the make. `level`: "note" | "watch" | "stop". `stage` is a stage id or ""."""
-
-    code: str
-    level: str
-    text: str
-    source: str
-    stage: str = ""
+GRAVITY_M_S2 = 9.81
+FLOW_S = 60.0
+"""Holds shorter than this are held in a tube, longer ones in a vat."""
 
 
 def cautions(
-    recipe: Recipe, stages: Sequence[Stage], schedule: Schedule, marched: Sequence[StageForecast], trace: Trace,
-    outcomes: Mapping[str, Outcome],
+    recipe: Recipe, stages: Sequence[Stage], schedule: Schedule, marched: Sequence[StageDone], trace: Curves,
+    outcomes: Mapping[str, Figure],
 ) -> tuple[Caution, ...]:  # fmt: skip
     """All cautions for one lane, the gravest first."""
-    found = [
-        *_milk(recipe),
-        *_acid(recipe, stages, schedule, trace, outcomes),
-        *_late(stages, marched),
-        *_work(recipe, stages, schedule),
-    ]
-    grave = {"stop": 0, "watch": 1, "note": 2}
-    return tuple(sorted(found, key=lambda caution: grave[caution.level]))
+    ids = tuple(stage.id for stage in stages)
+    rows = next((lane.rows for lane in schedule.lanes if lane.stage_ids == ids), schedule.lanes[0].rows)
+    return gravest_first(
+        [
+            *slow_acid.cautions(recipe, stages, rows, schedule.starter_min, trace, outcomes),
+            *_milk(recipe, stages, outcomes),
+            *_late(stages, marched),
+            *_allergens(recipe, stages),
+            *_work(recipe, stages, rows),
+        ]
+    )
 
 
-def _milk(recipe: Recipe) -> list[Caution]:
-    out = []
+def _milk(recipe: Recipe, stages: Sequence[Stage], outcomes: Mapping[str, Figure]) -> Iterator[Caution]:
+    """Medicine, heat treatment, and what raw milk asks for."""
     if any(source.withheld for source in recipe.milks):
-        out.append(Caution("withheld", "stop", "Milk withheld because of medicine can't be made into cheese.", COMMON))
-    if any(source.heat in ("raw", "thermised") for source in recipe.milks):
-        out.append(
-            Caution(
-                "raw-milk",
-                "watch",
-                "Raw or thermised milk: where a rule asks 60 days at 1.7 °C or more, those days are no kill step. Ask "
-                "your authority; warn people at risk.",
-                "21 CFR 133 (published, read); the 60-day rule does not guarantee safety",
-            )
-        )
-    out.append(
-        Caution("allergen-milk", "note", "Contains milk: it must be named on a label.", "EU and UK labelling rules")
-    )
-    return out
+        yield say("withheld")
+    raw = False
+    for source in recipe.milks:
+        counted_raw, said = _heat(source)
+        raw = raw or counted_raw
+        yield from said
+    if not raw:
+        return
+    yield say("raw-milk")
+    days, least = _days_of_age(recipe, stages), limit("raw_days").value
+    if days < least:
+        yield say("raw-days", days=days, limit=least, room=limit("raw_room_c").value)
+    mnfs = outcomes["mnfs_pct"].value if "mnfs_pct" in outcomes else limit("soft_mnfs_pct").value
+    living = _coat(_lane(recipe, stages)) in ("washed", "bloomy")
+    if mnfs > limit("hard_mnfs_pct" if living else "soft_mnfs_pct").value:
+        yield say("people-at-risk")
 
 
-def _acid(
-    recipe: Recipe, stages: Sequence[Stage], schedule: Schedule, trace: Trace, outcomes: Mapping[str, Outcome]
-) -> list[Caution]:
-    rows = schedule.lanes[0].rows
-    kinds = {stage.kind for stage in stages}
-    if not recipe.starters and "acid_heat" not in kinds:
-        return [
-            Caution(
-                "no-starter",
-                "watch",
-                "No starter: nothing but cold, salt and heat holds back what grows. Keep it cold and eat it soon.",
-                COMMON,
-            )
-        ]
-    if "acid_heat" in kinds:
-        return []
-    warm = np.diff(trace.time_min, prepend=0.0) * (trace["temperature_c"] > 15.0) * (trace["ph"] > 5.8)
-    warm_hours = float(warm.sum()) / 60.0
-    if GEL_LACTIC in set(rows["gel"].tolist()):
-        if warm_hours > 18.0:
-            return [
-                Caution(
-                    "slow-acid",
-                    "stop",
-                    f"Slow acid: {warm_hours:.0f} h above 15 °C before pH 5.8. A cool lactic set is slow by nature, but "
-                    "not as slow as this; hold the batch and ask.",
-                    "FACEnetwork European Guide 2016: judge against your own normal curve; figure: " + COMMON,
-                )
-            ]
-        return []
-    ph6 = outcomes["ph_6h"].value if "ph_6h" in outcomes else 0.0
-    cooked = float(trace["temperature_c"].max()) >= 48.0
-    if ph6 > 6.3 and not cooked:
-        return [
-            Caution(
-                "slow-acid",
-                "stop",
-                f"Slow acid: pH {ph6:.2f} six hours after the starter. Enterotoxin was found where it stood at 6.5-6.6; "
-                "a slow vat is held and tested, not sold on.",
-                DELBES,
-            )
-        ]
-    if ph6 > 5.8 and not cooked:
-        return [
-            Caution(
-                "acid-watch",
-                "watch",
-                f"pH {ph6:.2f} six hours after the starter: semi-hard raw-milk cheeses should be at 5.8 or below by then.",
-                DELBES,
-            )
-        ]
-    if cooked and ph6 > 6.3:
-        return [
-            Caution(
-                "acid-watch",
-                "watch",
-                f"pH {ph6:.2f} six hours after the starter: slow for a cooked cheese, which should near 5.7 by then.",
-                "textbook course of Alpine cheeses (from memory, medium)",
-            )
-        ]
-    return []
+def _heat(source: MilkSource) -> tuple[bool, list[Caution]]:
+    """Whether the law counts this milk as raw, and what is to be said of its heat treatment."""
+    name = f"“{source.name or source.id}”"
+    if source.heat == "raw":
+        return True, []
+    if source.heat == "thermised":
+        return True, [say("thermised", name=name)]
+    if source.heat_c is None or source.heat_min is None:
+        return False, [say("heat-unsaid", name=name, source=heat_treatment.SOURCE)]
+    seconds, fat_pct = 60.0 * source.heat_min, source_milk(source).fat / 10.0
+    sentence = heat_treatment.treatment(source.heat_c, seconds, fat_pct)
+    figures = {"name": name, "sentence": sentence, "source": heat_treatment.SOURCE}
+    pair = heat_treatment.pair_met(source.heat_c, seconds, fat_pct)
+    if pair is None:
+        return True, [say("heat-not-met", **figures)]
+    if pair.seconds < FLOW_S:
+        return False, [say("heat-flow", **figures)]
+    return False, [say("heat-met", minutes=pair.seconds / 60.0, **figures)]
 
 
-def _late(stages: Sequence[Stage], marched: Sequence[StageForecast]) -> list[Caution]:
-    return [
-        Caution(
-            "not-reached",
-            "watch",
-            f"“{one.name}” runs to its latest without reaching its end: pH {one.values['ph']:.2f}, "
-            f"{one.values['temperature_c']:.0f} °C by then.",
-            "this forecast",
-            one.id,
-        )
-        for one in marched
-        if not one.reached
-    ]
+def _days_of_age(recipe: Recipe, stages: Sequence[Stage]) -> float:
+    """Days in rooms warm enough to count."""
+    warm_enough = limit("raw_room_c").value
+    minutes = 0.0
+    for stage in stages:
+        if isinstance(stage, Room) and (recipe.room_c if stage.room_c is None else stage.room_c) >= warm_enough:
+            minutes += stage.end.planned_min
+    return minutes / 1440.0
 
 
-def _work(recipe: Recipe, stages: Sequence[Stage], schedule: Schedule) -> list[Caution]:
-    out = []
-    rows = schedule.lanes[0].rows
+def _lane(recipe: Recipe, stages: Sequence[Stage]) -> Recipe | Branch:
+    """The main make or the branch these stages belong to."""
+    ids = [stage.id for stage in stages]
+    return next((lane for lane in recipe.lanes() if [stage.id for stage in lane.stages] == ids), recipe)
+
+
+def _coat(lane: Recipe | Branch) -> str:
+    return lane.coat.kind if lane.coat else ""
+
+
+def _late(stages: Sequence[Stage], marched: Sequence[StageDone]) -> Iterator[Caution]:
+    """State ends that ran to their latest."""
+    ends = {stage.id: stage.end_line() for stage in stages}
+    for one in marched:
+        if not one.reached:
+            yield say(
+                "not-reached", one.id, name=one.name, end=ends[one.id], ph=one.values["ph"],
+                temperature=one.values["temperature_c"],
+            )  # fmt: skip
+
+
+def _allergens(recipe: Recipe, stages: Sequence[Stage]) -> Iterator[Caution]:
+    """Milk always; the rest by the words the maker wrote for additions, starters, coat and stages."""
+    yield say("allergen-milk")
+    told: set[str] = set()
+    for name, text, stage in _written(recipe, stages):
+        words = set(re.findall(r"[a-z]+", text.lower()))
+        for row in table()["allergen"]:
+            if words & set(row["words"]) and row["name"] not in told:
+                told.add(row["name"])
+                yield say("allergen", stage, name=name, allergen=row["name"], more=row.get("more", ""))
+    for given in _additions(recipe, stages):
+        if given.what == "herbs":
+            yield say("herbs", given.at, name=given.name or given.id)
+    if _coat(_lane(recipe, stages)) == "leaves":
+        yield say("herbs", name="leaves")
+
+
+def _lanes(recipe: Recipe, stages: Sequence[Stage]) -> tuple[Recipe | Branch, ...]:
+    """A branch carries what went into the main make, too."""
+    own = _lane(recipe, stages)
+    return (recipe,) if own is recipe else (recipe, own)
+
+
+def _additions(recipe: Recipe, stages: Sequence[Stage]) -> Iterator[Addition]:
+    for lane in _lanes(recipe, stages):
+        yield from lane.additions
+
+
+def _written(recipe: Recipe, stages: Sequence[Stage]) -> Iterator[tuple[str, str, str]]:
+    """What is named, all the words written on it, and its stage."""
+    for given in _additions(recipe, stages):
+        yield given.name or given.id, f"{given.id} {given.name}", given.at
+    for lane in _lanes(recipe, stages):
+        for starter in lane.starters:
+            yield starter.name or starter.id, f"{starter.id} {starter.name}", starter.at
+    coat = _lane(recipe, stages).coat
+    if coat is not None:
+        yield "coat", coat.note, ""
+    for stage in stages:
+        yield stage.title, f"{stage.name} {stage.note}", stage.id
+
+
+def _work(recipe: Recipe, stages: Sequence[Stage], rows: NDArray[Any]) -> Iterator[Caution]:
+    """What can hurt the maker, or others through the work."""
     chloride = float(rows["cacl2_g_kg"].sum())
-    if chloride > 0.2 + 1e-9:
-        out.append(
-            Caution(
-                "calcium",
-                "watch",
-                f"Calcium chloride {chloride / 10.0:.3f} % of the milk; 0.02 % is the ceiling of the US and Codex texts.",
-                "21 CFR 133, Codex CXS 278 (published, read)",
-            )
-        )
-    radius_m = rows["radius_mm"] / 1000.0
-    load_kg = rows["load_kpa"] * 1000.0 * np.pi * radius_m**2 / 9.81 * (rows["place"] == PLACE_PRESS)
-    if load_kg.size and float(load_kg.max()) > 100.0:
-        stage = stages[int(rows["stage"][int(load_kg.argmax())])]
-        out.append(
-            Caution(
-                "heavy-press",
-                "watch",
-                f"{float(load_kg.max()):.0f} kg on one cheese: never stack such a load by hand; use a guided press or lever.",
-                "300-500 lb stacked on a follower proved unsafe (" + COMMON + ")",
-                stage.id,
-            )
-        )
-    kinds = [stage.kind for stage in stages]
-    if "brine" in kinds or "hold_brine" in kinds:
-        out.append(
-            Caution(
-                "brine",
-                "note",
-                "Brine kept for long can harbour Listeria that stands salt: skim it, keep it cold, have it tested. Gloves "
-                "and eye cover when mixing it.",
-                "published brine procedure; " + COMMON,
-                stages[kinds.index("brine" if "brine" in kinds else "hold_brine")].id,
-            )
-        )
-    coat = recipe.coat.kind if recipe.coat else ""
-    if coat == "wax":
-        out.append(
-            Caution(
-                "hot-wax", "note", "Hot wax burns and catches fire: melt it in a water bath, never leave it.", COMMON
-            )
-        )
-    if coat in ("washed", "bloomy"):
-        out.append(
-            Caution(
-                "listeria",
-                "watch",
-                "Washed and bloomy rinds turn back to neutral where Listeria grows: clean drains, boards and cloths first, "
-                "test as your rules ask, warn people at risk.",
-                "UK specialist code; EU Reg. 2073/2005 (from memory, high)",
-            )
-        )
-    out.append(
-        Caution(
-            "cleaning",
-            "note",
-            "Never mix chlorine and acid cleaners (toxic gas); chlorine in the water also kills rennet.",
-            "Hill, University of Guelph: 2 ppm kills 40 % of rennet in 3 min; " + COMMON,
-        )
-    )
-    return out
+    if chloride > limit("chloride_g_kg").value + 1e-9:
+        yield say("calcium", share=chloride / 10.0)
+    lane = _lane(recipe, stages)
+    yield from _loads(lane, stages, rows)
+    for given in lane.additions:
+        if given.what == "acid" and (given.strength_pct or 0.0) >= limit("strong_acid_pct").value:
+            yield say("acid-handling", given.at, name=given.name or given.id)
+    for stage in stages:
+        temp = stage.water_c if isinstance(stage, Stretch | Wash) else 0.0
+        if temp > limit("hot_water_c").value:
+            yield say("hot-water", stage.id, temp=temp)
+    brined = next((stage.id for stage in stages if stage.kind in ("brine", "hold_brine")), None)
+    if brined is not None:
+        yield say("brine", brined)
+    if _coat(lane) == "wax":
+        yield say("hot-wax")
+    if _coat(lane) in ("washed", "bloomy"):
+        yield say("listeria")
+    yield say("cleaning")
+
+
+def _loads(lane: Recipe | Branch, stages: Sequence[Stage], rows: NDArray[Any]) -> Iterator[Caution]:
+    """Loads too heavy to stack by hand, and pressures that look like a slip of the unit."""
+    form = geometry(lane.form)
+    kpa = rows["load_kpa"] * (rows["place"] == PLACE_PRESS)
+    if not kpa.size:
+        return
+    worst = int(kpa.argmax())
+    highest, stage = float(kpa[worst]), stages[int(rows["stage"][worst])].id
+    force = highest * 1000.0 * form.press_area_m2 / GRAVITY_M_S2
+    if force / form.lever > limit("hand_load_kg").value:
+        yield say("heavy-press", stage, hung=force / form.lever)
+    if highest > limit("usual_kpa").value:
+        yield say("load-unit", stage, force=force, kpa=highest)

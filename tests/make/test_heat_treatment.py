@@ -11,7 +11,8 @@ def test_every_listed_pair_meets_itself_and_none_cooler() -> None:
     for fat in (3.5, 12.0):
         for pair in legal_pairs(fat):
             assert pair_met(pair.temp_c, pair.seconds, fat) is pair
-            assert pair_met(pair.temp_c - 0.1, pair.seconds, fat) is not pair
+            assert pair_met((pair.temp_f - 32) / 1.8, pair.seconds, fat) is pair
+            assert pair_met(pair.least_c - 0.1, pair.seconds, fat) is not pair
 
 
 def test_rich_milk_is_three_degrees_hotter() -> None:
