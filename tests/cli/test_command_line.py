@@ -79,7 +79,7 @@ def test_check_says_met_and_not_met(capsys: pytest.CaptureFixture[str], tmp_path
 
 
 def test_check_by_another_style_and_rule(capsys: pytest.CaptureFixture[str]) -> None:
-    assert cli.main(["check", str(CHEDDAR), "--style", "camembert", *FAST]) == 1
+    assert cli.main(["check", str(CHEDDAR), "--style", "parmesan", *FAST]) == 1
     assert "NOT MET" in capsys.readouterr().out
     assert cli.main(["check", str(CHEDDAR), "--rules", "moon", *FAST]) == 2
     assert "moon" in capsys.readouterr().err

@@ -210,12 +210,12 @@ def _fields(row: tuple[Field, ...], width: float) -> Piece:
 def strip_piece(strip: Strip, width: float) -> Piece:
     """The label strip: a cut line with its words above, then the fields in a frame."""
     rows = [_fields(row, width - 6.0) for row in strip.rows]
-    step = ink.line_mm(SMALL_PT)
+    step = ink.line_mm(BODY_PT)
     inner = sum(row.height for row in rows)
 
     def draw(page: Page, x: float, y: float, _: float) -> None:
         page.marks.append(marks.Stroke(((x, y + step + 0.8), (x + width, y + step + 0.8)), 0.4, (3.0, 2.0)))
-        page.words(strip.title, x, y, SMALL_PT)
+        page.words(strip.title, x, y, BODY_PT)
         top = y + step + 3.0
         page.box(x, top, width, inner + 3.0, FRAME_MM)
         at = top + 0.6
