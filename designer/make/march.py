@@ -26,6 +26,7 @@ from designer.make.state import (
     CASEIN,
     CELLS,
     CLOT,
+    COAGULANT,
     CORE,
     CURD,
     DRY_SALT,
@@ -92,6 +93,8 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
     y[CURD + ACID] += added
     y[ACID_IN] += added
     y[RENNET] += row.rennet_imcu_l
+    if row.rennet_imcu_l > 0.0:
+        y[COAGULANT] = row.coagulant
     if row.gel != GEL_NONE:
         y[GEL] = row.gel
         if row.gel == GEL_ACID_HEAT:  # heated whey protein joins the curd; both are protein from here on

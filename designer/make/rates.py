@@ -24,6 +24,7 @@ from designer.make.state import (
     CASEIN,
     CELLS,
     CLOT,
+    COAGULANT,
     COLLOIDAL,
     CORE,
     CURD,
@@ -103,7 +104,7 @@ def firmness(y: NDArray[np.float64], ph: float, p: Any) -> float:
     """Firmness of the gel [Pa]; zero in milk. Rennet and acid add up in a mixed gel."""
     if y[GEL] == GEL_NONE:
         return 0.0
-    return firmness_scott_blair_1959(y[CLOT], p.casein_milk, p) + firmness_acid(ph, p.casein_milk, p)
+    return firmness_scott_blair_1959(y[CLOT], p.casein_milk, int(y[COAGULANT]), p) + firmness_acid(ph, p.casein_milk, p)
 
 
 @law
@@ -251,7 +252,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
     _warm(y, row, p, dy)
     _ferment(y, p, ph, dy)
     if y[GEL] != GEL_NONE and y[RENNET] > 0.0:
-        dy[CLOT] += 1.0 / floc_minutes_foltmann_1959(y[RENNET], y[T], ph, y[CACL2], p.floc_milk, p)
+        dy[CLOT] += 1.0 / floc_minutes_foltmann_1959(y[RENNET], y[T], ph, y[CACL2], int(y[COAGULANT]), p)
     # Calcium leaves the micelle as pH falls, the less the less water there is.
     loose = 1.0 / (1.0 + np.exp((ph - p.calcium_ph_half) / p.calcium_ph_width)) * r / (r + p.calcium_water_half)
     freed = p.calcium_dissolve_per_min * (y[COLLOIDAL] - p.colloidal_per_casein * casein * (1.0 - loose))

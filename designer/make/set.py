@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.make.law import law
+from designer.recipe.schedule import COAGULANT_CAMEL, COAGULANT_MICROBIAL, COAGULANT_PLANT
 
 GAS = 8.314
 ZERO_C = 273.15
@@ -59,25 +60,42 @@ def set_temperature_factor(temp_c: float) -> float:
 
 
 @law
-def floc_minutes_foltmann_1959(
-    imcu_l: float, temp_c: float, ph: float, cacl2_g_kg: float, milk_factor: float, p: Any
-) -> float:
-    """Minutes from rennet to visible flocculation, t = A + K/E with factors for temperature, pH and calcium.
+def heat_factor(ph: float, p: Any) -> float:
+    """Clotting time of heated milk against unheated [1]; the harm fades below pH 6.2 (Lucey, Gorry & Fox 1993)."""
+    harm = 1.0 / (1.0 + np.exp((p.floc_heat_ph - ph) / p.floc_heat_ph_width))
+    return 1.0 + p.floc_heat * p.heat_denatured * harm
 
-    imcu_l [IMCU/L milk] > 0; cacl2_g_kg added, dry; milk_factor: species, heat and cold history, 1 for fresh cow milk.
+
+@law
+def floc_minutes_foltmann_1959(imcu_l: float, temp_c: float, ph: float, cacl2_g_kg: float, kind: int, p: Any) -> float:
+    """Minutes from rennet to visible flocculation, t = A + K/E with factors for temperature, pH, calcium and milk.
+
+    imcu_l [IMCU/L milk] > 0; cacl2_g_kg added, dry; kind COAGULANT_*; p.floc_milk holds species and cold history.
     """
-    factor = set_temperature_factor(temp_c) * milk_factor
-    factor *= np.exp(p.floc_ph_slope * (ph - p.floc_ph_reference) - p.floc_ca_slope * cacl2_g_kg)
+    slope = p.floc_ph_slope
+    if kind == COAGULANT_MICROBIAL:
+        slope *= p.floc_slope_microbial
+    elif kind == COAGULANT_CAMEL:
+        slope *= p.floc_slope_camel
+    elif kind == COAGULANT_PLANT:
+        slope *= p.floc_slope_plant
+    factor = set_temperature_factor(temp_c) * p.floc_milk * heat_factor(ph, p)
+    factor *= np.exp(slope * (ph - p.floc_ph_reference) - p.floc_ca_slope * cacl2_g_kg)
     return p.floc_lag_min + p.floc_k / imcu_l * factor
 
 
 @law
-def firmness_scott_blair_1959(clot: float, casein: float, p: Any) -> float:
+def firmness_scott_blair_1959(clot: float, casein: float, kind: int, p: Any) -> float:
     """Gel firmness G' [Pa] at `clot` flocculation times after rennet; casein [kg/kg]. Zero before flocculation."""
     if clot <= 1.0:
         return 0.0
+    tau = p.firming_tau
+    if kind == COAGULANT_PLANT:
+        tau *= p.firming_tau_plant
+    elif kind == COAGULANT_MICROBIAL:
+        tau *= p.firming_tau_microbial
     limit = p.firm_limit_pa * (casein / 0.026) ** p.firm_casein_power
-    return limit * np.exp(-p.firming_tau / (clot - 1.0))
+    return limit * np.exp(-tau / (clot - 1.0))
 
 
 @law

@@ -33,6 +33,7 @@ MILK_FIELDS = (
     "bound_whey_protein",
     "colloidal_per_casein",
     "floc_milk",
+    "heat_denatured",
     "activity",
 )
 
@@ -47,7 +48,7 @@ def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
     """Parameter records for one milk, shape (members,); free to change before a march.
 
     ph_native [pH]; casein_milk, water_milk, bound_whey_protein [kg/kg milk]; colloidal_per_casein [kg Ca/kg];
-    floc_milk and activity [1] multiply the clotting time and the growth rates.
+    floc_milk and activity [1] multiply the clotting time and the growth rates; heat_denatured [1] as in Milk.
     """
     constants = record(members)
     out = np.zeros(members, dtype=parameter_dtype())
@@ -60,11 +61,8 @@ def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
     out["bound_whey_protein"] = milk.heat_denatured * milk.whey_protein / 1000.0
     out["colloidal_per_casein"] = constants["calcium_colloidal"] * milk.calcium / 1000.0 / casein
     cold = milk.age_cold_h / (milk.age_cold_h + constants["floc_cold_half_h"])
-    out["floc_milk"] = (
-        constants[f"floc_{milk.species}"]
-        * (1.0 + constants["floc_heat"] * milk.heat_denatured)
-        * (1.0 + constants["floc_cold"] * cold)
-    )
+    out["floc_milk"] = constants[f"floc_{milk.species}"] * (1.0 + constants["floc_cold"] * cold)
+    out["heat_denatured"] = milk.heat_denatured
     out["activity"] = 1.0
     return out
 

@@ -33,7 +33,8 @@ COLLOIDAL = 46  # calcium bound to casein [kg per kg milk]
 DRY_SALT, SKIN, FILM, THETA = 47, 48, 49, 50
 GRAIN, GEL = 51, 52  # edge of the grain as cut [mm], GEL_*
 EVAPORATED, SALT_IN, WATER_IN, ACID_IN = 53, 54, 55, 56
-SIZE = 57
+COAGULANT = 57  # COAGULANT_*
+SIZE = 58
 CORE, OUTER, ZONES = 0, 1, 2
 
 # kg per mol, with lactose counted as two anhydrous hexoses.

@@ -9,19 +9,21 @@ from typing import Any
 from designer.cellar import air, water_activity
 from designer.make import acid, balance, salt, strength, thermal
 from designer.make import set as setting
-from designer.make.constants import record
 from designer.make.heat_treatment import pair_met
+from designer.make.start import parameters
+from designer.recipe.schedule import COAGULANT_CALF, Milk
 
 Law = Callable[..., float]
+FRESH = Milk(1.0, 1.03, 37.0, 26.0, 6.5, 47.0, 7.2, 6.65, "cow", 1.2, heat_denatured=0.0, age_cold_h=0.0)
 
 
 def _floc(imcu_l: float, temp_c: float = 32.0, ph: float = 6.55, **constants: float) -> float:
     """Flocculation time [min] by the make's own law, with constants of the case where the case states them."""
-    milk = record()[0].copy()
+    milk = parameters(FRESH)[0]
     for name, value in constants.items():
         milk[name] = value
     row: Any = _Named(milk)
-    return float(setting.floc_minutes_foltmann_1959(imcu_l, temp_c, ph, 0.0, 1.0, row))
+    return float(setting.floc_minutes_foltmann_1959(imcu_l, temp_c, ph, 0.0, COAGULANT_CALF, row))
 
 
 class _Named:
