@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
-from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -19,6 +18,7 @@ from designer.forecast import Forecast
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from widgets.bands import BandWorker
+from widgets.carry import carried
 
 MERGE_WITHIN_S = 1.0
 """Nudges of one setting that follow each other this closely are one step of undo."""
@@ -199,10 +199,7 @@ class Session(QObject):
             except RecipeError as error:
                 self._say(str(error))
                 return
-            old = self.forecast
-            # The old bands stay, drawn pale, where the trace kept its shape, until the worker has new ones.
-            same = old.bands is not None and len(old.trace.time_min) == len(new.trace.time_min)
-            self.forecast = replace(new, bands=old.bands) if same and new.bands is None else new
+            self.forecast = carried(self.forecast, new)
             self.verdict = verdict
             self.bands_stale = True
             self._bands.ask(self.shown)

@@ -30,13 +30,12 @@ from designer.forecast import Forecast, forecast
 from designer.judge.check import check
 from designer.judge.verdict import Verdict
 from designer.make import kernel
-from designer.recipe import edit as edits
 from designer.recipe import file as files
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.stages.kinds import KINDS
 from styles.reader import StyleError, style
-from widgets import wording
+from widgets import help_box, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
 from widgets.files import FileWork, examples, is_example, read
@@ -49,6 +48,7 @@ from widgets.outcomes.check_place import CheckPlace
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
 from widgets.session import Session
+from widgets.stage_work import StageWork
 from widgets.theme import apply as dress
 from widgets.theme.icons import icon, program_icon
 
@@ -89,6 +89,7 @@ class Window(QMainWindow):
         self.session = Session(recipe, nominal=forecast, banded=banded, check=judged, parent=self)
         self.journal = Journal(data / "recovery")
         self.files = FileWork(self.session, self.preferences, self.journal, self)
+        self.stages = StageWork(self.session, self.files.tell, self)
         self.curve = MakeCurve(self.session)
         self.stage_form = StageForm(self.session)
         self.outcomes = OutcomePanel(self.session)
@@ -139,6 +140,7 @@ class Window(QMainWindow):
         self.stack = QStackedWidget()
         edge = QWidget()
         edge.setObjectName("places")
+        edge.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         edge.setFixedWidth(82)
         column = QVBoxLayout(edge)
         column.setContentsMargins(6, 8, 6, 8)
@@ -208,15 +210,15 @@ class Window(QMainWindow):
             Spec("light", "&Light", lambda: self._set_scheme("light"), "", "", True, "theme"),
             Spec("dark", "&Dark", lambda: self._set_scheme("dark"), "", "", True, "theme"),
             Spec("contrast", "High &contrast", lambda: self._set_scheme("contrast"), "", "", True, "theme"),
-            Spec("previous", "Select the &previous stage", lambda: self._step(-1), "", "Ctrl+Left"),
-            Spec("next", "Select the &next stage", lambda: self._step(1), "", "Ctrl+Right"),
-            Spec("earlier", "Move stage &earlier", lambda: self._move(-1), "", "Ctrl+Shift+Left"),
-            Spec("move_later", "Move stage &later", lambda: self._move(1), "", "Ctrl+Shift+Right"),
-            Spec("duplicate", "&Duplicate stage", self._duplicate, "", "Ctrl+D"),
-            Spec("split", "&Split stage in the middle", self._split, "", "Ctrl+Shift+D"),
-            Spec("remove", "&Remove stage", self._remove, "", "Ctrl+Del"),
+            Spec("previous", "Select the &previous stage", lambda: self.stages.step(-1), "", "Ctrl+Left"),
+            Spec("next", "Select the &next stage", lambda: self.stages.step(1), "", "Ctrl+Right"),
+            Spec("earlier", "Move stage &earlier", lambda: self.stages.move(-1), "", "Ctrl+Shift+Left"),
+            Spec("move_later", "Move stage &later", lambda: self.stages.move(1), "", "Ctrl+Shift+Right"),
+            Spec("duplicate", "&Duplicate stage", self.stages.duplicate, "", "Ctrl+D"),
+            Spec("split", "&Split stage in the middle", self.stages.split, "", "Ctrl+Shift+D"),
+            Spec("remove", "&Remove stage", self.stages.remove, "", "Ctrl+Del"),
             Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents),
-            Spec("about", "&About Curdwright", self._about),
+            Spec("about", "&About Curdwright", lambda: help_box.about(self)),
         ]
 
     def _menus(self) -> None:
@@ -242,7 +244,7 @@ class Window(QMainWindow):
         for kind in KINDS:
             name = wording.kind_name(kind)
             action = insert.addAction(name[:1].upper() + name[1:])
-            action.triggered.connect(lambda _=False, kind=kind: self._insert(kind))
+            action.triggered.connect(lambda _=False, kind=kind: self.stages.insert(kind))
         stage.addActions([a["duplicate"], a["split"], a["earlier"], a["move_later"], a["remove"]])
         stage.addSeparator()
         stage.addActions([a["previous"], a["next"]])
@@ -296,6 +298,7 @@ class Window(QMainWindow):
         self.curve.typed.connect(lambda grip: self.stage_form.focus_field(grip.field))
         for part in (self.stage_form, self.milk):
             part.said.connect(self.files.tell)
+            part.hinted.connect(self.status.setText)
 
     # ---- places, units, theme
 
@@ -385,88 +388,8 @@ class Window(QMainWindow):
         self._trouble.setText(f"\u25b2 {sentence}" if sentence else "")
         self._trouble.setToolTip(sentence)
 
-    # ---- stages
-
-    def _step(self, by: int) -> None:
-        ids = [stage.id for stage in self.session.recipe.stages]
-        index = min(max(ids.index(self.session.chosen) + by, 0), len(ids) - 1)
-        self.session.choose(ids[index])
-
-    def _stage_edit(
-        self, change: Callable[[Recipe], Recipe], text: str, then: Callable[[Recipe], str] | None = None
-    ) -> None:
-        before = self.session.recipe
-        try:
-            made = change(before)
-            self.session.march(made)
-        except RecipeError as error:
-            self.files.tell(str(error))
-            return
-        self.session.commit(made, text)
-        if then is not None:
-            self.session.choose(then(made))
-
-    def _insert(self, kind: str) -> None:
-        chosen = self.session.chosen
-
-        def change(recipe: Recipe) -> Recipe:
-            return edits.insert(recipe, edits.new_stage(recipe, kind), after_id=chosen)
-
-        def following(recipe: Recipe) -> str:
-            ids = [stage.id for stage in recipe.stages]
-            return ids[ids.index(chosen) + 1]
-
-        self._stage_edit(change, self.tr("Insert {0}").format(wording.kind_name(kind)), following)
-
-    def _move(self, by: int) -> None:
-        self._stage_edit(lambda recipe: edits.move(recipe, self.session.chosen, by), self.tr("Move stage"))
-
-    def _duplicate(self) -> None:
-        self._stage_edit(lambda recipe: edits.duplicate(recipe, self.session.chosen), self.tr("Duplicate stage"))
-
-    def _split(self) -> None:
-        now = next((one for one in self.session.forecast.stages if one.id == self.session.chosen), None)
-        half = float(round((now.end_min - now.start_min) / 2)) if now is not None else 1.0
-        self._stage_edit(lambda recipe: edits.split(recipe, self.session.chosen, half), self.tr("Split stage"))
-
-    def _remove(self) -> None:
-        self._stage_edit(lambda recipe: edits.remove(recipe, self.session.chosen), self.tr("Remove stage"))
-
-    # ---- help
-
     def _show_keys(self) -> None:
-        lines = [
-            self.tr(
-                "Drag a stage's edge to change its length; a diamond ends by a state, and dragging it asks for another."
-            ),
-            self.tr("Drag a corner of the line to change a temperature, a rounded figure to change that setting."),
-            self.tr("Shift lets go of round values. Ctrl turns “move along” and “keep the end” round. Esc cancels."),
-            self.tr(
-                "Tab goes from one handle to the next; arrows change it, Page Up and Down more, Shift less, Enter to type."
-            ),
-            self.tr("Wheel zooms, with Shift it pans; drag the curves to pan; double-click a stage to see it alone."),
-        ]
-        rows = [
-            f"{action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)}:  {action.text().replace('&', '')}"
-            for action in self.actions_.by_key.values()
-            if not action.shortcut().isEmpty()
-        ]
-        box = QMessageBox(self)
-        box.setWindowTitle(self.tr("Keys and gestures"))
-        box.setText("\n\n".join(lines))
-        box.setInformativeText("\n".join(rows))
-        box.open()
-
-    def _about(self) -> None:
-        text = self.tr(
-            "Curdwright designs the make of a cheese: what a recipe will do, how it stands against a style, and the plan "
-            "to make it by. A forecast is never a certificate."
-        )
-        box = QMessageBox(self)
-        box.setWindowTitle(self.tr("About Curdwright"))
-        box.setIconPixmap(program_icon().pixmap(64, 64))
-        box.setText(text)
-        box.open()
+        help_box.show_keys(self, self.actions_.by_key.values())
 
     # ---- recovery and end
 

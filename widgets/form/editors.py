@@ -21,6 +21,14 @@ def words(text: str) -> str:
     return QCoreApplication.translate("Field", text)
 
 
+def title(meta: FieldMeta) -> str:
+    """What a field is called: its label, or the key it has in the file where it has no label of its own."""
+    plain = meta.name.replace("_", " ")
+    label = meta.key.replace("_", " ") if meta.label == plain and meta.key else meta.label
+    text = words(label)
+    return text if text.startswith("pH") else text[:1].upper() + text[1:]
+
+
 def shown(meta: FieldMeta, value: Any, system: str) -> str:
     """A value as the editor shows it."""
     if value is None:
@@ -56,7 +64,7 @@ class Editor(QWidget):
         self.wrong.hide()
 
     def _settle(self, field: QWidget) -> None:
-        field.setAccessibleName(words(self.meta.label))
+        field.setAccessibleName(title(self.meta))
         field.setAccessibleDescription(words(self.meta.help))
         field.setToolTip(words(self.meta.help))
         field.installEventFilter(self)
@@ -212,3 +220,11 @@ def display_step(meta: FieldMeta, system: str) -> str:
         return f"{convert(meta.step, 'temperature_difference', '°F'):.1f} °F"
     kind = "temperature_difference" if meta.kind == "temperature" else meta.kind
     return show(meta.step, kind, system="us" if system == "us" else "metric")
+
+
+def explained(meta: FieldMeta, system: str) -> str:
+    """What is known of a field in one line: help, range, step, source."""
+    span, step = range_words(meta, system), display_step(meta, system)
+    if span and step:
+        span = QCoreApplication.translate("Form", "{0}, step {1}").format(span, step)
+    return "   ".join(text for text in (words(meta.help), f"({span})" if span else "", meta.source) if text)

@@ -15,7 +15,7 @@ from designer.recipe.field import FieldMeta, Model
 from designer.recipe.milk import blend
 from designer.recipe.presets import breeds
 from styles.reader import styles
-from widgets.form.editors import range_words, words
+from widgets.form.editors import explained, words
 from widgets.form.part_form import PartForm, plain_choices
 from widgets.session import Session
 from widgets.theme import apply as dress
@@ -44,7 +44,8 @@ class Card(QFrame):
     def __init__(self, title: str, removable: str, choices: Any, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.part: Model | None = None
-        self.setObjectName("panel")
+        self.setObjectName("card")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setFrameShape(QFrame.Shape.NoFrame)
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 14)
@@ -60,7 +61,7 @@ class Card(QFrame):
             button.clicked.connect(lambda: self.taken_out.emit(removable))
             row.addWidget(button)
         column.addLayout(row)
-        self.form = PartForm(choices, self)
+        self.form = PartForm(choices, self, fold=True)
         self.form.changed.connect(self._changed)
         column.addWidget(self.form)
 
@@ -78,6 +79,8 @@ class MilkPlace(QWidget):
     """Everything of the recipe that is not a stage, in cards."""
 
     said = Signal(str)
+    hinted = Signal(str)
+    """what is known of the field that has the keyboard"""
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -88,11 +91,6 @@ class MilkPlace(QWidget):
         self._blend = QLabel(self)
         self._blend.setProperty("role", "soft")
         self._blend.setWordWrap(True)
-        self._help = QLabel(self)
-        self._help.setProperty("role", "soft")
-        self._help.setWordWrap(True)
-        self._help.setFont(dress.font("note"))
-        self._help.setMinimumHeight(self._help.fontMetrics().height() * 2 + 4)
         inside = QWidget(self)
         row = QHBoxLayout(inside)
         row.setContentsMargins(20, 16, 20, 16)
@@ -109,10 +107,6 @@ class MilkPlace(QWidget):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(self._area, 1)
-        foot = QVBoxLayout()
-        foot.setContentsMargins(24, 2, 24, 8)
-        foot.addWidget(self._help)
-        whole.addLayout(foot)
         self._buttons(inside)
         session.documentChanged.connect(self.refresh)
         self.refresh()
@@ -196,14 +190,14 @@ class MilkPlace(QWidget):
             return [("", self.tr("none"))] + [(style.key, style.name) for style in styles()]
         if meta.name == "breed" and isinstance(part, MilkSource):
             return [("", self.tr("average of the species")), *breeds(part.species).items()]
+        if meta.name == "at":
+            stages = [(stage.id, stage.title) for stage in self.session.recipe.stages]
+            return ([("", self.tr("the first that ripens"))] if isinstance(part, Starter) else []) + stages
         return plain_choices(part, meta)
 
     @Slot(object)
     def _explain(self, meta: FieldMeta) -> None:
-        """What is known of the field being edited."""
-        span = range_words(meta, self.system)
-        said = (words(meta.help), f"({span})" if span else "", meta.source)
-        self._help.setText("  ".join(text for text in said if text))
+        self.hinted.emit(explained(meta, self.system))
 
     # ---- editing
 

@@ -5,14 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
+from PySide6.QtCore import QCoreApplication, Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QToolButton, QWidget
 
 from designer.recipe.field import FieldMeta, Model, field_metas
-from widgets.form.editors import ChoiceEditor, Editor, TextEditor, YesEditor, words
+from widgets.form.editors import ChoiceEditor, Editor, TextEditor, YesEditor, title, words
 
 Choices = Callable[[Model, FieldMeta], list[tuple[Any, str]]]
-HIDDEN = frozenset({"id", "kind", "at", "format", "what"})
+LABEL_PX = 104
+HIDDEN = frozenset({"id", "format", "what"})
+ALWAYS = frozenset({"species", "kind", "style", "start_clock_min", "shape", "at"})
+"""Never folded away."""
 SHOWN_SHAPES = frozenset({"quantity", "text", "choice", "yes", "number"})
 
 
@@ -22,15 +25,23 @@ def plain_choices(part: Model, meta: FieldMeta) -> list[tuple[Any, str]]:
     return made + [(one, words(one.replace("_", " "))) for one in meta.choices]
 
 
+def _is_choice(meta: FieldMeta) -> bool:
+    """A list: choices of its own, or the stages something goes in at."""
+    return meta.shape == "choice" or meta.name == "at"
+
+
 class PartForm(QWidget):
     """Shows one part and emits `changed(field, value, nudged)`; the owner edits, then calls `put` or `complain`."""
 
     changed = Signal(str, object, bool)
     focused = Signal(object)
 
-    def __init__(self, choices: Choices = plain_choices, parent: QWidget | None = None) -> None:
+    def __init__(self, choices: Choices = plain_choices, parent: QWidget | None = None, *, fold: bool = False) -> None:
         super().__init__(parent)
         self._choices = choices
+        self._fold = fold
+        self._part: tuple[object, ...] = ()
+        self._open: set[str] = set()
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(10)
@@ -40,21 +51,49 @@ class PartForm(QWidget):
         self.editors: dict[str, Editor] = {}
         self._built_for: tuple[object, ...] = ()
 
-    def put(self, part: Model, system: str, *, only: Iterable[str] | None = None, hide: Iterable[str] = ()) -> None:
+    def put(
+        self, part: Model, system: str, *, only: Iterable[str] | None = None, hide: frozenset[str] = frozenset()
+    ) -> None:
         """Show a part; rows are made anew only where it has other fields (or the units changed)."""
-        hidden = HIDDEN | set(hide)
+        self._shown = (part, system, only, hide)
+        identity = (type(part), getattr(part, "id", ""))
+        if identity != self._part:
+            self._part, self._open = identity, set()
         metas = [
             meta
             for meta in field_metas(type(part))
-            if meta.shape in SHOWN_SHAPES and meta.name not in hidden and (only is None or meta.name in only)
+            if meta.shape in SHOWN_SHAPES and meta.name not in HIDDEN | hide and (only is None or meta.name in only)
         ]
-        lists = {meta.name: self._choices(part, meta) for meta in metas if meta.shape == "choice"}
-        key = (type(part), system, tuple(meta.name for meta in metas), str(lists))
+        if self._fold:
+            said = {meta.name for meta in metas if getattr(part, meta.name) != meta.default or meta.required}
+            self._open |= said | ALWAYS
+            shut = [meta for meta in metas if meta.name not in self._open and "*" not in self._open]
+            metas = [meta for meta in metas if meta not in shut]
+        else:
+            shut = []
+        lists = {meta.name: self._choices(part, meta) for meta in metas if _is_choice(meta)}
+        key = (type(part), system, tuple(meta.name for meta in metas), str(lists), len(shut))
         if key != self._built_for:
             self._build(metas, lists, system)
+            if shut:
+                self._add_more(shut)
             self._built_for = key
-        for name, editor in self.editors.items():
-            editor.put(getattr(part, name))
+        self.follow(part)
+
+    def _add_more(self, shut: list[FieldMeta]) -> None:
+        """The rows left as they come, behind one button that names them."""
+        button = QToolButton(self)
+        names = ", ".join(title(meta).lower() if not title(meta).startswith("pH") else "pH" for meta in shut)
+        button.setText(QCoreApplication.translate("Form", "More settings ({0})").format(len(shut)))
+        button.setToolTip(names)
+        button.setProperty("role", "more")
+        button.clicked.connect(self._unfold)
+        self._grid.addWidget(button, self._grid.rowCount(), 1, Qt.AlignmentFlag.AlignLeft)
+
+    def _unfold(self) -> None:
+        self._open.add("*")
+        part, system, only, hide = self._shown
+        self.put(part, system, only=only, hide=hide)
 
     def follow(self, part: Model) -> None:
         """Show the values of a part of the same build, quickly: called in every frame of a drag."""
@@ -78,19 +117,19 @@ class PartForm(QWidget):
             editor = self._editor(meta, lists.get(meta.name, []), system)
             editor.changed.connect(self.changed)
             editor.focused.connect(self.focused)
-            label = QLabel(words(meta.label).capitalize() if meta.label != "pH" else meta.label, self)
+            label = QLabel(title(meta), self)
             label.setProperty("role", "soft")
             label.setBuddy(editor)
             label.setToolTip(words(meta.help))
             label.setWordWrap(True)
-            label.setMinimumWidth(96)
+            label.setFixedWidth(LABEL_PX)
             self._grid.addWidget(label, row, 0, Qt.AlignmentFlag.AlignTop)
             label.setContentsMargins(0, 5, 0, 0)
             self._grid.addWidget(editor, row, 1)
             self.editors[meta.name] = editor
 
     def _editor(self, meta: FieldMeta, choices: list[tuple[Any, str]], system: str) -> Editor:
-        if meta.shape == "choice":
+        if _is_choice(meta):
             return ChoiceEditor(meta, system, choices, self)
         if meta.shape == "yes":
             return YesEditor(meta, system, self)

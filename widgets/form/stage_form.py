@@ -14,8 +14,8 @@ from designer.recipe.error import RecipeError
 from designer.recipe.field import FieldMeta, field_meta, field_metas
 from designer.recipe.stages.press import Press, PressStep
 from widgets import wording
-from widgets.form.editors import display_step, range_words, words
-from widgets.form.part_form import PartForm
+from widgets.form.editors import explained, title, words
+from widgets.form.part_form import LABEL_PX, PartForm
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -78,12 +78,15 @@ class StageForm(QWidget):
     """Everything about the selected stage that can be typed."""
 
     said = Signal(str)
+    hinted = Signal(str)
+    """what is known of the field that has the keyboard"""
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
         self.system = "metric"
         self.setObjectName("panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAccessibleName(self.tr("Settings of the selected stage"))
         self._title = QLabel(self)
         self._title.setFont(dress.font("head", bold=True))
@@ -101,12 +104,6 @@ class StageForm(QWidget):
         self._steps.setSpacing(6)
         self._given = QVBoxLayout()
         self._given.setSpacing(6)
-        self._help = QLabel(self)
-        self._help.setProperty("role", "soft")
-        self._help.setWordWrap(True)
-        self._help.setFont(dress.font("note"))
-        self._help.setMinimumHeight(self._help.fontMetrics().height() * 3 + 4)
-        self._help.setAlignment(Qt.AlignmentFlag.AlignTop)
         for form in (self._end, self._own):
             form.focused.connect(self._explain)
         self._forms: dict[str, PartForm] = {}
@@ -125,9 +122,9 @@ class StageForm(QWidget):
         row = QHBoxLayout()
         ends = QLabel(self.tr("Ends"), inside)
         ends.setProperty("role", "soft")
-        ends.setMinimumWidth(96)
+        ends.setFixedWidth(LABEL_PX)
+        row.setSpacing(10)
         row.addWidget(ends)
-        row.addSpacing(10)
         row.addWidget(self._by, 1)
         column.addLayout(row)
         column.addWidget(self._end)
@@ -146,10 +143,6 @@ class StageForm(QWidget):
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(0)
         whole.addWidget(area, 1)
-        foot = QVBoxLayout()
-        foot.setContentsMargins(16, 4, 14, 8)
-        foot.addWidget(self._help)
-        whole.addLayout(foot)
 
     # ---- showing
 
@@ -189,7 +182,7 @@ class StageForm(QWidget):
                 self._by.addItem(words(BY_WORDS[by]), by)
             self._by.setCurrentIndex(self._by.findData(stage.end.by))
         self._end.put_end(stage.end, self.system)
-        self._own.put(stage, self.system)
+        self._own.put(stage, self.system, hide=frozenset({"kind"}))
         self._show_steps(stage)
         self._show_given(recipe, stage.id)
 
@@ -237,6 +230,7 @@ class StageForm(QWidget):
         if form is None:
             head = QLabel(self)
             head.setFont(dress.font("body", bold=True))
+            head.setWordWrap(True)
             form = PartForm(parent=self)
             form.setProperty("head", head)
             form.changed.connect(lambda name, value, nudged, key=key: self._part_changed(key, name, value, nudged))
@@ -265,7 +259,7 @@ class StageForm(QWidget):
             form.complain(name, error.sentence)
             return
         form.complain(name, "")
-        label = words(name.removesuffix("_min").removesuffix("_c").removesuffix("_pct").replace("_", " "))
+        label = title(form.editors[name].meta).lower() if name in form.editors else words(name)
         text = QCoreApplication.translate("Form", "{0} of {1}").format(label, self.stage.title)
         self.session.commit(recipe, text, key=(self.session.chosen, name) if nudged else None)
 
@@ -335,14 +329,7 @@ class StageForm(QWidget):
 
     @Slot(object)
     def _explain(self, meta: FieldMeta) -> None:
-        """What is known of the field being edited: help, range, step, source."""
-        lines = [words(meta.help)]
-        span, step = range_words(meta, self.system), display_step(meta, self.system)
-        if span:
-            lines.append(self.tr("{0}, step {1}.").format(span, step) if step else span)
-        if meta.source:
-            lines.append(meta.source)
-        self._help.setText("\n".join(line for line in lines if line))
+        self.hinted.emit(explained(meta, self.system))
 
     def focus_field(self, field: str) -> None:
         """Put the keyboard into a field of the stage."""

@@ -179,11 +179,11 @@ def put(recipe: Recipe, grip: Grip, block: Block, value: float, system: str, sto
 
 
 def _lengthened(stage: Any, minutes: float) -> dict[str, Any]:
-    """Changes that give a stage another planned length; a ramp is never longer than its stage."""
+    """Changes that give a stage another planned length; a ramp as long as its stage stays so, none is longer."""
     name = "latest_min" if stage.end.is_state else "length_min"
     changes: dict[str, Any] = {"end": stage.end.model_copy(update={name: minutes})}
     ramp = getattr(stage, "ramp_min", None)
-    if ramp is not None and ramp > minutes:
+    if ramp is not None and (ramp > minutes or abs(ramp - stage.end.planned_min) < 1e-6):
         changes["ramp_min"] = minutes
     return changes
 

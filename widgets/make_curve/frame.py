@@ -143,15 +143,15 @@ GUTTER_RIGHT: Final = 46.0
 
 def places(width: float, height: float, panes: tuple[str, ...], line_px: float) -> Places:
     """Divide a widget: vat, stage ribbon, panes, time axis, strip of the whole make. `line_px` is a line of text."""
-    head = line_px + 9
+    head = line_px + 10
     strip, axis = 20.0, 2 * line_px + 9
     ribbon = 2 * line_px + 28
     left, inner = GUTTER_LEFT, width - GUTTER_LEFT - GUTTER_RIGHT
-    free = height - head - ribbon - axis - strip - len(panes) * head - 8
+    free = height - head - 4 - ribbon - axis - strip - len(panes) * head - 8
     vat_share = 1.0 / (1.0 + 0.52 * len(panes))
     vat_height = max(free * vat_share, 60.0)
     pane_height = max((free - vat_height) / max(len(panes), 1), 30.0)
-    y = head
+    y = head + 4
     vat = QRectF(left, y, inner, vat_height)
     y += vat_height
     ribbon_rect = QRectF(left, y, inner, ribbon)
@@ -221,6 +221,8 @@ class Frame:
     chosen: str
     bands_stale: bool = False
     pixel_ratio: float = 1.0
+    enlarged: int = 1
+    """how many times as large the curd is drawn once out of the whey"""
     gates: tuple[Any, ...] = ()
     edges: NDArray[np.bool_] = field(default_factory=lambda: np.zeros(0, dtype=bool))
 

@@ -138,6 +138,7 @@ def _words(
         rect = frame.places.panes[PANE_OF[mark.curve]]
         if rect.contains(box) and not any(box.intersects(other) for other in taken):
             taken.append(box)
+            painter.fillRect(box.adjusted(-2, 1, 2, -1), frame.colour("paper", 0.82))
             painter.setPen(frame.colour(COLOUR[mark.row.state]))
             painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
             return

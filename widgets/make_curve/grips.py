@@ -21,6 +21,8 @@ from widgets.make_curve.frame import Block, Frame
 EDGE_REACH_PX: Final = 7.0
 CORNER_REACH_PX: Final = 11.0
 PILL_HEIGHT_PX: Final = 22.0
+SLIMMEST_PX: Final = 14.0
+"""A stage slimmer than this shows no pill."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,11 +46,18 @@ class Grip:
     at: QPointF
     box: QRectF
     """pill of an inside grip; empty for the others"""
+    text: str = ""
+    """what the pill says"""
 
     @property
     def key(self) -> tuple[str, str]:
         """What it sets: (stage id, field)."""
         return self.stage, self.field
+
+
+def words(text: str) -> str:
+    """A label of the document in the maker's language."""
+    return QCoreApplication.translate("Field", text)
 
 
 def value_text(kind: str, value: float, system: str) -> str:
@@ -170,8 +179,10 @@ def changed(stage: Any, field: str, value: float) -> dict[str, Any]:
 def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[Grip]:
     rect = frame.places.vat
     left, right = max(frame.axis.x(block.start_min), rect.left()), min(frame.axis.x(block.end_min), rect.right())
-    if right - left < 3:
+    if right - left < SLIMMEST_PX:
         return []
+    line_y = frame.temperature.y(frame.forecast.trace.at("temperature_c", frame.axis.minute((left + right) / 2)))
+    lowest = line_y + PILL_HEIGHT_PX
     made = []
     middle = (left + right) / 2
     row = 0
@@ -183,8 +194,11 @@ def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[
             continue
         label, kind, value, low, high = found
         text = value_text(kind, value, frame.system)
+        longer = f"{words(label)} {text}"
+        if frame.fonts.note_metrics.horizontalAdvance(longer) + 24 < right - left:
+            text = longer
         wide = frame.fonts.note_metrics.horizontalAdvance(text) + 16
-        y = rect.bottom() - rect.height() * 0.30 - row * (PILL_HEIGHT_PX + 4)
+        y = max(rect.bottom() - rect.height() * 0.30, lowest) - row * (PILL_HEIGHT_PX + 4)
         box = QRectF(middle - wide / 2, y - PILL_HEIGHT_PX / 2, wide, PILL_HEIGHT_PX)
         box.moveLeft(min(max(box.left(), rect.left() + 2), rect.right() - wide - 2))
         while any(box.intersects(other) for other in taken) and box.top() > rect.top() + 8:
@@ -207,6 +221,7 @@ def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[
                 True,
                 box.center(),
                 box,
+                text,
             )
         )
     return made

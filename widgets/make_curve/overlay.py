@@ -57,14 +57,16 @@ def _edge(painter: QPainter, frame: Frame, grip: Grip, strong: bool) -> None:
 
 def _whisker(painter: QPainter, frame: Frame, block: Block, y: float, strong: bool) -> None:
     """How early and how late a state end may come."""
-    left, right = frame.axis.x(block.low_min), frame.axis.x(block.high_min)
+    early, late = frame.axis.x(block.low_min), frame.axis.x(block.high_min)
+    left, right = max(early, frame.axis.left), min(late, frame.axis.right)
     if right - left < 3:
         return
     pen = painter.pen()
     painter.setPen(QPen(frame.colour("accent" if strong else "ink"), 1.4))
     painter.drawLine(QLineF(left, y, right, y))
-    for x in (left, right):
-        painter.drawLine(QLineF(x, y - 4, x, y + 4))
+    for x in (early, late):
+        if frame.axis.left <= x <= frame.axis.right:
+            painter.drawLine(QLineF(x, y - 4, x, y + 4))
     painter.setPen(pen)
 
 
@@ -99,7 +101,7 @@ def _pill(painter: QPainter, frame: Frame, grip: Grip, strong: bool) -> None:
     painter.drawRoundedRect(grip.box, grip.box.height() / 2, grip.box.height() / 2)
     painter.setPen(frame.colour("accent_ink" if strong else "ink"))
     painter.setFont(frame.fonts.note)
-    painter.drawText(grip.box, Qt.AlignmentFlag.AlignCenter, value_text(grip.kind, grip.value, frame.system))
+    painter.drawText(grip.box, Qt.AlignmentFlag.AlignCenter, grip.text)
 
 
 def paint_corner_words(painter: QPainter, frame: Frame, grips: tuple[Grip, ...]) -> None:

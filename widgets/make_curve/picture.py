@@ -31,6 +31,7 @@ class Picture(QWidget):
         self._axis = TimeAxis(0.0, 1.0, 0.0, 60.0, 60.0)
         self._fit = "day"
         self._ranges: dict[str, tuple[float, float]] = {}
+        self._enlarged = 1
         self._frame: Frame | None = None
         self._grips: tuple[grips.Grip, ...] = ()
         self._still: QPixmap | None = None
@@ -141,6 +142,7 @@ class Picture(QWidget):
             chosen=session.chosen,
             bands_stale=session.bands_stale,
             pixel_ratio=self.devicePixelRatioF(),
+            enlarged=self._enlarged,
             gates=gates.marks(session.verdict),
             edges=edges_of(forecast),
         )
@@ -149,6 +151,7 @@ class Picture(QWidget):
         """Scales and length of the axis; held still while something is dragged."""
         trace = forecast.trace
         self._ranges = curves.ranges(forecast)
+        self._enlarged = vat.enlargement(forecast)
         self._ranges["temperature"] = (float(trace["temperature_c"].min()), float(trace["temperature_c"].max()))
         self._axis = self._axis.grown(max(forecast.stages[-1].end_min, 1.0))
 
@@ -266,7 +269,7 @@ class Picture(QWidget):
     def _paint_still(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
         painter.drawPixmap(0, 0, ground)
         vat.paint_vat(painter, frame)
-        vat.content_words(painter, frame)
+        vat.content_words(painter, frame, [grip.box for grip in self._grips if grip.place == "inside"])
         ribbon.paint_ribbon(painter, frame)
         for key in frame.places.panes:
             curves.paint_pane(painter, frame, curves.PANES[key])

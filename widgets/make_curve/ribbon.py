@@ -117,7 +117,7 @@ def paint_axis(painter: QPainter, frame: Frame) -> None:
                 text = "0"
             painter.setPen(frame.colour("ink" if what == "clock" or start is None else "soft"))
             wide = note.horizontalAdvance(text)
-            left = min(max(x - wide / 2, rect.left() - 14), rect.right() + 38 - wide)
+            left = min(max(x - wide / 2, rect.left() - 2), rect.right() + 38 - wide)
             painter.drawText(QPointF(left, y + note.ascent()), text)
             if what == rows[0][1]:
                 painter.setPen(QPen(frame.colour("soft"), 1.0))

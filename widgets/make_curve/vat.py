@@ -16,7 +16,7 @@ from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPat
 from designer.forecast import Forecast
 from widgets import wording
 from widgets.make_curve import texture
-from widgets.make_curve.frame import BARE_KINDS, GEL_KINDS, MILK_KINDS, WHEY_KINDS, Block, Frame, Scale
+from widgets.make_curve.frame import BARE_KINDS, GEL_KINDS, MILK_KINDS, VAT_KINDS, WHEY_KINDS, Block, Frame, Scale
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
 from widgets.theme.colour import mix
 
@@ -36,24 +36,35 @@ class Content:
     """top of milk, gel, curd or cheese"""
     whey: NDArray[np.float64]
     """top of the whey that stands over it"""
-    enlarged: int
-    """how many times enlarged the curd is drawn once out of the whey"""
     bare: NDArray[np.bool_]
     """where it is drawn so"""
 
 
-def content(forecast: Forecast, kinds: tuple[str, ...]) -> Content:
-    """The vat's content to scale; `kinds` are the stage kinds by index."""
+def enlargement(forecast: Forecast) -> int:
+    """How many times as large the curd can be drawn once it is out of the whey."""
     trace = forecast.trace
-    stage_is_vat = np.array([kind in MILK_KINDS or kind in GEL_KINDS or kind in WHEY_KINDS for kind in kinds])
-    bare = ~stage_is_vat[trace.stage]
+    bare = _bare(forecast)
+    if not np.any(bare):
+        return 1
+    most = float(np.max(trace["curd_kg_per_100kg"][bare]))
+    return int(min(6.0, max(1.0, np.floor(62.0 / max(most, 1.0)))))
+
+
+def _bare(forecast: Forecast) -> NDArray[np.bool_]:
+    """Where in the trace the curd is out of the vat, shape (n,)."""
+    in_vat = np.array([stage.kind in VAT_KINDS for stage in forecast.recipe.stages])
+    return np.asarray(~in_vat[forecast.trace.stage])
+
+
+def content(forecast: Forecast, enlarged: int) -> Content:
+    """The vat's content to scale, the curd `enlarged` once out of the whey."""
+    trace = forecast.trace
+    bare = _bare(forecast)
     curd, whey = trace["curd_kg_per_100kg"], trace["whey_in_vat_kg_per_100kg"]
     full = max(100.0, float(np.max((curd + whey)[~bare]))) if np.any(~bare) else 100.0
-    most = float(np.max(curd[bare])) if np.any(bare) else full
-    enlarged = int(min(6.0, max(1.0, np.floor(0.62 * full / max(most, 1.0)))))
     times = np.where(bare, enlarged, 1)
     share = np.clip(curd * times / full, 0.0, 1.0)
-    return Content(share, np.clip(share + whey * times / full, 0.0, 1.0), enlarged, bare)
+    return Content(share, np.clip(share + whey * times / full, 0.0, 1.0), bare)
 
 
 def cut_size_mm(frame: Frame, before_index: int) -> float:
@@ -97,7 +108,7 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
     trace = frame.forecast.trace
     x_all = axis.left + (trace.time_min - axis.start_min) * axis.px_per_min
     pick = thinned(x_all, frame.edges, rect.left(), rect.right())
-    held = content(frame.forecast, tuple(block.kind for block in frame.blocks))
+    held = content(frame.forecast, frame.enlarged)
     x = x_all[pick]
     top = frame.temperature.ys(trace["temperature_c"][pick])
     floor = rect.bottom()
@@ -168,25 +179,28 @@ def _edges(painter: QPainter, frame: Frame) -> None:
 
 
 def _enlarged(painter: QPainter, frame: Frame, held: Content) -> None:
-    """Say from where on, and how much, the curd is drawn enlarged."""
-    if held.enlarged <= 1 or not bool(np.any(held.bare)):
+    """Say from where on, and how much, the curd is drawn enlarged, where the words have room under the line."""
+    if frame.enlarged <= 1 or not bool(np.any(held.bare)):
         return
+    trace, rect = frame.forecast.trace, frame.places.vat
     first = int(np.argmax(held.bare))
-    x = frame.axis.x(float(frame.forecast.trace.time_min[first]))
-    rect = frame.places.vat
-    if not rect.left() <= x <= rect.right() - 30:
+    x = frame.axis.x(float(trace.time_min[first])) + 7
+    if not rect.left() <= x <= rect.right() - 20:
         return
-    text = QCoreApplication.translate("Vat", "drawn {0} times as large from here").format(held.enlarged)
+    body = rect.bottom() - frame.temperature.y(float(trace["temperature_c"][first]))
+    level = rect.bottom() - body * float(held.curd[first])
     metrics = frame.fonts.note_metrics
-    room = rect.right() - x - 12
-    if metrics.horizontalAdvance(text) > room:
-        text = QCoreApplication.translate("Vat", "× {0}").format(held.enlarged)
-    level = rect.bottom() - (
-        rect.bottom() - frame.temperature.y(float(frame.forecast.trace["temperature_c"][first]))
-    ) * float(held.curd[first])
-    painter.setFont(frame.fonts.note)
-    painter.setPen(frame.colour("soft"))
-    painter.drawText(QPointF(x + 7, level - 7), text)
+    for text in (
+        QCoreApplication.translate("Vat", "drawn {0} times as large from here").format(frame.enlarged),
+        f"\u00d7 {frame.enlarged}",
+    ):
+        right = x + metrics.horizontalAdvance(text)
+        line_there = frame.temperature.y(trace.at("temperature_c", frame.axis.minute(right)))
+        if right < rect.right() - 4 and line_there < level - 7 - metrics.ascent():
+            painter.setFont(frame.fonts.note)
+            painter.setPen(frame.colour("soft"))
+            painter.drawText(QPointF(x, level - 7), text)
+            return
 
 
 def paint_scale(painter: QPainter, frame: Frame) -> None:
@@ -210,7 +224,7 @@ def nice_marks(low: float, high: float, height_px: float, apart_px: float) -> li
         return []
     wanted = (high - low) * apart_px / height_px
     power = 10.0 ** np.floor(np.log10(wanted))
-    step = float(next((power * m for m in (1, 2, 2.5, 5) if power * m >= wanted), power * 10))
+    step = float(next((power * m for m in (1, 2, 5) if power * m >= wanted), power * 10))
     first = np.ceil(low / step - 1e-9)
     count = int(np.floor(high / step + 1e-9) - first) + 1
     return [round(float((first + i) * step), 6) for i in range(count)]
@@ -227,9 +241,9 @@ def paint_before(painter: QPainter, frame: Frame) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
 
 
-def content_words(painter: QPainter, frame: Frame) -> None:
-    """Name what fills the vat once, where there is most room for the word."""
-    held = content(frame.forecast, tuple(block.kind for block in frame.blocks))
+def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
+    """Name what fills the vat once, where there is most room for the word and nothing else stands."""
+    held = content(frame.forecast, frame.enlarged)
     trace, rect = frame.forecast.trace, frame.places.vat
     painter.setFont(frame.fonts.note)
     painter.setPen(frame.colour("vat_ink", 0.72))
@@ -247,9 +261,14 @@ def content_words(painter: QPainter, frame: Frame) -> None:
             wide = metrics.horizontalAdvance(word)
             if word in seen or height < metrics.height() * 1.5 or wide + 12 > right - left:
                 continue
-            seen.add(word)
             y = rect.bottom() - base - height / 2 + metrics.ascent() / 2 - 1
-            painter.drawText(QPointF((left + right - wide) / 2, y), word)
+            box = QRectF((left + right - wide) / 2, y - metrics.ascent(), wide, metrics.height())
+            under = next((other for other in taken if other.adjusted(-4, -3, 4, 3).intersects(box)), None)
+            if under is not None:
+                box.moveTop(under.bottom() + 4)
+            if box.bottom() <= rect.bottom() - base - 2 and not any(other.intersects(box) for other in taken):
+                seen.add(word)
+                painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), word)
 
 
 def _words_of(kind: str, curd: float, whey: float) -> list[tuple[str, float, float]]:

@@ -116,10 +116,9 @@ class CheckPlace(QWidget):
         self.tree.addTopLevelItem(top)
         top.setFirstColumnSpanned(True)
         for row in rows:
-            value = "" if row.value is None else f"{row.value:.{3 if row.unit == '' else 1}f} {row.unit}".rstrip()
-            if row.value is not None and row.unit == "":
-                value = f"{row.value:.2f}"
-            label = row.label[:1].upper() + row.label[1:]
+            decimals = 2 if row.unit in ("", "°C/min") else 1
+            value = "" if row.value is None else f"{row.value:.{decimals}f} {row.unit}".rstrip()
+            label = row.label if row.label.startswith("pH") else row.label[:1].upper() + row.label[1:]
             how = f"{state_words(row.state)}: {row.sentence}"
             source = f"{row.rule}; {row.source} ({row.have})" if row.rule else f"{row.source} ({row.have})"
             item = QTreeWidgetItem([label, value, range_text(row), how, source])

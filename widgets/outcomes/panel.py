@@ -186,9 +186,16 @@ class OutcomeList(QWidget):
             paint_state(painter, QPointF(box.left() + 5, below - 4), row.state)
             painter.setFont(note)
             painter.setPen(getattr(c, COLOUR[row.state]))
-            words = f"{state_words(row.state)}: {row.sentence}"
-            words = QFontMetricsF(note).elidedText(words, Qt.TextElideMode.ElideRight, box.width() - 16)
-            painter.drawText(QPointF(box.left() + 15, below), words)
+            said, _, chance = row.sentence.rpartition(", ") if row.chance is not None else (row.sentence, "", "")
+            said = said if row.state == MET else f"{state_words(row.state)}: {said}"
+            chance = short_chance(chance)
+            chance_wide = QFontMetricsF(note).horizontalAdvance(chance)
+            room = box.width() - 20 - chance_wide
+            painter.drawText(
+                QPointF(box.left() + 15, below), QFontMetricsF(note).elidedText(said, Qt.TextElideMode.ElideRight, room)
+            )
+            painter.setPen(QColor(c.soft))
+            painter.drawText(QPointF(box.right() - chance_wide, below), chance)
         painter.setPen(QPen(QColor(c.line), 1.0))
         painter.drawLine(QPointF(box.left(), box.bottom() - 0.5), QPointF(box.right(), box.bottom() - 0.5))
 
@@ -219,6 +226,14 @@ class OutcomeList(QWidget):
         return "\n".join(text for text in lines if text)
 
 
+def short_chance(words: str) -> str:
+    """The judge's chance, shorter: "9 in 10", "> 9 in 10", "7 in 10 outside"; the tooltip has it in full."""
+    odds = words.removeprefix("likely inside: ").replace("more than ", "> ").replace("fewer than ", "< ")
+    if odds.startswith("likely outside: "):
+        return QCoreApplication.translate("Outcome", "{0} outside").format(odds.removeprefix("likely outside: "))
+    return odds
+
+
 def state_words(state: str) -> str:
     """A state of the verdict in the maker's language."""
     return QCoreApplication.translate("Outcome", STATE_WORDS[state])
@@ -245,6 +260,7 @@ class OutcomePanel(QWidget):
         super().__init__(parent)
         self.session = session
         self.setObjectName("panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._name = QLabel(self)
         self._name.setFont(dress.font("head", bold=True))
         self._verdict = QLabel(self)
@@ -299,7 +315,10 @@ class OutcomePanel(QWidget):
             _write(self._name, verdict.name)
             _write(self._verdict, verdict.sentence)
         if self.session.previewing:
+            # The sentence may lose its chances while something is dragged; the figures under it must not jump.
+            self._verdict.setMinimumHeight(max(self._verdict.minimumHeight(), self._verdict.height()))
             return
+        self._verdict.setMinimumHeight(0)
         self.list.setAccessibleDescription(self.list.told())
         shown = [caution for caution in forecast.cautions if caution.level != "note"]
         lines = [f"\u25b2 {caution.text}" for caution in shown] + [f"\u2022 {note}" for note in forecast.notes]

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, Slot
-from PySide6.QtGui import QKeySequence, QPainter, QShortcut
+from PySide6.QtCore import QCoreApplication, QTimer, Slot
+from PySide6.QtGui import QKeySequence, QPainter, QShortcut, QShowEvent
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo, QPrintPreviewWidget
 from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -56,6 +56,11 @@ class PlanPreview(QWidget):
             (QKeySequence.StandardKey.ZoomOut, self._view.zoomOut),
         ):
             QShortcut(keys, self).activated.connect(zoom)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Fit the pages to the width, once there is one: before it is laid out the view zooms to a size it has not."""
+        super().showEvent(event)
+        QTimer.singleShot(0, self._view, self._view.fitToWidth)
 
     def chosen_paper(self) -> Paper:
         """The paper chosen in the list."""

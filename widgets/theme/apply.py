@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QDir, Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
@@ -46,6 +47,7 @@ def apply(app: QApplication, scheme: str = "system") -> Colours:
     """Dress the application in a scheme of `SCHEMES` and return its colours."""
     global _current
     _current = resolve(scheme)
+    QDir.setSearchPaths("curdwright", [str(Path(__file__).parent)])
     app.setStyle("Fusion")
     face = next((name for name in FACES if name in QFontDatabase.families()), app.font().family())
     base = QFont(face)
@@ -111,14 +113,18 @@ def _sheet(c: Colours) -> str:
     QToolButton:disabled {{ color: {mix(c.window, c.soft, 0.6)}; }}
     QStatusBar {{ background: {c.window}; color: {c.soft}; }}
     QStatusBar::item {{ border: 0; }}
-    QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QPlainTextEdit {{
+    QLineEdit, QPlainTextEdit {{
         background: {c.field}; color: {c.ink}; border: 1px solid {c.line}; border-radius: 4px;
         padding: 3px 7px; min-height: 20px; selection-background-color: {c.accent};
         selection-color: {c.accent_ink}; }}
-    QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border: {edge} solid {c.accent}; }}
+    QLineEdit:focus, QPlainTextEdit:focus {{ border: {edge} solid {c.accent}; }}
     QLineEdit[wrong="true"] {{ border: {edge} solid {c.miss}; }}
     QLineEdit:disabled {{ color: {c.soft}; background: {c.panel}; }}
-    QComboBox::drop-down {{ border: 0; width: 20px; }}
+    QComboBox {{ background: {c.field}; color: {c.ink}; border: 1px solid {c.line}; border-radius: 4px;
+        padding: 3px 7px; min-height: 20px; }}
+    QComboBox::drop-down {{ border: 0; width: 22px; }}
+    QComboBox::down-arrow {{ image: url(curdwright:arrow-{c.name}.svg); width: 12px; height: 12px; }}
+    QComboBox:focus {{ border: {edge} solid {c.accent}; }}
     QComboBox QAbstractItemView {{ background: {c.panel}; border: 1px solid {c.line}; outline: 0;
         selection-background-color: {c.chosen}; selection-color: {c.ink}; }}
     QPushButton {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 5px; padding: 5px 14px;
@@ -135,9 +141,14 @@ def _sheet(c: Colours) -> str:
         margin: 2px 1px; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QTreeView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0; }}
+    QTreeView::item {{ padding: 4px 6px 4px 2px; }}
+    QHeaderView::section {{ background: {c.window}; color: {c.soft}; border: 0; border-bottom: 1px solid {c.line};
+        padding: 5px 6px; }}
     QSplitter::handle {{ background: {c.line}; }}
     QLabel[role="soft"] {{ color: {c.soft}; }}
     QLabel[role="wrong"] {{ color: {c.miss}; }}
+    QFrame#card {{ background: {c.panel}; border: 1px solid {c.line}; border-radius: 8px; }}
     QWidget#panel {{ background: {c.panel}; }}
     QWidget#places {{ background: {c.window}; border-right: 1px solid {c.line}; }}
     QFrame#hairline {{ background: {c.line}; border: 0; max-height: 1px; min-height: 1px; }}
