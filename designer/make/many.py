@@ -92,6 +92,7 @@ def _staged(
     """March one make stage by stage, noting the state where each begins, and on to `until`; points written."""
     last = y0.copy()
     n, minute, wait = 0, 0.0, len(rows) - 1
+    top = np.int64(0)  # typed, else the march is compiled anew for a literal 0
     for s in range(len(bounds)):
         first = wait
         beyond = wait + 1
@@ -108,7 +109,7 @@ def _staged(
             rest = rows[wait]
             rest.minutes = until - minute
         begun = last.copy()
-        written = _march(rows[first:beyond], begun, 0, minute, p, out[n:], ends[first:], info, last)
+        written = _march(rows[first:beyond], begun, top, minute, p, out[n:], ends[first:], info, last)
         for k in range(n, n + written):
             out[k, 1] += first
         n += written
@@ -123,6 +124,7 @@ def _each(
 ) -> None:  # fmt: skip
     """March each of `members` from its first row, and on to `until`; `out` is room for the longest path."""
     last = np.zeros((ZONES, SIZE))
+    top = np.int64(0)
     for m in members:
         wait = counts[m] - 1
         own = p[own_p[m]]
@@ -134,7 +136,7 @@ def _each(
             rest = rows[m][wait]
             rest.minutes = until[m] - minute
             begun = last.copy()
-            more = _march(rows[m][wait : wait + 1], begun, 0, minute, own, out[n:], ends[m][wait:], info[m], last)
+            more = _march(rows[m][wait : wait + 1], begun, top, minute, own, out[n:], ends[m][wait:], info[m], last)
             for k in range(n, n + more):
                 out[k, 1] = wait
             n += more
@@ -167,9 +169,7 @@ def _pool() -> ThreadPoolExecutor:
     return ThreadPoolExecutor(max_workers=2, thread_name_prefix="many")
 
 
-def base(
-    rows: NDArray[Any], wait: NDArray[Any], y0: Floats, p: Any, starter_min: float
-) -> Base:
+def base(rows: NDArray[Any], wait: NDArray[Any], y0: Floats, p: Any, starter_min: float) -> Base:
     """March prepared rows, shape (n - 1,), stage by stage, with a row `wait` for what is left to 24 h."""
     staged, _ = _compiled()
     every = np.concatenate([rows, wait])
@@ -184,16 +184,15 @@ def base(
     at_end = np.zeros((n, WIDTH))
     edge = np.flatnonzero(np.diff(out[:, 1], append=-1.0))
     at_end[out[edge, 1].astype(int)] = out[edge]
-    return Base(
-        every, bounds, p, y, t, infos, at_end, ends, info, out[:, 0].copy(), out[:, 2].copy(), starter_min
-    )
+    return Base(every, bounds, p, y, t, infos, at_end, ends, info, out[:, 0].copy(), out[:, 2].copy(), starter_min)
 
 
 @dataclass(frozen=True, slots=True)
 class Marks:
-    """What m makes leave, row by row: `at_end` (m, n, WIDTH), `ends` (m, n, 3), `info` (m, INFO), `counts` (m,) rows
-    used, `ph` (m, 2) at 6 and 24 h after the starter, `rows` (m, n) and `p` (m,) as marched."""
+    """What m makes leave, row by row: `milk` (m, SIZE) at the start, `at_end` (m, n, WIDTH), `ends` (m, n, 3), `info`
+    (m, INFO), `counts` (m,) rows used, `ph` (m, 2) at 6 and 24 h after the starter, `rows` (m, n), `p` (m,)."""
 
+    milk: Floats
     at_end: Floats
     ends: Floats
     info: Floats
@@ -218,6 +217,7 @@ def march_variants(of: Base, variants: Sequence[Variant]) -> Marks:
     y0 = np.empty((m, ZONES, SIZE))
     y0[0] = of.y[0]
     ask = np.empty((m, 2))
+    milk = np.tile(of.y[0, 0], (m, 1))
     own_p, records = np.zeros(m, dtype=np.int64), [of.p]
     for k, one in enumerate(variants, start=1):
         first = first_row[k]
@@ -226,6 +226,7 @@ def march_variants(of: Base, variants: Sequence[Variant]) -> Marks:
         y0[k], t0[k], info[k] = of.y[one.stage], of.t[one.stage], of.info[one.stage]
         if one.y0 is not None:
             y0[k] = kernel.zoned(one.y0)
+            milk[k] = one.y0
         if one.p is not None:
             own_p[k] = len(records)
             records.append(one.p)
@@ -243,23 +244,26 @@ def march_variants(of: Base, variants: Sequence[Variant]) -> Marks:
     # The longest first, dealt out in turn, so that both threads end together.
     order = 1 + np.argsort(first_row[1:], kind="stable")
     list(_pool().map(chunk, (order[::2], order[1::2])))
-    return Marks(at_end, ends, info, ph, counts, rows, p[own_p])
+    return Marks(milk, at_end, ends, info, ph, counts, rows, p[own_p])
 
 
 def outcomes(marks: Marks, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats) -> dict[str, Floats]:
-    """The outcomes of every make, each shape (m,), with the meaning `path.outcomes` gives them; nan where there is none.
+    """Outcomes of every make, each shape (m,), meaning what `path.outcomes` means by them; nan where there is none.
 
     `mill_row` (m,) begins milling or salting; `milk_kg` (m,).
     """
     every = np.arange(len(marks.counts))
     end_row = marks.counts - 2
     at = marks.at_end[every, end_row]
-    y, milk, p = at[:, OUT_EXTRA:], marks.at_end[:, 0, OUT_EXTRA:], marks.p
+    y, milk, p = at[:, OUT_EXTRA:], marks.milk, marks.p
     mass = phase_mass(y, CURD, p)
     protein = y[:, CURD + CASEIN] + y[:, CURD + WHEY_PROTEIN]
     calcium = y[:, COLLOIDAL] + y[:, CURD + CALCIUM]
     moisture, fat = 100.0 * y[:, CURD + WATER] / mass, 100.0 * y[:, CURD + FAT] / mass
-    salt, sugar = 100.0 * y[:, CURD + SALT] / mass, HEXOSE_KG * y[:, CURD + HEXOSE] + GALACTOSE_KG * y[:, CURD + GALACTOSE]
+    salt, sugar = (
+        100.0 * y[:, CURD + SALT] / mass,
+        HEXOSE_KG * y[:, CURD + HEXOSE] + GALACTOSE_KG * y[:, CURD + GALACTOSE],
+    )
     out = {
         "moisture_pct": moisture,
         "dry_matter_pct": 100.0 - moisture,
@@ -287,9 +291,9 @@ def outcomes(marks: Marks, *, mill_row: NDArray[np.int64] | None, milk_kg: Float
     }
     rennet, floc, cut = marks.info[:, 1:].T
     out["floc_min"] = np.where(floc >= 0.0, floc, np.nan)
-    out["cut_min"] = np.where((cut >= 0.0) & (rennet >= 0.0), cut - rennet, np.nan)
+    out["cut_min"] = np.where((cut >= rennet) & (rennet >= 0.0), cut - rennet, np.nan)
     drained = marks.rows["place"] >= PLACE_DRAINED
-    drained &= np.arange(drained.shape[1]) <= end_row[:, None]
+    drained &= np.arange(drained.shape[1]) < marks.counts[:, None]
     first = np.where(drained.any(axis=1), drained.argmax(axis=1), 0)
     before = marks.at_end[every, np.maximum(first - 1, 0)]
     there = np.where(first > 0, 1.0, np.nan)

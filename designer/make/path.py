@@ -35,7 +35,7 @@ from designer.make.state import (
     WHEY_PROTEIN,
     T,
 )
-from designer.recipe.schedule import PLACE_DRAINED
+from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_DRAINED
 
 Series = NDArray[np.float64]
 
@@ -128,7 +128,8 @@ def outcomes(
     milk = path.out[0, OUT_EXTRA:]
     values = composition(y_end, p)
     values["fat_recovery_pct"] = 100.0 * float(y_end[CURD + FAT] / max(1e-12, milk[CURD + FAT]))
-    values["casein_recovery_pct"] = 100.0 * float(y_end[CURD + CASEIN] / milk[CURD + CASEIN])
+    if not (rows["gel"] == GEL_ACID_HEAT).any():  # there whey protein counts as casein
+        values["casein_recovery_pct"] = 100.0 * float(y_end[CURD + CASEIN] / milk[CURD + CASEIN])
     values["whey_kg_per_100kg"] = 100.0 * float(phase_mass(y_end, GONE, p))
     values["cheese_kg"] = values["yield_kg_per_100kg"] / 100.0 * milk_kg
     values["ph_24h"] = ph_24h(path, starter_min)
@@ -143,7 +144,7 @@ def outcomes(
     values["dry_salt_left_pct"] = 100.0 * float(y_end[DRY_SALT]) / (values["yield_kg_per_100kg"] / 100.0)
     if path.floc_min >= 0.0:
         values["floc_min"] = path.floc_min
-    if path.cut_min >= 0.0 and path.rennet_min >= 0.0:
+    if path.cut_min >= path.rennet_min >= 0.0:
         values["cut_min"] = path.cut_min - path.rennet_min
     drained = np.flatnonzero(rows["place"] >= PLACE_DRAINED)
     if drained.size:

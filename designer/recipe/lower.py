@@ -126,7 +126,10 @@ def stage_rows(
 
     Raises RecipeError, naming `where`, for a dose after the stage has ended or a set without coagulant.
     """
-    rows = stage.rows(context)
+    try:
+        rows = stage.rows(context)
+    except ValueError as error:
+        raise RecipeError(str(error), where) from None
     starter_min: float | None = None
     coagulant_row: int | None = None
     for each in given:
