@@ -80,11 +80,11 @@ def _renamed(
     moved: dict[str, Any] = {"at": new, "after_min": 0.0} if at_start else {"at": new}
     follow: dict[str, Any] = {
         "stages": stages,
-        "starters": tuple(each.model_copy(update=moved) if each.at == old else each for each in lane.starters),
-        "additions": tuple(each.model_copy(update=moved) if each.at == old else each for each in lane.additions),
+        "starters": tuple(each.but(**moved) if each.at == old else each for each in lane.starters),
+        "additions": tuple(each.but(**moved) if each.at == old else each for each in lane.additions),
     }
     if isinstance(lane, Recipe):
-        parted = tuple(b.model_copy(update={"after": new}) if b.after == old else b for b in recipe.branches)
+        parted = tuple(b.but(after=new) if b.after == old else b for b in recipe.branches)
         return _changed(recipe, "", **follow, branches=parted)
     return _with_lane(recipe, lane, **follow)
 
@@ -243,7 +243,7 @@ def move(recipe: Recipe, stage_id: str, by: int) -> Recipe:
 def duplicate(recipe: Recipe, stage_id: str) -> Recipe:
     """A stage twice in a row; the second has its own id, and nothing goes in at it."""
     lane, index = _lane_of(recipe, stage_id)
-    return insert(recipe, lane.stages[index].model_copy(update={"id": free_id(recipe, stage_id)}), after_id=stage_id)
+    return insert(recipe, lane.stages[index].but(id=free_id(recipe, stage_id)), after_id=stage_id)
 
 
 # What these do at their start, or spread over themselves, would be done twice.
@@ -262,26 +262,35 @@ def split(recipe: Recipe, stage_id: str, at_min: float) -> Recipe:
     if not 0.5 <= at_min <= stage.end.planned_min - 0.5:
         raise RecipeError(f"a stage of {show(stage.end.planned_min, 'duration')} can't be cut there", where)
     new_id = free_id(recipe, stage_id)
-    first: dict[str, Any] = {"end": after(at_min)}
-    second: dict[str, Any] = {"end": _later(stage.end, at_min), "id": new_id}
-    if isinstance(stage, Press):
-        first["steps"], second["steps"] = _split_steps(stage.steps, at_min)
-    elif isinstance(stage, VatStage) and stage.temperature_c is not None:
-        for half, settings in zip((first, second), _split_ramp(recipe, lane, stage, at_min, where), strict=True):
-            half.update(settings)
-    halves = (_changed(stage, where, **first), _changed(stage, where, **second))
+    first, second = checked(lambda: _split_settings(recipe, stage, at_min, where), type(stage), where)
+    halves = (_changed(stage, where, **first), _changed(stage, where, **second, id=new_id))
     changes: dict[str, Any] = {"stages": (*lane.stages[:index], *halves, *lane.stages[index + 1 :])}
     for field in ("starters", "additions"):
         changes[field] = tuple(_given_later(each, stage_id, new_id, at_min) for each in getattr(lane, field))
     return _with_lane(recipe, lane, **changes)
 
 
+Halves = tuple[dict[str, Any], dict[str, Any]]
+
+
+def _split_settings(recipe: Recipe, stage: Stage, at_min: float, where: str) -> Halves:
+    """What changes in the first and in the second half."""
+    first: dict[str, Any] = {"end": after(at_min)}
+    second: dict[str, Any] = {"end": _later(stage.end, at_min)}
+    if isinstance(stage, Press):
+        first["steps"], second["steps"] = _split_steps(stage.steps, at_min)
+    elif isinstance(stage, VatStage) and stage.temperature_c is not None:
+        for half, settings in zip((first, second), _split_ramp(recipe, stage, at_min, where), strict=True):
+            half.update(settings)
+    return first, second
+
+
 def _later(end: End, minutes: float) -> End:
     """The same end for what is left after some minutes."""
     if not end.is_state:
-        return end.model_copy(update={"length_min": end.planned_min - minutes})
+        return end.but(length_min=end.planned_min - minutes)
     earliest = None if end.earliest_min is None or end.earliest_min <= minutes else end.earliest_min - minutes
-    return end.model_copy(update={"latest_min": end.planned_min - minutes, "earliest_min": earliest})
+    return end.but(latest_min=end.planned_min - minutes, earliest_min=earliest)
 
 
 def _split_steps(steps: tuple[PressStep, ...], at_min: float) -> tuple[tuple[PressStep, ...], tuple[PressStep, ...]]:
@@ -289,16 +298,14 @@ def _split_steps(steps: tuple[PressStep, ...], at_min: float) -> tuple[tuple[Pre
     for step in steps:
         before = min(max(at_min - start, 0.0), step.length_min)
         if before > 0.0:
-            first.append(step.model_copy(update={"length_min": before}))
+            first.append(step.but(length_min=before))
         if before < step.length_min:
-            second.append(step.model_copy(update={"length_min": step.length_min - before}))
+            second.append(step.but(length_min=step.length_min - before))
         start += step.length_min
     return tuple(first), tuple(second)
 
 
-def _split_ramp(
-    recipe: Recipe, lane: Lane, stage: VatStage, at_min: float, where: str
-) -> tuple[dict[str, Any], dict[str, Any]]:
+def _split_ramp(recipe: Recipe, stage: VatStage, at_min: float, where: str) -> Halves:
     """Temperature settings of the two halves, so that the line stays the same."""
     assert stage.temperature_c is not None
     ramp = stage.end.planned_min if stage.ramp_min is None else stage.ramp_min
@@ -314,4 +321,4 @@ def _split_ramp(
 def _given_later(each: G, stage_id: str, new_id: str, at_min: float) -> G:
     if each.at != stage_id or each.after_min < at_min:
         return each
-    return each.model_copy(update={"at": new_id, "after_min": each.after_min - at_min})
+    return each.but(at=new_id, after_min=each.after_min - at_min)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 from types import UnionType
-from typing import Any, Literal, Union, get_args, get_origin
+from typing import Any, Literal, Self, Union, get_args, get_origin
 
 from pydantic import BaseModel, ConfigDict, Field, field_validator
 from pydantic_core import PydanticUndefined
@@ -27,6 +27,10 @@ class Model(BaseModel):
     @classmethod
     def _settle(cls, value: Any) -> Any:
         return round(value, GRAIN) + 0.0 if isinstance(value, float) else value
+
+    def but(self, **changes: Any) -> Self:
+        """A copy with fields replaced, validated anew (`model_copy` would take any value)."""
+        return type(self).model_validate(dict(self) | changes)
 
 
 @dataclass(frozen=True, slots=True)

@@ -228,7 +228,9 @@ def _merge_array(array: Array, values: list[Any]) -> None:
 
 
 def _merge_table(table: Any, values: Mapping[str, Any]) -> None:
-    """Set the keys of a tomlkit table; what is equal already is not touched."""
+    """Set the keys of a tomlkit table; what is equal already is not touched, what is unknown here goes."""
+    for key in [key for key in table if key not in values]:
+        del table[key]
     for key, value in values.items():
         if value is None:
             if key in table:

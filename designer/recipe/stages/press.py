@@ -85,9 +85,9 @@ class Press(RoomStage):
             last = steps[-1].length_min + end.planned_min - total
             if last < 0.5:
                 raise ValueError("the press can't end before its last step begins; shorten the steps")
-            return data | {"steps": (*steps[:-1], steps[-1].model_copy(update={"length_min": last}))}
+            return data | {"steps": (*steps[:-1], steps[-1].but(length_min=last))}
         key = "latest_min" if end.is_state else "length_min"
-        return data | {"end": end.model_copy(update={key: total})}
+        return data | {"end": end.but(**{key: total})}
 
     @model_validator(mode="after")
     def _sums(self) -> Self:

@@ -25,7 +25,7 @@ class Stack(VatStage):
     kind: Literal["stack"] = words("stack", "Kind of stage.")
     end: End = part(End(by="ph", of="curd", value=5.4, latest_min=180.0), "end", "end", "What ends the stage.")
     turn_min: float | None = quantity(
-        15.0,
+        None,
         "turn_every",
         "duration",
         low=1.0,
