@@ -16,29 +16,14 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.make import ranges
+from designer.make.ranges import Measure
 from designer.make.seen import Figure
-from styles.reader import Style, parse_range
+from styles.reader import Style
 
-Numbers = float | NDArray[np.float64]
 WORDS = ("short", "firm", "pliable", "rubbery", "soft", "pasty")
 SAID_FROM, PLAINLY_FROM = 0.35, 0.7
 """A word is said from the first degree on, and without “rather” from the second."""
-SHARP = 3.0
-"""How steeply a range ends: a width inside it, 95 % of the effect is there."""
-
-
-@dataclass(frozen=True, slots=True)
-class Measure:
-    """A figure that rules rest on; `width` softens the ends of its ranges."""
-
-    label: str
-    unit: str
-    decimals: int
-    width: float
-
-    def shown(self, value: float) -> str:
-        """Label, value and unit: "pH 5.16", "calcium 584 mmol per kg solids-not-fat"."""
-        return f"{self.label} {value:.{self.decimals}f} {self.unit}".rstrip()
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +31,7 @@ class Rule:
     """One row of texture.toml; `when` maps a figure to (low, high), open ends None."""
 
     word: str
-    when: Mapping[str, tuple[float | None, float | None]]
+    when: ranges.Ranges
     strength: float
     says: str
     change: str
@@ -107,16 +92,13 @@ def table() -> tuple[Mapping[str, Measure], tuple[Rule, ...]]:
 def read(text: str) -> tuple[Mapping[str, Measure], tuple[Rule, ...]]:
     """Measures and rules of a table like texture.toml."""
     document = tomllib.loads(text)
-    measures = {key: Measure(**fields) for key, fields in document["figure"].items()}
+    measures = ranges.measures(document["figure"])
     rules = []
     for number, fields in enumerate(document["rule"], 1):
         place = f"texture rule {number}, “{fields.get('word', '?')}”"
         if fields.get("word") not in WORDS:
             raise ValueError(f"{place}: the word is none of {', '.join(WORDS)}")
-        unknown = fields["when"].keys() - measures.keys()
-        if unknown:
-            raise ValueError(f"{place}: no figure is called {', '.join(sorted(unknown))}")
-        when = {key: parse_range(text)[:2] for key, text in fields["when"].items()}
+        when = ranges.ranges(fields["when"], measures, place)
         rules.append(Rule(**(fields | {"when": when})))
     return measures, tuple(rules)
 
@@ -148,29 +130,12 @@ def mnfs_of(style: Style | None) -> float | None:
 
 def carries(rule: Rule, figures: Mapping[str, Any]) -> Any:
     """How far a rule carries its word here, 0 to its strength; 0 where it asks for a figure that is not known."""
-    if not rule.when.keys() <= figures.keys():
-        return 0.0
-    degree: Any = rule.strength
-    for key, (low, high) in rule.when.items():
-        width = table()[0][key].width
-        if low is not None:
-            degree = degree * _inside((figures[key] - low) / width)
-        if high is not None:
-            degree = degree * _inside((high - figures[key]) / width)
-    return degree
-
-
-def _inside(widths: Any) -> Any:
-    return 1.0 / (1.0 + np.exp(-np.clip(SHARP * widths, -40.0, 40.0)))
+    return ranges.carries(rule.when, rule.strength, figures, table()[0])
 
 
 def degree_of(word: str, figures: Mapping[str, Any]) -> Any:
     """How far a word fits, 0-1: rules that say the same add up without passing 1. Numbers or arrays of draws."""
-    left: Any = 1.0
-    for rule in table()[1]:
-        if rule.word == word:
-            left = left * (1.0 - carries(rule, figures))
-    return 1.0 - left
+    return ranges.together([carries(rule, figures) for rule in table()[1] if rule.word == word])
 
 
 def texture(figures: Mapping[str, float], draws: Mapping[str, Any] | None = None) -> Texture:
