@@ -7,10 +7,12 @@ from collections.abc import Callable
 
 from designer.forecast import Forecast, StageForecast
 from designer.plan.clock import Clock
+from designer.plan.weigh_out import degrees
 from designer.recipe.document import Recipe
 from designer.recipe.schedule import PLACE_MILK
 from designer.recipe.stages.cook import Cook
 from designer.recipe.stages.kinds import AnyStage
+from designer.recipe.stages.stage import VatStage
 from designer.units import System, convert, show
 
 LOOK_BACK_MIN = 20.0
@@ -81,14 +83,17 @@ def _cook(forecast: Forecast, system: System, *, edit: Change, run: Run, high_c:
     cooks = [stage for stage in forecast.recipe.stages if isinstance(stage, Cook) and stage.temperature_c is not None]
     if not cooks:
         return ""
-    stage = cooks[-1]
-    assert stage.temperature_c is not None
-    warmer = run(edit(forecast.recipe, stage.id, temperature_c=stage.temperature_c + 1.0))
+    hottest = max(stage.temperature_c or 0.0 for stage in cooks)
+    recipe = forecast.recipe
+    for stage in forecast.recipe.stages:  # what is held at the cook's temperature later is held warmer too
+        if isinstance(stage, VatStage) and stage.temperature_c == hottest:
+            recipe = edit(recipe, stage.id, temperature_c=hottest + 1.0)
+    warmer = run(recipe)
     drier = _difference(forecast, warmer, "moisture_pct")
     sourer = _difference(forecast, warmer, "ph_24h")
     if drier is None or abs(drier) < 0.05:
         return ""
-    step = "1 °C" if system == "metric" else f"{convert(1.0, 'temperature_difference', '°F'):.1f} °F"
+    step = "1 °C" if degrees(system) == "°C" else f"{convert(1.0, 'temperature_difference', '°F'):.1f} °F"
     way = "drier" if drier < 0.0 else "moister"
     limit = f", not above {show(high_c, 'temperature', system=system)}," if high_c is not None else ""
     text = f"Curd too soft at the end of the cook: {step} warmer{limit} ends {abs(drier):.1f} points {way}"

@@ -15,6 +15,7 @@ from designer.forecast import Forecast, Series
 from designer.plan.clock import DAY_MIN, Clock
 from designer.plan.place import first_out_of_the_vat
 from designer.plan.sheet import Area, Drawing, Label, Point, Polyline
+from designer.plan.weigh_out import degrees
 from designer.units import System, convert
 
 PLANNED_MM, WHEY_MM, EDGE_MM, STAGE_MM, GRID_MM = 0.8, 0.6, 0.35, 0.3, 0.2
@@ -70,8 +71,9 @@ def make_curve(
     right = width_mm - (NEXT_DAY_MM + NEXT_GAP_MM if next_day else 0.5)
     split = TOP_MM + (height_mm - TOP_MM - BOTTOM_MM - GAP_MM) * TEMPERATURE_SHARE
     inside = trace.time_min <= end
-    degrees, step = ("°C", 5.0) if system == "metric" else ("°F", 10.0)
-    temperatures = np.array([convert(float(each), "temperature", degrees) for each in trace["temperature_c"]])
+    degree = degrees(system)
+    step = 5.0 if degree == "°C" else 10.0
+    temperatures = np.array([convert(float(each), "temperature", degree) for each in trace["temperature_c"]])
     t_low, t_high = _around(temperatures[inside], step, least=3.0 * step)
     day = forecast.outcomes["ph_24h"].value if next_day and "ph_24h" in forecast.outcomes else 6.0
     ph_low, ph_high = _around(np.append(trace["ph"][inside], [day]), 0.2, least=1.2)
@@ -79,7 +81,7 @@ def make_curve(
     sour = _Pane(LEFT_MM, right, split + GAP_MM, height_mm - BOTTOM_MM, end, ph_low, ph_high)
     items: list[Item] = []
     named = step if t_high - t_low <= 6.0 * step else 2.0 * step
-    items += _grid(warm, step, named, lambda value: f"{value:.0f} {degrees}")
+    items += _grid(warm, step, named, lambda value: f"{value:.0f} {degree}")
     items += _grid(sour, 0.1, 0.2 if (sour.y1 - sour.y0) / (ph_high - ph_low) >= 22.0 else 0.5, lambda ph: f"{ph:.1f}")
     items += _hours((warm, sour), clock)
     items += _stage_lines(forecast, (warm, sour))

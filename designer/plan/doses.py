@@ -1,6 +1,6 @@
-"""Dose arithmetic of the weigh-out: culture by the pack, coagulant by the bottle, salt for a brine, small amounts.
+"""Dose arithmetic of the weigh-out: culture by its cells, salt for a brine, and amounts too small for a scale.
 
-Plain proportions; every function says its units. What is missing on the pack or bottle is asked for, never assumed.
+Plain proportions; every function says its units.
 """
 
 from __future__ import annotations
@@ -31,16 +31,6 @@ def stock(mass_kg: float) -> Stock | None:
     share = mass_kg / STOCK_KG
     into_l = next((volume for volume in STOCK_VOLUMES_L if share * volume >= ALIQUOT_LEAST_L), STOCK_VOLUMES_L[-1])
     return Stock(STOCK_KG, into_l, share * into_l)
-
-
-def coagulant_l(imcu_per_l: float, litres: float, strength_imcu_ml: float) -> float:
-    """Volume of coagulant [L] that gives `imcu_per_l` to `litres` of milk from a bottle of that strength [IMCU/mL]."""
-    return imcu_per_l * litres / strength_imcu_ml / 1000.0
-
-
-def culture_kg(units: float, pack_units: float, pack_kg: float) -> float:
-    """Mass [kg] of `units` out of a pack of `pack_units` weighing `pack_kg`."""
-    return pack_kg * units / pack_units
 
 
 def culture_kg_for_cells(cells_per_ml: float, litres: float, potency_cfu_g: float) -> float:

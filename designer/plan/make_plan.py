@@ -35,10 +35,11 @@ from designer.plan.sheet import (
     Words,
 )
 from designer.plan.steps import Hand, Target, next_day_row, stage_table
-from designer.plan.weigh_out import Weighed, mass, volume, weigh_out_section, weighed
+from designer.plan.weigh_out import Weighed, degrees, mass, volume, weigh_out_section, weighed
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.edit import edit
 from designer.recipe.milk import blend
+from designer.recipe.schedule import Milk
 from designer.units import System, show
 from styles.reader import Style
 
@@ -61,18 +62,19 @@ def make_plan(forecast: Forecast, style: Style | None = None, want: Print = Prin
     recipe = forecast.recipe
     clock = Clock(recipe.start_clock_min)
     milk = blend(recipe)
-    items = weighed(recipe, forecast, milk, want.system)
-    hand = Hand(
-        forecast, recipe, clock, want.system, _goes_in(recipe, items, clock, forecast), _targets(forecast, style)
-    )
+    targets = _targets(forecast, style)
+    lanes = [_lane(recipe, forecast, clock, milk, want, targets)]
+    for branch, result in zip(recipe.branches, forecast.branches, strict=False):
+        lanes.append(_lane(branch, result, clock, milk, want, ()))
+    hand = lanes[0][0]
     away = first_out_of_the_vat(recipe)
     sections = [
         _head(recipe, want),
-        weigh_out_section(items),
-        _stages("At the vat", hand, 0, away),
-        _stages("After the vat", hand, away, len(recipe.stages), next_day_row(hand, milk.mass_kg)),
-        *_branches(forecast, clock, want),
-        _amounts(items),
+        weigh_out_section([item for _, own in lanes for item in own]),
+        _stages("At the vat", hand, 0, away, remark="Clock as planned. Write down what is read when a stage ends."),
+        _stages("After the vat", hand, away, len(recipe.stages), next_day=next_day_row(hand, milk.mass_kg)),
+        *(_branch(own) for own, _ in lanes[1:]),
+        _amounts([item for _, own in lanes for item in own]),
         _advice(forecast, clock, style, want),
         _deviations(),
         _cautions(forecast),
@@ -107,26 +109,25 @@ def _subtitle(recipe: Recipe, style: Style | None, mass_kg: float, litres: float
 
 
 def _head(recipe: Recipe, want: Print) -> Section:
-    degrees = "°C" if want.system == "metric" else "°F"
+    degree = degrees(want.system)
     rows: list[tuple[Field, ...]] = [
         (Field("batch", share=1.0), Field("date", want.date, 1.2), Field("maker", share=1.6)),
-        (Field(f"room {degrees} / % RH"), Field("milk pH"), Field(f"milk {degrees}")),
+        (Field(f"room {degree} / % RH"), Field("milk pH"), Field(f"milk {degree}")),
     ]
     heated = [source for source in recipe.milks if source.heat_c is not None and source.heat_min is not None]
     for source in heated[:1]:
         assert source.heat_c is not None
         assert source.heat_min is not None
         hold = f"{show(source.heat_c, 'temperature', system=want.system)} for {show(source.heat_min, 'duration')}"
-        rows.append(
-            (Field("heat", hold, 1.6), Field("held from"), Field("to", share=0.7), Field(f"airspace {degrees}"))
-        )
+        rows.append((Field("heat", hold, 1.6), Field("held from"), Field("to", share=0.7), Field(f"airspace {degree}")))
     return Section("", (Fields(tuple(rows)), Ticks(READY)))
 
 
-def _stages(title: str, hand: Hand, first: int, last: int, next_day: tuple[Cell, ...] | None = None) -> Section | None:
+def _stages(
+    title: str, hand: Hand, first: int, last: int, *, next_day: tuple[Cell, ...] | None = None, remark: str = ""
+) -> Section | None:
     if first >= last and next_day is None:
         return None
-    remark = "Clock as planned. Write down what is read when a stage ends." if first == 0 else ""
     return Section(title, (stage_table(hand, first, last, next_day),), keep=False, remark=remark)
 
 
@@ -180,16 +181,25 @@ def _curve(forecast: Forecast, clock: Clock, style: Style | None, want: Print) -
     return Section("The make drawn", (curve,), early=True, remark="Plot what you read: a cross each.")
 
 
-def _branches(forecast: Forecast, clock: Clock, want: Print) -> list[Section]:
-    """A table for each branch, its stages numbered for themselves."""
-    out = []
-    for branch, done in zip(forecast.recipe.branches, forecast.branches, strict=False):
-        milk = blend(forecast.recipe)
-        items = weighed(branch, done, milk, want.system)
-        hand = Hand(done, branch, clock, want.system, _goes_in(branch, items, clock, done))
-        title = f"{branch.name or branch.id}: {branch.share_pct:g} % of the {branch.of}"
-        out.append(_stages(title, hand, 0, len(branch.stages)))
-    return [section for section in out if section is not None]
+def _lane(
+    lane: Recipe | Branch,
+    forecast: Forecast,
+    clock: Clock,
+    milk: Milk,
+    want: Print,
+    targets: tuple[Target, ...],
+) -> tuple[Hand, tuple[Weighed, ...]]:
+    """What the rows of a make, or of a branch of it, need; and what it needs weighed out."""
+    items = weighed(lane, forecast, milk, want.system)
+    return Hand(forecast, lane, clock, want.system, _goes_in(lane, items, clock, forecast), targets), items
+
+
+def _branch(hand: Hand) -> Section | None:
+    """The table of a branch, its stages numbered for themselves."""
+    branch = hand.lane
+    assert isinstance(branch, Branch)
+    title = f"{branch.name or branch.id}: {branch.share_pct:g} % of the {branch.of}"
+    return _stages(title, hand, 0, len(branch.stages))
 
 
 def _amounts(items: Sequence[Weighed]) -> Section | None:

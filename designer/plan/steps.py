@@ -15,9 +15,9 @@ import numpy as np
 from designer.forecast import Forecast, Outcome, StageForecast
 from designer.judge.moments import moments
 from designer.plan.clock import Clock
-from designer.plan.place import place_of
+from designer.plan.place import milk_behind_kg, place_of
 from designer.plan.sheet import STAGE_PT, Blank, Cell, Column, Line, Table, Ticks
-from designer.plan.weigh_out import mass
+from designer.plan.weigh_out import degrees, mass
 from designer.recipe import schedule
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.lower import geometry
@@ -65,16 +65,14 @@ class Hand:
 
 def columns(system: System) -> tuple[Column, ...]:
     """The columns of the stage table; the thermometer's tolerance stands in the head."""
-    degrees = "°C" if system == "metric" else "°F"
-    margin = (
-        f"{THERMOMETER_C:g}" if system == "metric" else f"{convert(THERMOMETER_C, 'temperature_difference', '°F'):.0f}"
-    )
+    degree = degrees(system)
+    margin = f"{THERMOMETER_C:g}" if degree == "°C" else f"{convert(THERMOMETER_C, 'temperature_difference', '°F'):.0f}"
     return (
         Column("stage", 52.5),
         Column("clock", 19.5),
-        Column(f"target (± {margin} {degrees})", 47.0),
+        Column(f"target (± {margin} {degree})", 47.0),
         Column("ended", 14.5),
-        Column(degrees, 13.0),
+        Column(degree, 13.0),
         Column("pH", 20.0),
         Column("by", 9.5),
     )
@@ -85,14 +83,12 @@ def stage_table(hand: Hand, first: int, last: int, next_day: tuple[Cell, ...] | 
     rows: list[tuple[Cell, ...]] = []
     for index in range(first, last):
         stage = hand.lane.stages[index]
-        if index >= len(hand.forecast.stages):
-            rows.append(_room(hand, index, stage))
-            continue
-        done = hand.forecast.stages[index]
-        if next_day is not None and hand.day_min is not None and done.start_min > hand.day_min:
+        known = index < len(hand.forecast.stages)
+        starts = hand.forecast.stages[index].start_min if known else hand.forecast.stages[-1].end_min
+        if next_day is not None and hand.day_min is not None and starts > hand.day_min:
             rows.append(next_day)
             next_day = None
-        rows.append(_row(hand, index, stage, done))
+        rows.append(_row(hand, index, stage, hand.forecast.stages[index]) if known else _room(hand, index, stage))
     return Table(columns(hand.system), tuple(rows if next_day is None else [*rows, next_day]))
 
 
@@ -101,13 +97,14 @@ def next_day_row(hand: Hand, milk_kg: float) -> tuple[Cell, ...] | None:
     at = hand.day_min
     if at is None:
         return None
+    behind_kg = milk_behind_kg(hand.lane, hand.forecast.weight, milk_kg, len(hand.forecast.stages))
     ph, made = hand.forecast.outcomes.get("ph_24h"), hand.forecast.outcomes.get("yield_kg_per_100kg")
     target = []
     if ph is not None and math.isfinite(ph.value):
         target.append(Line(f"pH {ph.value:.2f} ({_next_day_range(hand, ph, at)})"))
     weight = "weight"
     if made is not None and math.isfinite(made.value):
-        weight += f", planned {mass(made.value * milk_kg / 100.0, hand.system)}"
+        weight += f", planned {mass(made.value * behind_kg / 100.0, hand.system)}"
     clock = (Line(hand.clock.read(at), CLOCK_PT, True), *(Line(text) for text in hand.clock.remarks(at)))
     title = Line("Cheese at 24 h", STAGE_PT, True)
     return (
@@ -142,7 +139,7 @@ def _row(hand: Hand, index: int, stage: AnyStage, done: StageForecast) -> tuple[
 
 def _room(hand: Hand, index: int, stage: AnyStage) -> tuple[Cell, ...]:
     """A stage past the end of the make: the store, which has its own calendar."""
-    ends = hand.forecast.stages[-1].end_min if hand.forecast.stages else 0.0
+    ends = hand.forecast.stages[-1].end_min
     lines = (Line(_title(index, stage), STAGE_PT, True), Line(stage.plan_line(hand.system)))
     begins = (Line(hand.clock.read(ends), CLOCK_PT, True), *(Line(text) for text in hand.clock.remarks(ends)))
     return (

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 
 from designer.forecast import Forecast
 from designer.plan.doses import brine_salt_kg, culture_kg_for_cells, stock
+from designer.plan.place import milk_behind_kg
 from designer.plan.sheet import Blank, Cell, Column, Line, Section, Table, Ticks
 from designer.recipe import schedule
 from designer.recipe.document import Addition, Branch, Recipe, Starter
@@ -63,17 +64,19 @@ class Weighed:
 
 def weighed(lane: Recipe | Branch, forecast: Forecast, milk: schedule.Milk, system: System) -> tuple[Weighed, ...]:
     """All that a make (or a branch of it) needs weighed out, in the order it goes in."""
-    out: list[Weighed] = [_starter(starter, milk) for starter in lane.starters]
-    out += [_addition(addition, milk) for addition in lane.additions]
-    for stage, done in zip(lane.stages, forecast.stages, strict=False):
+    begun = replace(milk, mass_kg=milk_behind_kg(lane, forecast.weight, milk.mass_kg, 0))
+    out: list[Weighed] = [_starter(starter, begun) for starter in lane.starters]
+    out += [_addition(addition, begun) for addition in lane.additions]
+    for index, (stage, done) in enumerate(zip(lane.stages, forecast.stages, strict=False)):
+        milk_kg = milk_behind_kg(lane, forecast.weight, milk.mass_kg, index)
         match stage:
             case Wash():
-                litres = stage.water_l if stage.water_l is not None else (stage.water_pct or 0.0) / 100.0 * milk.mass_kg
+                litres = stage.water_l if stage.water_l is not None else (stage.water_pct or 0.0) / 100.0 * milk_kg
                 out.append(
                     Weighed(stage.id, "wash water", volume(litres, system), f"at {_degrees(stage.water_c, system)}")
                 )
             case Salt():
-                out.append(_salt(stage, forecast, done.start_min, milk, system))
+                out.append(_salt(stage, forecast, done.start_min, milk_kg, system))
             case Brine() | HoldBrine():
                 out.append(_brine(stage, system))
             case _:
@@ -153,12 +156,12 @@ def _coagulant(addition: Addition, mass_kg: float | None, amount: str) -> Weighe
     return Weighed(addition.id, what, amount, f"{strength:g} IMCU/{unit}", addition.lot, "", more)
 
 
-def _salt(stage: Salt, forecast: Forecast, start_min: float, milk: schedule.Milk, system: System) -> Weighed:
+def _salt(stage: Salt, forecast: Forecast, start_min: float, milk_kg: float, system: System) -> Weighed:
     if stage.of == "milk":
         return Weighed(
-            stage.id, "salt", mass(stage.salt_pct / 100.0 * milk.mass_kg, system), f"{stage.salt_pct:g} % of the milk"
+            stage.id, "salt", mass(stage.salt_pct / 100.0 * milk_kg, system), f"{stage.salt_pct:g} % of the milk"
         )
-    curd_kg = forecast.trace.at("curd_kg_per_100kg", start_min) / 100.0 * milk.mass_kg
+    curd_kg = forecast.trace.at("curd_kg_per_100kg", start_min) / 100.0 * milk_kg
     per_kg = f"{stage.salt_pct * 10.0:g} g to each kg of curd"
     return Weighed(stage.id, "salt", mass(stage.salt_pct / 100.0 * curd_kg, system), "", "", "", (per_kg,))
 
@@ -183,6 +186,11 @@ def _small(item: Weighed, mass_kg: float) -> Weighed:
         f"and give {volume(small.take_l)} of that."
     )
     return replace(item, note=note, more=(f"{volume(small.take_l)} of a stock, see “On the amounts”",))
+
+
+def degrees(system: System) -> str:
+    """The sign of a degree in a system of measures."""
+    return KINDS["temperature"].display(system)[0]
 
 
 def mass(kg: float, system: System = "metric") -> str:

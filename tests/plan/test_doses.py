@@ -1,4 +1,4 @@
-"""Doses of the weigh-out against worked figures: bottles of any strength, packs, small amounts, brines."""
+"""Doses of the weigh-out against worked figures: cells, small amounts, brines."""
 
 from __future__ import annotations
 
@@ -6,21 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from designer.plan.doses import brine_salt_kg, coagulant_l, culture_kg, culture_kg_for_cells, stock
-
-
-@pytest.mark.parametrize(("strength", "ml"), [(200.0, 22.5), (280.0, 16.1), (600.0, 7.5)])
-def test_coagulant_follows_the_bottle(strength: float, ml: float) -> None:
-    assert coagulant_l(45.0, 100.0, strength) * 1000.0 == pytest.approx(ml, abs=0.05)
-
-
-def test_coagulant_for_another_vat_and_bottle() -> None:
-    per_litre = 8.0 * 200.0 / 43.7
-    assert coagulant_l(per_litre, 10.0, 500.0) * 1000.0 == pytest.approx(0.73, abs=0.01)
-
-
-def test_culture_by_the_pack() -> None:
-    assert culture_kg(1.75, 50.0, 9.2e-3) * 1000.0 == pytest.approx(0.322, abs=0.001)
+from designer.plan.doses import brine_salt_kg, culture_kg_for_cells, stock
 
 
 def test_culture_for_cells() -> None:

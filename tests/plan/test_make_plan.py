@@ -168,14 +168,14 @@ def test_weigh_out_is_in_hand_before_the_milk() -> None:
         assert said in printed
 
 
-@pytest.mark.parametrize(("strength", "words_"), [(280.0, "4\u202f480 ÷ IMCU/mL"), (600.0, "9\u202f600 ÷ IMCU/mL")])
-def test_another_bottle_has_its_sum(strength: float, words_: str) -> None:
-    volume_l = 0.016
-    recipe = edit_addition(read(CHEDDAR), "rennet", strength_imcu_ml=strength, volume_l=volume_l)
-    items = weighed(recipe, made(CHEDDAR), blend(recipe), "metric")
-    rennet = next(item for item in items if item.id == "rennet")
-    assert rennet.amount == "16 mL"
-    assert any(words_ in text for text in rennet.more)
+@pytest.mark.parametrize(("strength", "ml"), [(200.0, 22.5), (280.0, 16.1), (600.0, 7.5)])
+def test_another_bottle_has_its_sum(strength: float, ml: float) -> None:
+    """45 IMCU/L in 100 L: 22.5 mL of 200 IMCU/mL, 16.1 of 280, 7.5 of 600."""
+    recipe = edit_addition(read(CHEDDAR), "rennet", strength_imcu_ml=200.0, volume_l=0.0225)
+    rennet = next(item for item in weighed(recipe, made(CHEDDAR), blend(recipe), "metric") if item.id == "rennet")
+    assert rennet.amount == "22.5 mL"
+    activity = float(rennet.more[1].removeprefix("other: ").partition(" ÷")[0].replace("\u202f", ""))
+    assert activity / strength == pytest.approx(ml, abs=0.05)
 
 
 def test_too_little_to_weigh_is_said_with_the_way_round() -> None:
@@ -229,6 +229,46 @@ def test_the_label_tells_raw_milk_and_its_day() -> None:
     fields = {field.label: field.value for row in strip.rows for field in row}
     assert fields["milk"] == "raw"
     assert any("day" in label for label in fields)
+
+
+HALF = """
+[[branch]]
+id = "half"
+name = "washed half"
+after = "hold"
+share = "50 %"
+of = "curd"
+
+[[branch.stage]]
+id = "half-wash"
+kind = "wash"
+length = "30 min"
+whey_off = "40 %"
+water = "20 %"
+water_temperature = "20 °C"
+
+[[branch.stage]]
+id = "half-fill"
+kind = "fill"
+length = "20 min"
+"""
+
+
+def test_a_branch_has_its_own_table_and_both_share_the_curd() -> None:
+    kernel.warm_up()
+    whole, halved = made(CHEDDAR), forecast(reads(CHEDDAR.read_text(encoding="utf-8") + HALF))
+    plan = make_plan(halved)
+    printed = " ".join(plan.words())
+    assert "washed half: 50 % of the curd" in printed
+    assert "1  Wash curd" in printed
+    milk = blend(whole.recipe)
+    one = {item.id: item for item in weighed(whole.recipe, whole, milk, "metric")}
+    two = {item.id: item for item in weighed(halved.recipe, halved, milk, "metric")}
+    assert float(two["salt"].amount[:-2]) == pytest.approx(float(one["salt"].amount[:-2]) / 2.0, rel=0.02)
+    own = weighed(halved.recipe.branches[0], halved.branches[0], milk, "metric")
+    assert own[0].amount == "10.3 L"
+    assert "10.3 L" in printed
+    layout(plan)
 
 
 def test_without_a_start_the_clock_counts_from_the_milk() -> None:

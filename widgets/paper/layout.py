@@ -126,7 +126,7 @@ def _head(sheet: Sheet, width: float) -> Piece:
 def _foot(page: Page, sheet: Sheet, number: int, count: int) -> None:
     base = sheet.paper.height_mm - MARGIN_MM - ink.line_mm(FOOT_PT)
     right = PUNCH_MM + sheet.paper.inner_width_mm
-    where = f"page {number} of {count}" + ("  (turn over)" if number < count else "")
+    where = f"page {number} of {count}" + ("  (goes on)" if number < count else "")
     page.words(sheet.foot, PUNCH_MM, base, FOOT_PT)
     page.words(where, right - ink.width_mm(where, FOOT_PT, True), base, FOOT_PT, True)
     page.line(PUNCH_MM, base - 0.6, right, base - 0.6, 0.3)
