@@ -6,6 +6,7 @@ the reason under it.
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from typing import Any
 
 from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, Qt, Signal
@@ -78,9 +79,9 @@ class Editor(QWidget):
             self.focused.emit(self.meta)
         return super().eventFilter(watched, event)
 
+    @abstractmethod
     def put(self, value: Any) -> None:
         """Show a value."""
-        raise NotImplementedError
 
     def complain(self, sentence: str) -> None:
         """Say what is wrong under the field; "" when it is mended."""
