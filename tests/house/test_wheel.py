@@ -33,10 +33,34 @@ def test_data_travels_with_the_packages(installed: Path) -> None:
     assert not (installed / "tests").exists()
 
 
-def test_it_forecasts_far_from_the_checkout(installed: Path, tmp_path: Path) -> None:
-    recipe = sorted((installed / "example_recipes").glob("*.toml"))[0]
-    forecast = [sys.executable, "-m", "designer", "forecast", str(recipe), "--json", "--members", "0"]
+FORECAST_AND_CHECK = """
+from designer.cli import example
+from designer.forecast import forecast
+from designer.judge.check import check
+from designer.recipe.file import read
+from styles.reader import style
+
+recipe = read(example())
+made = forecast(recipe, twin=True)
+print(example(), made.outcomes["moisture_pct"].value, check(made, style(recipe.style)).state, sep="\\n")
+"""
+
+
+def far_away(installed: Path, folder: Path, *arguments: str) -> str:
+    """What a Python that knows only the wheel prints."""
     own = {**os.environ, "PYTHONPATH": str(installed)}
-    done = subprocess.run(forecast, cwd=tmp_path, env=own, capture_output=True, text=True, check=False)
+    command = [sys.executable, *arguments]
+    done = subprocess.run(command, cwd=folder, env=own, capture_output=True, text=True, check=False)
     assert done.returncode == 0, done.stderr
-    assert "moisture_pct" in json.loads(done.stdout)["outcomes"]
+    return done.stdout
+
+
+def test_it_forecasts_and_checks_far_from_the_checkout(installed: Path, tmp_path: Path) -> None:
+    recipe, moisture, state = far_away(installed, tmp_path, "-c", FORECAST_AND_CHECK).splitlines()
+    assert Path(recipe).is_relative_to(installed)
+    assert 30 < float(moisture) < 45
+    assert state
+
+
+def test_its_command_line_answers_far_from_the_checkout(installed: Path, tmp_path: Path) -> None:
+    assert "properties" in json.loads(far_away(installed, tmp_path, "-m", "designer", "schema"))
