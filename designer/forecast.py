@@ -9,11 +9,14 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make import kernel, members, path, run, safety
+from designer.make import knit, members, outcomes, path, run, safety
+from designer.make.kernel import Path
+from designer.make.parting import Parting, PartingError, Start
 from designer.make.set import SET_C_HIGH, SET_C_LOW
 from designer.make.start import first_state, parameters
-from designer.recipe.document import Recipe
-from designer.recipe.lower import lower
+from designer.recipe.document import Branch, Recipe
+from designer.recipe.error import RecipeError
+from designer.recipe.lower import lower, lower_branch
 from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, Lane, Schedule
 from designer.recipe.stages.stage import Stage
 
@@ -86,7 +89,7 @@ class Forecast:
     outcomes: Mapping[str, Outcome]
     cautions: tuple[safety.Caution, ...]
     bands: Bands | None = None
-    branches: tuple["Forecast", ...] = ()
+    branches: tuple[Forecast, ...] = ()
     branch_id: str | None = None
     notes: tuple[str, ...] = ()
     weight: float = 1.0
@@ -111,11 +114,17 @@ def forecast(
     p = parameters(schedule.milk)
     rows = run.until_room(lane.rows, _room_stage(recipe.stages))
     wait = _wait(recipe.stages, rows, schedule.room_c)
-    main = run.run_main(schedule, rows, first_state(schedule.milk, p[0]), p[0], wait, twin)
-    bands, nominal, spreads = None, _outcomes(recipe.stages, schedule, main, 1.0), None
+    partings = tuple(_parting(recipe, branch, rows) for branch in recipe.branches)
+    try:
+        main = run.run_main(schedule, rows, first_state(schedule.milk, p[0]), p[0], wait, twin, partings)
+    except PartingError as error:
+        raise RecipeError(str(error), _named(recipe.branches)) from None
+    bands, nominal, spreads = None, _outcomes(schedule, main, _mill_row(recipe.stages, main)), None
     if members > 0:
-        bands, spreads = _bands(recipe, schedule, main, rows, wait, members, stop)
-    branches = tuple(_branch(recipe, schedule, main, own, twin) for own in schedule.lanes[1:])
+        bands, spreads = _bands(recipe, schedule, main, rows, wait, members, stop, partings if main.changed else ())
+    branches = tuple(
+        _branch(recipe, schedule, main, *own, twin) for own in zip(recipe.branches, partings, main.starts, strict=True)
+    )
     return _joined(recipe, recipe.stages, schedule, lane, main, nominal, bands, spreads, branches)
 
 
@@ -130,63 +139,89 @@ def _wait(stages: tuple[Stage, ...], rows: NDArray[Any], room_c: float) -> NDArr
     return run.day_row(index, cool, 0.0, rows[-1])
 
 
-def _outcomes(stages: tuple[Stage, ...], schedule: Schedule, lane: run.LaneRun, share: float) -> Mapping[str, float]:
+def _mill_row(stages: tuple[Stage, ...], lane: run.LaneRun) -> int | None:
+    """The row that begins milling, or salting where nothing is milled; None where neither is."""
     order = [stage.kind for stage in stages]
     mill = next((index for kind in ("mill", "salt") for index, own in enumerate(order) if own == kind), None)
-    mill_rows = np.flatnonzero(lane.rows["stage"] == mill) if mill is not None else np.array([])
-    return path.outcomes(
-        lane.path, lane.rows, lane.p, end_row=lane.end_row, starter_min=schedule.starter_min,
-        mill_row=int(mill_rows[0]) if mill_rows.size and mill_rows[0] <= lane.end_row else None,
-        milk_kg=schedule.milk.mass_kg * lane.weight * share,
-    )  # fmt: skip
+    found = np.flatnonzero(lane.rows["stage"] == mill) if mill is not None else np.array([], dtype=int)
+    return int(found[0]) if found.size and found[0] <= lane.end_row else None
 
 
-def _branch(recipe: Recipe, schedule: Schedule, main: run.LaneRun, lane: Lane, twin: bool | None) -> Forecast:
-    branch = next(one for one in recipe.branches if one.id == lane.branch_id)
+def _outcomes(schedule: Schedule, lane: run.LaneRun, mill_row: int | None) -> Mapping[str, float]:
+    """The outcomes of one lane; what did not happen has no key."""
+    left = outcomes.of_paths(
+        [lane.path], lane.rows, np.array([lane.p]), schedule.starter_min, None if lane.milk is None else lane.milk[None]
+    )
+    found = outcomes.outcomes(
+        left,
+        mill_row=None if mill_row is None else np.array([mill_row]),
+        milk_kg=np.array([schedule.milk.mass_kg * lane.weight]),
+    )
+    values = {key: float(of_one[0]) for key, of_one in found.items() if np.isfinite(of_one[0])}
+    joined = path.joining(lane.path, lane.rows[: lane.end_row + 1], lane.p)
+    return values if joined is None else values | {"knit": knit.score(joined, lane.p)}
+
+
+def _parting(recipe: Recipe, branch: Branch, rows: NDArray[Any]) -> Parting:
+    """Where a branch leaves the main make, as a row of it; from the first room on, where the make ends."""
     after = next(index for index, stage in enumerate(recipe.stages) if stage.id == branch.after)
-    row_index = int(np.flatnonzero(main.rows["stage"] == after)[-1])
-    y, p, minute, weight = run.branch_start(main, min(row_index, main.end_row), branch.share_pct / 100.0, branch.of)
+    return Parting(int(np.flatnonzero(rows["stage"] <= after)[-1]), branch.of, branch.share_pct / 100.0)
+
+
+def _named(branches: tuple[Branch, ...]) -> str:
+    return ", ".join(f"branch “{branch.name or branch.id}”" for branch in branches if branch.of != "curd")
+
+
+def _branch(
+    recipe: Recipe, schedule: Schedule, main: run.LaneRun, branch: Branch, parting: Parting, start: Start,
+    twin: bool | None,
+) -> Forecast:  # fmt: skip
+    lane = lower_branch(recipe, branch, schedule.milk, start.weight * schedule.milk.mass_kg)
     rows = run.until_room(lane.rows, _room_stage(branch.stages))
     wait = _wait(branch.stages, rows, schedule.room_c)
-    begun = main.path if minute > main.path.rennet_min >= 0.0 and branch.of == "curd" else None
-    marched = kernel.march(
-        rows, y, p, t0=minute, rennet_min=begun.rennet_min if begun else -1.0,
-        floc_min=begun.floc_min if begun else -1.0, cut_min=begun.cut_min if begun else -1.0, twin=twin,
-    )  # fmt: skip
-    marched = run.to_a_day(marched, rows, p, schedule.starter_min + run.DAY_MIN, wait, twin)
-    own = run.LaneRun(marched, np.concatenate([rows, wait]), p, len(rows) - 1, weight)
-    return _joined(
-        recipe, branch.stages, schedule, lane, own, _outcomes(branch.stages, schedule, own, 1.0), None, None, ()
-    )
+    curd = branch.of == "curd"
+    until = schedule.starter_min + run.DAY_MIN
+    own, whole = run.run_branch(main, start, parting.row, rows, until, wait, twin, whole=curd)
+    mill = _mill_row(branch.stages, own)
+    if curd:
+        before = _mill_row(recipe.stages, main)
+        begins = parting.row + 1
+        mill = before if before is not None and before < begins else None if mill is None else begins + mill
+    nominal = _outcomes(schedule, whole, mill)
+    return _joined(recipe, branch.stages, schedule, lane, own, nominal, None, None, ())
 
 
 def _bands(
     recipe: Recipe, schedule: Schedule, main: run.LaneRun, rows: NDArray[Any], wait: NDArray[Any], count: int,
-    stop: Callable[[], bool],
+    stop: Callable[[], bool], partings: tuple[Parting, ...],
 ) -> tuple[Bands | None, NDArray[np.float64] | None]:  # fmt: skip
     """Bands on the nominal clock: members are compared at the same fraction of the same stage."""
     drawn_rows, y0, p = members.drawn(schedule.milk, rows, count)
-    paths = run.run_many(drawn_rows, y0, p, schedule.starter_min + run.DAY_MIN, wait, stop)
+    paths = run.run_many(drawn_rows, y0, p, schedule.starter_min + run.DAY_MIN, wait, stop, partings)
     if paths is None:
         return None, None
     at = _place(main.path)
     series: dict[str, list[Series]] = {name: [] for name in BANDED}
-    samples: dict[str, list[float]] = {}
     for member, own in enumerate(paths):
-        lane = run.LaneRun(own, main.rows, p[member], main.end_row, 1.0)
         place = _place(own)
         for name, column in path.columns(own, main.rows, p[member], BANDED).items():
             series[name].append(np.interp(at, place, column))
-        for key, value in _outcomes(recipe.stages, schedule, lane, 1.0).items():
-            samples.setdefault(key, []).append(value)
-    low = {name: np.percentile(np.array(all_of), LOW, axis=0) for name, all_of in series.items()}
-    high = {name: np.percentile(np.array(all_of), HIGH, axis=0) for name, all_of in series.items()}
-    kept = {key: np.array(values) for key, values in samples.items() if len(values) == count}
+    low, high = {}, {}
+    for name, all_of in series.items():
+        low[name], high[name] = np.percentile(np.array(all_of), [LOW, HIGH], axis=0)
+    left = outcomes.of_paths(paths, main.rows, p, schedule.starter_min)
+    mill = _mill_row(recipe.stages, main)
+    samples = outcomes.outcomes(
+        left,
+        mill_row=None if mill is None else np.full(count, mill),
+        milk_kg=np.full(count, schedule.milk.mass_kg * main.weight),
+    )
+    kept = {key: values for key, values in samples.items() if np.isfinite(values).all()}
     ends = np.array([own.ends[: main.end_row + 1, 1] for own in paths])
     return Bands(low, high, kept), np.percentile(ends, [LOW, HIGH], axis=0)
 
 
-def _place(one: kernel.Path) -> Series:
+def _place(one: Path) -> Series:
     """Where each point of a path lies, as row + share of the row gone: the common clock of the members."""
     row = one.out[:, 1].astype(int)
     start, end = one.ends[row, 0], one.ends[row, 1]
@@ -217,9 +252,9 @@ def _joined(
             )
         )  # fmt: skip
     notes = _notes(own)
-    outcomes = {key: _outcome(key, value, bands, notes) for key, value in nominal.items()}
-    made = Forecast(recipe, tuple(marched), trace, outcomes, (), bands, branches, lane.branch_id, notes, own.weight)
-    return replace(made, cautions=safety.cautions(recipe, stages, schedule, made.stages, trace, outcomes))
+    figures = {key: _outcome(key, value, bands, notes) for key, value in nominal.items()}
+    made = Forecast(recipe, tuple(marched), trace, figures, (), bands, branches, lane.branch_id, notes, own.weight)
+    return replace(made, cautions=safety.cautions(recipe, stages, schedule, made.stages, trace, figures))
 
 
 def _outcome(key: str, value: float, bands: Bands | None, notes: tuple[str, ...]) -> Outcome:

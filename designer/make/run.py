@@ -6,8 +6,8 @@ A branch is a march that begins from the state at its stage. States stay per kil
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
@@ -15,23 +15,29 @@ from numpy.typing import NDArray
 
 from designer.make import kernel
 from designer.make.kernel import Path
-from designer.make.path import at_minute_of_row, phase_mass
-from designer.make.state import CASEIN, COLLOIDAL, CURD, FAT, GONE, WATER, WHEY, WHEY_PROTEIN, T
+from designer.make.parting import PHASE, Parting, Start, part
 from designer.recipe.schedule import PLACE_AIR, T_FOLLOW, Schedule, as_rows, row
 
-CREAM_FAT = 0.40
 DAY_MIN = 1440.0
 
 
 @dataclass(frozen=True, slots=True)
 class LaneRun:
-    """One marched lane: `rows` as marched, `end_row` the last before the first room, `p` its parameters."""
+    """One marched lane: `rows` as marched, `end_row` the last before the first room, `p` its parameters.
+
+    `weight`, `taken` (12,) and `starts` as `make.parting` says, where branches part from it; `milk` (SIZE,) is the milk
+    that recoveries count from, where it is not that of the path's first point.
+    """
 
     path: Path
     rows: NDArray[Any]
     p: Any
     end_row: int
     weight: float
+    milk: NDArray[np.float64] | None = None
+    taken: NDArray[np.float64] = field(default_factory=lambda: np.zeros(PHASE))
+    starts: tuple[Start, ...] = ()
+    changed: bool = False
 
 
 def until_room(rows: NDArray[Any], room_stage: int | None) -> NDArray[Any]:
@@ -89,72 +95,104 @@ def run_main(
     p: Any,
     wait: NDArray[Any],
     twin: bool | None = None,
+    partings: Sequence[Parting] = (),
 ) -> LaneRun:
-    """March the main lane from prepared rows and on to 24 hours after the starter."""
-    path = kernel.march(rows, y0, p, twin=twin)
-    path = to_a_day(path, rows, p, schedule.starter_min + DAY_MIN, wait, twin)
-    return LaneRun(path, np.concatenate([rows, wait]), p, len(rows) - 1, 1.0)
+    """March the main lane from prepared rows and on to 24 hours after the starter; branches part where they are said.
 
-
-def branch_start(
-    parent: LaneRun, row_index: int, share: float, of: str
-) -> tuple[NDArray[np.float64], Any, float, float]:
-    """State, parameters, minute and weight with which a branch of curd, whey or cream begins after a row.
-
-    Raises ValueError when there is nothing of that kind at that point.
+    `starts` of what comes back are in the order of `partings`. Raises PartingError.
     """
-    y = at_minute_of_row(parent.path, row_index).copy()
-    minute = float(parent.path.ends[row_index, 1])
-    p = parent.p.copy()
-    if of == "curd":
-        return y, p, minute, parent.weight * share
-    part = np.zeros_like(y)
-    part[T] = y[T]
-    if of == "whey":
-        source, taken = WHEY, float(phase_mass(y, WHEY, p))
-        if taken < 1e-3:  # already run off: the whey that was collected
-            source, taken = GONE, float(phase_mass(y, GONE, p))
-        if taken < 1e-3:
-            raise ValueError("there is no whey there yet")
-        part[CURD : CURD + 12] = y[source : source + 12] / taken
-    else:
-        fat = float(y[CURD + FAT])
-        taken = fat / CREAM_FAT
-        serum = (taken - fat) / (float(phase_mass(y, CURD, p)) - fat)
-        part[CURD : CURD + 12] = y[CURD : CURD + 12] * serum / taken
-        part[CURD + FAT] = CREAM_FAT
-        part[COLLOIDAL] = y[COLLOIDAL] * serum / taken
-    part[CURD + CASEIN] = max(part[CURD + CASEIN], 1e-6)
-    p["casein_milk"] = part[CURD + CASEIN] + 0.85 * part[CURD + WHEY_PROTEIN]
-    p["water_milk"] = part[CURD + WATER]
-    p["bound_whey_protein"] = 0.0
-    p["colloidal_per_casein"] = part[COLLOIDAL] / part[CURD + CASEIN]
-    return part, p, minute, parent.weight * share * taken
+    return _parted(rows, y0, p, schedule.starter_min + DAY_MIN, wait, partings, twin)
 
 
-def without_cream(y: NDArray[np.float64], p: Any, share: float) -> tuple[NDArray[np.float64], Any, float]:
-    """What is left when a share of the cream is taken: state and parameters per kilogram left, and that weight."""
-    fat = float(y[CURD + FAT]) * share
-    taken = fat / CREAM_FAT
-    serum = (taken - fat) / (float(phase_mass(y, CURD, p)) - float(y[CURD + FAT]))
-    left = y.copy()
-    left[CURD : CURD + 12] *= 1.0 - serum
-    left[CURD + FAT] = y[CURD + FAT] - fat
-    left[COLLOIDAL] *= 1.0 - serum
-    weight = 1.0 - taken
-    left[CURD : CURD + 12] /= weight
-    left[COLLOIDAL] /= weight
-    p = p.copy()
-    p["casein_milk"] *= (1.0 - serum) / weight
-    p["water_milk"] = left[CURD + WATER]
-    return left, p, weight
+def _parted(
+    rows: NDArray[Any], y0: NDArray[np.float64], p: Any, until_min: float, wait: NDArray[Any],
+    partings: Sequence[Parting], twin: bool | None,
+) -> LaneRun:  # fmt: skip
+    """The main lane, marched from one parting to the next."""
+    y, first, weight, taken, milk, changed = kernel.zoned(y0), 0, 1.0, np.zeros(PHASE), None, False
+    path: Path | None = None
+    starts: dict[int, Start] = {}
+    for at in sorted({one.row for one in partings}):
+        path = _further(path, rows[: at + 1], y, p, first, twin)
+        here = [k for k, one in enumerate(partings) if one.row == at]
+        left = part(path.last, p, weight, taken, [partings[k] for k in here])
+        starts |= dict(zip(here, left.starts, strict=True))
+        y, p, weight, taken, first = left.y, left.p, left.weight, left.taken, at + 1
+        milk, changed = (milk if left.milk is None else left.milk), changed or left.changed
+    if path is None or first < len(rows):
+        path = _further(path, rows, y, p, first, twin)
+    path = to_a_day(path, rows, p, until_min, wait, twin)
+    in_order = tuple(starts[k] for k in range(len(partings)))
+    return LaneRun(
+        path, np.concatenate([rows, wait]), p, len(rows) - 1, weight, milk, taken, in_order, changed
+    )  # fmt: skip
+
+
+def _further(
+    done: Path | None, rows: NDArray[Any], y: NDArray[np.float64], p: Any, first: int, twin: bool | None
+) -> Path:
+    """The path marched on through `rows` from row `first` and state y (ZONES, SIZE)."""
+    if done is None:
+        return kernel.march(rows, y, p, twin=twin)
+    more = kernel.march(
+        rows, y, p, first_row=first, t0=float(done.out[-1, 0]), rennet_min=done.rennet_min, floc_min=done.floc_min,
+        cut_min=done.cut_min, twin=twin,
+    )  # fmt: skip
+    return Path(
+        np.vstack([done.out, more.out]), np.vstack([done.ends, more.ends[first:]]), more.rennet_min, more.floc_min,
+        more.cut_min, more.last,
+    )  # fmt: skip
+
+
+def run_branch(
+    main: LaneRun, start: Start, after_row: int, rows: NDArray[Any], until_min: float, wait: NDArray[Any],
+    twin: bool | None = None, *, whole: bool,
+) -> tuple[LaneRun, LaneRun]:  # fmt: skip
+    """March a branch from where it begins: the branch alone, and with the main make before it where that is its own.
+
+    `whole` says that it is curd, which has come all the way; of whey and cream both are the same.
+    """
+    minute = float(main.path.ends[after_row, 1])
+    begun = main.path if whole and minute > main.path.rennet_min >= 0.0 else None
+    path = kernel.march(
+        rows, start.y, start.p, t0=minute, rennet_min=begun.rennet_min if begun else -1.0,
+        floc_min=begun.floc_min if begun and 0.0 <= begun.floc_min <= minute - begun.rennet_min else -1.0,
+        cut_min=begun.cut_min if begun and begun.cut_min <= minute else -1.0, twin=twin,
+    )  # fmt: skip
+    path = to_a_day(path, rows, start.p, until_min, wait, twin)
+    own = LaneRun(
+        path, np.concatenate([rows, wait]), start.p, len(rows) - 1, start.weight, None, start.taken
+    )  # fmt: skip
+    if not whole:
+        return own, own
+    before = main.path.out[main.path.out[:, 1] <= after_row]
+    after = path.out.copy()
+    after[:, 1] += after_row + 1
+    joined = Path(
+        np.vstack([before, after]), np.vstack([main.path.ends[: after_row + 1], path.ends]), path.rennet_min,
+        path.floc_min, path.cut_min, path.last,
+    )  # fmt: skip
+    joined_rows = np.concatenate([main.rows[: after_row + 1], own.rows])
+    return own, LaneRun(
+        joined, joined_rows, start.p, after_row + len(rows), start.weight, main.milk, start.taken
+    )  # fmt: skip
 
 
 def run_many(
     rows: list[NDArray[Any]], y0: NDArray[np.float64], p: NDArray[Any], until_min: float, wait: NDArray[Any],
-    stop: Callable[[], bool] = lambda: False,
+    stop: Callable[[], bool] = lambda: False, partings: Sequence[Parting] = (),
 ) -> list[Path] | None:  # fmt: skip
-    """Members of a band, each marched on to `until_min`; None when stopped."""
+    """Members of a band, each marched on to `until_min`; None when stopped.
+
+    `partings` need to be given only where they change how the main make goes on.
+    """
+    if partings:
+        parted = []
+        for member, own in enumerate(rows):
+            if stop():
+                return None
+            parted.append(_parted(own, y0[member], p[member], until_min, wait, partings, False).path)
+        return parted
     paths = kernel.march_many(rows, y0, p, stop=stop)
     if paths is None:
         return None

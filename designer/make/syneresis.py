@@ -127,6 +127,6 @@ def film_growth_per_min(heating_c_min: float, r: float, p: Any) -> float:
 
 @law
 def exchange_per_min(edge_mm: float, p: Any) -> float:
-    """Rate at which curd and whey even out what is dissolved [1/min]: with the grain's edge squared, through its film."""
+    """Rate at which curd and whey even out what is dissolved [1/min], by the grain's edge squared and its film."""
     inside = (p.exchange_edge_mm / edge_mm) ** 2 / p.exchange_min
     return inside / (1.0 + inside / p.exchange_limit)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import replace
 
 from designer.recipe import schedule
 from designer.recipe.document import Addition, Branch, Form, Recipe, Starter, stage_label
@@ -106,11 +107,40 @@ def given_at(lane: Recipe | Branch, stage: Stage) -> tuple[Starter | Addition, .
     return (*starters, *(each for each in lane.additions if each.at == stage.id))
 
 
+WHEY_OF_MILK = 0.88
+"""Whey of a kilogram of milk where the forecast has not said yet how much there is (100 less about 12 of curd)."""
+
+
+def milk_left(recipe: Recipe, index: int, milk: schedule.Milk) -> float:
+    """Share of the milk whose curd is still in the main make at its stage `index`: less what branches took before."""
+    left, fat = 1.0, milk.fat / 1000.0
+    for stage in recipe.stages[:index]:
+        gone = {"cream": 0.0, "curd": 0.0, "whey": 0.0}
+        for branch in recipe.branches:
+            if branch.after == stage.id:
+                gone[branch.of] += branch.share_pct / 100.0
+        skimmed = 1.0 - gone["cream"] * fat / schedule.CREAM_FAT
+        fat *= (1.0 - gone["cream"]) / skimmed
+        left *= skimmed * (1.0 - gone["curd"])
+    return left
+
+
+def _held_by(recipe: Recipe, branch: Branch, milk: schedule.Milk) -> float:
+    """Kilograms of milk, whey or cream that a branch begins with, for each kilogram of the first milk; whey roughly."""
+    index = next(at for at, stage in enumerate(recipe.stages) if stage.id == branch.after)
+    held = {"curd": 1.0, "whey": WHEY_OF_MILK, "cream": milk.fat / 1000.0 / schedule.CREAM_FAT}[branch.of]
+    return milk_left(recipe, index, milk) * held * branch.share_pct / 100.0
+
+
 def context_of(recipe: Recipe, lane: Recipe | Branch, index: int, milk: schedule.Milk, start_c: float) -> RowContext:
-    """What the stage at `index` of a lane may know of the make; `start_c` as `temperatures_before` says."""
+    """What the stage at `index` of a lane may know of the make; `start_c` as `temperatures_before` says.
+
+    `milk` is what the lane began with; of the main make, what branches took before the stage is taken off here.
+    """
+    left = milk_left(recipe, index, milk) if isinstance(lane, Recipe) and recipe.branches else 1.0
     return RowContext(
         index=index,
-        milk=milk,
+        milk=milk if left == 1.0 else replace(milk, mass_kg=max(milk.mass_kg * left, 1e-9)),
         geometry=geometry(lane.form if lane.form is not None else recipe.form),
         room_c=recipe.room_c,
         temperature_c=start_c,
@@ -178,16 +208,10 @@ def lower(recipe: Recipe) -> schedule.Schedule:
     """
     milk = blend(recipe)
     starts_c = temperatures_before(recipe, milk.temperature_c)
-    lanes, starter_min = [], None
-    for lane in recipe.lanes():
-        rows, first_starter = _lane(recipe, lane, milk, starts_c)
-        ids = tuple(stage.id for stage in lane.stages)
-        if isinstance(lane, Branch):
-            parted = {"branch_id": lane.id, "after_stage": lane.after, "of": lane.of}
-            lanes.append(schedule.Lane(schedule.as_rows(rows), ids, share=lane.share_pct / 100.0, **parted))
-        else:
-            lanes.append(schedule.Lane(schedule.as_rows(rows), ids))
-            starter_min = first_starter
+    rows, starter_min = _lane(recipe, recipe, milk, starts_c)
+    lanes = [schedule.Lane(schedule.as_rows(rows), tuple(stage.id for stage in recipe.stages))]
+    for branch in recipe.branches:
+        lanes.append(lower_branch(recipe, branch, milk, milk.mass_kg * _held_by(recipe, branch, milk)))
     return schedule.Schedule(
         milk=milk,
         lanes=tuple(lanes),
@@ -196,3 +220,17 @@ def lower(recipe: Recipe) -> schedule.Schedule:
         pieces=recipe.form.count if recipe.form is not None else 1,
         room_c=recipe.room_c,
     )
+
+
+def lower_branch(recipe: Recipe, branch: Branch, milk: schedule.Milk, holds_kg: float) -> schedule.Lane:
+    """The rows of a branch that begins with `holds_kg` of milk (as curd with its whey), whey or cream: amounts said in
+    kilograms or litres count for that, not for the whole vat.
+
+    `milk` is that of the recipe. Raises RecipeError as `lower` does.
+    """
+    starts_c = temperatures_before(recipe, milk.temperature_c)
+    rows, _ = _lane(recipe, branch, replace(milk, mass_kg=max(holds_kg, 1e-9)), starts_c)
+    return schedule.Lane(
+        schedule.as_rows(rows), tuple(stage.id for stage in branch.stages), branch_id=branch.id,
+        after_stage=branch.after, share=branch.share_pct / 100.0, of=branch.of,
+    )  # fmt: skip

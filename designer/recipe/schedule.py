@@ -95,6 +95,8 @@ AT_START = ("cut_mm", "salt_per_curd", "salt_per_milk", *ADDED)
 """Columns that act at the start of a row only; a row that is split keeps them in its first part."""
 WHEY_OFF_MOST = 0.985
 """A share of whey taken evenly through a row can't be all of it; the rest runs off in the next row."""
+CREAM_FAT = 0.40
+"""Fat in the cream that a branch takes [kg/kg]: separated cream, common practice."""
 
 
 def split(row: Mapping[str, float], after_min: float) -> tuple[dict[str, float], dict[str, float]]:
@@ -118,16 +120,12 @@ def split(row: Mapping[str, float], after_min: float) -> tuple[dict[str, float],
 
 def as_mappings(rows: NDArray[Any]) -> list[dict[str, float]]:
     """The other way round: structured rows as plain mappings."""
-    return [{name: one[name].item() for name in COLUMNS} for one in rows]
+    return [dict(zip(COLUMNS, one, strict=True)) for one in rows.tolist()]
 
 
 def as_rows(mappings: Sequence[Mapping[str, float]]) -> NDArray[Any]:
     """Rows as one structured array, dtype `ROW`, shape (n,)."""
-    out = np.zeros(len(mappings), dtype=ROW)
-    for index, mapping in enumerate(mappings):
-        for name in COLUMNS:
-            out[name][index] = mapping[name]
-    return out
+    return np.array([tuple(mapping[name] for name in COLUMNS) for mapping in mappings], dtype=ROW)
 
 
 @dataclass(frozen=True, slots=True)

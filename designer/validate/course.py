@@ -13,7 +13,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make import members, path, run
+from designer.make import members, outcomes, run
 from designer.make.march import OUT_EXTRA
 from designer.make.start import first_state, parameters
 from designer.recipe.lower import lower
@@ -50,9 +50,10 @@ class Course:
         return np.array([self._read(lane) for lane in lanes])
 
     def _read(self, lane: run.LaneRun) -> Values:
-        end = path.composition(path.at_minute_of_row(lane.path, lane.end_row), lane.p)
+        left = outcomes.of_paths([lane.path], lane.rows, np.array([lane.p]), self.schedule.starter_min)
+        milk_kg = np.array([self.schedule.milk.mass_kg])
+        end = {key: float(of_one[0]) for key, of_one in outcomes.outcomes(left, mill_row=None, milk_kg=milk_kg).items()}
         end["casein_recovery_pct"] = 100.0 * lane.p["casein_kept"]
-        end["ph_24h"] = path.ph_24h(lane.path, self.schedule.starter_min)
         return np.array([self._counterpart(figure, lane, end) for figure in self.make.figures])
 
     def _counterpart(self, figure: Figure, lane: run.LaneRun, end: Mapping[str, float]) -> float:
@@ -71,7 +72,7 @@ class Course:
             index = int(np.flatnonzero(lane.path.out[:, 1] <= row)[-1])
             minute = float(minutes[index]) + figure.after_min
         if figure.quantity == "curd_moisture_pct":
-            return path.composition(lane.path.out[index, OUT_EXTRA:], lane.p)["moisture_pct"]
+            return float(outcomes.composition(lane.path.out[index, OUT_EXTRA:], lane.p)["moisture_pct"])
         column = 2 if figure.quantity == "ph" else 3
         if figure.after_min or figure.minute is not None:
             return float(np.interp(minute, minutes, lane.path.out[:, column]))

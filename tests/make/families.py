@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from designer.make import kernel
 from designer.make.kernel import Path
 from designer.make.march import OUT_EXTRA
-from designer.make.path import composition
+from designer.make.outcomes import composition as compositions
 from designer.make.start import first_state, parameters
 from designer.recipe.schedule import (
     GEL_RENNET,
@@ -101,6 +101,11 @@ def marched(rows: list[dict[str, float]], milk: Milk = COW, *, twin: bool | None
     return kernel.march(prepared, first_state(milk, p[0]), p[0], twin=twin)
 
 
+def composition(y: NDArray[np.float64]) -> dict[str, float]:
+    """Composition of one state (SIZE,)."""
+    return {key: float(value) for key, value in compositions(y, parameters(COW)[0]).items()}
+
+
 def ready() -> None:
     """Compile once a test run."""
     if not kernel.is_warm():
@@ -115,7 +120,7 @@ def last(path: Path) -> NDArray[np.float64]:
 def end(rows: list[dict[str, float]], milk: Milk = COW, **constants: float) -> dict[str, float]:
     """Composition and pH at the end of a make."""
     path = marched(rows, milk, **constants)
-    return composition(last(path), parameters(milk)[0]) | {"ph": float(path.out[-1, 2]), "floc_min": path.floc_min}
+    return composition(last(path)) | {"ph": float(path.out[-1, 2]), "floc_min": path.floc_min}
 
 
 def milk(**change: Any) -> Milk:

@@ -7,7 +7,6 @@ import pytest
 
 from designer.make import kernel
 from designer.make.march import OUT_EXTRA
-from designer.make.path import composition
 from designer.make.rates import curd_ph
 from designer.make.start import first_state, parameters
 from designer.make.state import T
@@ -24,7 +23,7 @@ from designer.recipe.schedule import (
     as_rows,
     row,
 )
-from tests.make.families import COW, MAKES, camembert, cheddar, last, marched, ready
+from tests.make.families import COW, MAKES, camembert, cheddar, composition, last, marched, ready
 from tests.speed import lsoda
 
 
@@ -43,7 +42,7 @@ def test_against_lsoda(name: str) -> None:
     reference = zones.mean(axis=0)
     ours, named = last(path), lsoda.named(p)
     assert curd_ph(ours, named) == pytest.approx(curd_ph(reference, named), abs=0.004)
-    assert composition(ours, p)["moisture_pct"] == pytest.approx(composition(reference, p)["moisture_pct"], abs=0.04)
+    assert composition(ours)["moisture_pct"] == pytest.approx(composition(reference)["moisture_pct"], abs=0.04)
 
 
 @pytest.mark.parametrize("name", MAKES)
@@ -56,8 +55,8 @@ def test_half_the_step(name: str) -> None:
         a = coarse.out[np.searchsorted(coarse.out[:, 0], end - 1e-9)]
         b = fine.out[np.searchsorted(fine.out[:, 0], end - 1e-9)]
         assert a[2] == pytest.approx(b[2], abs=0.002)
-        assert composition(a[OUT_EXTRA:], p)["moisture_pct"] == pytest.approx(
-            composition(b[OUT_EXTRA:], p)["moisture_pct"], abs=0.02
+        assert composition(a[OUT_EXTRA:])["moisture_pct"] == pytest.approx(
+            composition(b[OUT_EXTRA:])["moisture_pct"], abs=0.02
         )
 
 

@@ -1,0 +1,181 @@
+"""What makes leave, in the maker's figures: one way for a forecast, for the members of a band and for levers.
+
+All functions work on m makes at once; states stand as (m, SIZE). What did not happen in a make is nan.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any, Protocol
+
+import numpy as np
+from numpy.typing import NDArray
+
+from designer.make.kernel import Path
+from designer.make.march import INFO, NATURAL_ACIDITY_PCT, OUT_EXTRA
+from designer.make.path import phase_mass
+from designer.make.state import (
+    CALCIUM,
+    CALCIUM_KG,
+    CASEIN,
+    COLLOIDAL,
+    CURD,
+    DRY_SALT,
+    EVAPORATED,
+    FAT,
+    GALACTOSE,
+    GALACTOSE_KG,
+    GONE,
+    HEXOSE,
+    HEXOSE_KG,
+    LACTATE,
+    LACTATE_KG,
+    SALT,
+    WATER,
+    WHEY,
+    WHEY_PROTEIN,
+)
+from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_DRAINED
+
+Floats = NDArray[np.float64]
+H6_MIN, DAY_MIN = 360.0, 1440.0
+
+
+class Left(Protocol):
+    """What m makes leave, row by row; the last of each make's `counts` rows is its wait to 24 h.
+
+    `rows` (m, n); `milk` (m, SIZE) the state at the start; `at_end` (m, n, OUT_EXTRA + SIZE) the last point of each
+    row, `ends` (m, n, 3) and `info` (m, INFO) as `march` writes them; `ph` (m, 2) at 6 and 24 h after the starter; `p`
+    (m,) parameters.
+    """
+
+    @property
+    def rows(self) -> NDArray[Any]: ...
+    @property
+    def counts(self) -> NDArray[np.int64]: ...
+    @property
+    def milk(self) -> Floats: ...
+    @property
+    def at_end(self) -> Floats: ...
+    @property
+    def ends(self) -> Floats: ...
+    @property
+    def info(self) -> Floats: ...
+    @property
+    def ph(self) -> Floats: ...
+    @property
+    def p(self) -> NDArray[Any]: ...
+
+
+@dataclass(frozen=True, slots=True)
+class Marched:
+    """`Left` of whole paths over the same rows."""
+
+    rows: NDArray[Any]
+    counts: NDArray[np.int64]
+    milk: Floats
+    at_end: Floats
+    ends: Floats
+    info: Floats
+    ph: Floats
+    p: NDArray[Any]
+
+
+def of_paths(
+    paths: Sequence[Path], rows: NDArray[Any], p: NDArray[Any], starter_min: float, milk: Floats | None = None
+) -> Marched:
+    """What whole paths leave. They share `rows` (n,), the last of them the wait to 24 h; p (m,).
+
+    `milk` (m, SIZE) is what recoveries count from, where that is not each path's first point.
+    """
+    m, n = len(paths), len(rows)
+    at_end, ends = np.empty((m, n, paths[0].out.shape[1])), np.zeros((m, n, 3))
+    ph, info = np.empty((m, 2)), np.zeros((m, INFO))
+    begun = np.array([path.out[0, OUT_EXTRA:] for path in paths]) if milk is None else milk
+    for k, path in enumerate(paths):
+        # A lane that begins later has no point in the rows before; its first one stands for them.
+        last = np.maximum(np.searchsorted(path.out[:, 1], np.arange(n), side="right") - 1, 0)
+        at_end[k], ends[k, : len(path.ends)] = path.out[last], path.ends
+        ph[k] = np.interp(starter_min + np.array([H6_MIN, DAY_MIN]), path.out[:, 0], path.out[:, 2])
+        info[k] = 0.0, path.rennet_min, path.floc_min, path.cut_min
+    return Marched(np.tile(rows, (m, 1)), np.full(m, n), begun, at_end, ends, info, ph, p)
+
+
+def composition(y: Floats, p: Any) -> dict[str, Floats]:
+    """Composition of curd or cheese in states y (..., SIZE), in per cent unless the name says otherwise."""
+    mass = phase_mass(y, CURD, p)
+    protein = y[..., CURD + CASEIN] + y[..., CURD + WHEY_PROTEIN]
+    calcium = y[..., COLLOIDAL] + y[..., CURD + CALCIUM]
+    moisture, fat = 100.0 * y[..., CURD + WATER] / mass, 100.0 * y[..., CURD + FAT] / mass
+    salt = 100.0 * y[..., CURD + SALT] / mass
+    sugar = HEXOSE_KG * y[..., CURD + HEXOSE] + GALACTOSE_KG * y[..., CURD + GALACTOSE]
+    return {
+        "moisture_pct": moisture,
+        "dry_matter_pct": 100.0 - moisture,
+        "fat_pct": fat,
+        "protein_pct": 100.0 * protein / mass,
+        "fdm_pct": 100.0 * fat / (100.0 - moisture),
+        "mnfs_pct": 100.0 * moisture / (100.0 - fat),
+        "salt_pct": salt,
+        "salt_in_moisture_pct": 100.0 * salt / moisture,
+        "lactose_pct": 100.0 * sugar / mass,
+        "lactate_pct": 100.0 * LACTATE_KG * y[..., CURD + LACTATE] / mass,
+        "calcium_mg_per_g_protein": 1000.0 * calcium / protein,
+        "calcium_mmol_per_kg": 1000.0 * calcium / CALCIUM_KG / mass,
+        "yield_kg_per_100kg": 100.0 * mass,
+    }
+
+
+def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats) -> dict[str, Floats]:
+    """All outcomes of m makes, each shape (m,); nan for what did not happen.
+
+    `mill_row` (m,) begins milling or salting (None: nothing is milled or salted); `milk_kg` (m,) is the milk behind
+    each make. The cheese is read where it enters its first room.
+    """
+    every = np.arange(len(left.counts))
+    end_row = left.counts - 2
+    at, p = left.at_end[every, end_row], left.p
+    y = at[:, OUT_EXTRA:]
+    out = composition(y, p)
+    mass = out["yield_kg_per_100kg"] / 100.0
+    used = np.arange(left.rows.shape[1]) < left.counts[:, None]
+    # In an acid-and-heat curd whey protein counts as casein, so a recovery of casein says nothing there.
+    heated = ((left.rows["gel"] == GEL_ACID_HEAT) & used).any(axis=1)
+    recovered = 100.0 * y[:, CURD + CASEIN] / left.milk[:, CURD + CASEIN]
+    rennet, floc, cut = left.info[:, 1:].T
+    out |= {
+        "fat_recovery_pct": 100.0 * y[:, CURD + FAT] / np.maximum(left.milk[:, CURD + FAT], 1e-12),
+        "casein_recovery_pct": np.where(heated, np.nan, recovered),
+        "whey_kg_per_100kg": 100.0 * phase_mass(y, GONE, p),
+        "cheese_kg": mass * milk_kg,
+        "ph_6h": left.ph[:, 0],
+        "ph_24h": left.ph[:, 1],
+        "ph_end": at[:, 2],
+        "ph_core": at[:, 7],
+        "ph_edge": at[:, 8],
+        "moisture_core_pct": 100.0 * at[:, 9],
+        "moisture_edge_pct": 100.0 * at[:, 10],
+        "finish_min": left.ends[every, end_row, 1],
+        "weight_loss_pct": 100.0 * y[:, EVAPORATED] / mass,
+        "dry_salt_left_pct": 100.0 * y[:, DRY_SALT] / mass,
+        "floc_min": np.where(floc >= 0.0, floc, np.nan),
+        "cut_min": np.where((cut >= rennet) & (rennet >= 0.0), cut - rennet, np.nan),
+    }
+    before, there = _before(left, (left.rows["place"] >= PLACE_DRAINED) & used)
+    out["ph_drain"], out["ph_whey_drain"] = before[:, 2] * there, before[:, 3] * there
+    out["drain_moisture_pct"] = composition(before[:, OUT_EXTRA:], p)["moisture_pct"] * there
+    drawn, there = _before(left, (left.rows["whey_off"] > 0.0) & used)
+    free = drawn[:, OUT_EXTRA + WHEY + WATER]
+    lactic = 100.0 * LACTATE_KG * drawn[:, OUT_EXTRA + WHEY + LACTATE] / np.maximum(free, 1e-5)
+    out["acidity_drawn_pct"] = np.where(free > 1e-5, NATURAL_ACIDITY_PCT[1] + lactic, np.nan) * there
+    if mill_row is not None:
+        out["ph_mill"] = left.at_end[every, np.maximum(mill_row - 1, 0), 2]
+    return out
+
+
+def _before(left: Left, which: NDArray[np.bool_]) -> tuple[Floats, Floats]:
+    """The point just before the first row of `which` (m, n), and 1 where there is such a row (nan where not)."""
+    first = np.where(which.any(axis=1), which.argmax(axis=1), 0)
+    point = left.at_end[np.arange(len(first)), np.maximum(first - 1, 0)]
+    return point, np.where(first > 0, 1.0, np.nan)
