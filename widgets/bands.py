@@ -1,26 +1,34 @@
-"""The 80 % bands, worked out beside the window: one job at a time, the latest asked for next, old answers dropped."""
+"""The 80 % bands, worked out beside the window: one job at a time, the latest asked for, old ones told to stop.
+
+While something is dragged without a pause no job is started, so that the picture has the machine to itself; the
+bands of before go along, pale, until the pointer rests for a moment.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from typing import Any, Final
 
-from PySide6.QtCore import QObject, QThreadPool, Signal, Slot
+from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
 
 from designer.forecast import Forecast
 from designer.recipe.error import RecipeError
 
-MEMBERS = 128
+MEMBERS: Final = 128
+REST_MS: Final = 25
+"""How long nothing new must be asked before a job starts."""
+
+Work = Callable[[Any, Callable[[], bool]], Forecast]
 
 
 class BandWorker(QObject):
-    """Asks `work(recipe)` in a thread of its own and answers with `ready(recipe, forecast)`; `failed` for the log."""
+    """Asks `work(recipe, stop)` in a thread of its own and answers with `ready(recipe, forecast)`, or `failed`."""
 
     ready = Signal(object, object)
     failed = Signal(str)
     _done = Signal(int, object, object, str)
 
-    def __init__(self, work: Callable[[Any], Forecast], parent: QObject | None = None) -> None:
+    def __init__(self, work: Work, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._work = work
         self._pool = QThreadPool(self)
@@ -28,24 +36,29 @@ class BandWorker(QObject):
         self._generation = 0
         self._busy = False
         self._next: Any = None
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(REST_MS)
+        self._rest.timeout.connect(self._begin)
         self._done.connect(self._take)
 
     def ask(self, recipe: Any) -> None:
         """Ask for the bands of a recipe; anything asked before is forgotten."""
         self._generation += 1
-        if self._busy:
-            self._next = recipe
-        else:
-            self._start(recipe)
+        self._next = recipe
+        self._rest.start()
 
-    def _start(self, recipe: Any) -> None:
-        self._busy, self._next = True, None
+    @Slot()
+    def _begin(self) -> None:
+        if self._busy or self._next is None:
+            return
+        recipe, self._next, self._busy = self._next, None, True
         generation, work, done = self._generation, self._work, self._done
 
         def job() -> None:
             made, problem = None, ""
             try:
-                made = work(recipe)
+                made = work(recipe, lambda: generation != self._generation)
             except RecipeError as error:
                 problem = str(error)
             finally:  # whatever happened, the next one may start
@@ -56,15 +69,24 @@ class BandWorker(QObject):
     @Slot(int, object, object, str)
     def _take(self, generation: int, recipe: Any, forecast: Forecast | None, problem: str) -> None:
         self._busy = False
-        if self._next is not None:
-            self._start(self._next)
-        if generation == self._generation and forecast is not None:
+        if self._next is not None and not self._rest.isActive():
+            self._begin()
+        if generation != self._generation:
+            return
+        if forecast is not None and forecast.bands is not None:
             self.ready.emit(recipe, forecast)
-        elif problem and generation == self._generation:
+        elif problem:
             self.failed.emit(problem)
+
+    def wait(self) -> None:
+        """Start what waits and let it end; its answer comes with the next events."""
+        self._rest.stop()
+        self._begin()
+        self._pool.waitForDone()
 
     def stop(self) -> None:
         """Forget what was asked and wait for the running job to end."""
+        self._rest.stop()
         self._generation += 1
         self._next = None
         self._pool.waitForDone()

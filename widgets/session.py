@@ -25,6 +25,7 @@ MERGE_WITHIN_S = 1.0
 
 Work = Callable[[Recipe], Forecast]
 Check = Callable[[Forecast], Any]
+Banded = Callable[[Recipe, Callable[[], bool]], Forecast]
 
 
 class Replace(QUndoCommand):
@@ -77,7 +78,7 @@ class Session(QObject):
     """an edit was kept (also by undo and redo): for the journal"""
 
     def __init__(
-        self, recipe: Recipe, *, nominal: Work, banded: Work, check: Check, parent: QObject | None = None
+        self, recipe: Recipe, *, nominal: Work, banded: Banded, check: Check, parent: QObject | None = None
     ) -> None:
         super().__init__(parent)
         self._nominal, self._check = nominal, check

@@ -63,10 +63,10 @@ def judged(made: Forecast) -> Verdict | None:
         return None
 
 
-def banded(recipe: Recipe) -> Forecast:
+def banded(recipe: Recipe, stop: Callable[[], bool]) -> Forecast:
     """A forecast with bands; the first one waits for the march to be compiled."""
     kernel.warm_up()
-    return forecast(recipe, members=MEMBERS)
+    return forecast(recipe, members=MEMBERS, stop=stop)
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,6 +25,8 @@ class Frames:
 
     name: str
     ms: tuple[float, ...]
+    cpu_ms: tuple[float, ...] = ()
+    """time of the window's own thread, without what the machine does beside it"""
 
     @property
     def p50(self) -> float:
@@ -38,7 +40,8 @@ class Frames:
 
     def line(self) -> str:
         """One line for the report."""
-        return f"{self.name:34} p50 {self.p50:6.2f} ms   p95 {self.p95:6.2f} ms   ({len(self.ms)} frames)"
+        cpu = f"cpu p50 {statistics.median(self.cpu_ms):6.2f} ms" if self.cpu_ms else ""
+        return f"{self.name:22} p50 {self.p50:6.2f} ms  p95 {self.p95:6.2f} ms  {cpu}  ({len(self.ms)} frames)"
 
 
 def _send(canvas: MakeCurve, kind: QEvent.Type, at: QPointF, held: bool) -> None:
@@ -51,19 +54,20 @@ def _send(canvas: MakeCurve, kind: QEvent.Type, at: QPointF, held: bool) -> None
 
 def drag(canvas: MakeCurve, name: str, start: QPointF, by: QPointF, frames: int = 120) -> Frames:
     """Drag from a point there and back; each frame is one move, the forecast, and the repaint."""
-    took = []
+    took, cpu = [], []
     _send(canvas, QEvent.Type.MouseButtonPress, start, True)
     for index in range(frames):
         share = index / frames
         away = 2 * share if share < 0.5 else 2 * (1 - share)
-        began = time.perf_counter()
+        began, began_cpu = time.perf_counter(), time.thread_time()
         _send(canvas, QEvent.Type.MouseMove, start + by * away, True)
         QApplication.processEvents()
+        cpu.append((time.thread_time() - began_cpu) * 1000)
         took.append((time.perf_counter() - began) * 1000)
     canvas.cancel()
     _send(canvas, QEvent.Type.MouseButtonRelease, start, False)
     QApplication.processEvents()
-    return Frames(name, tuple(took))
+    return Frames(name, tuple(took), tuple(cpu))
 
 
 def measure(canvas: MakeCurve) -> list[Frames]:

@@ -150,6 +150,9 @@ def _draw(painter: QPainter, frame: Frame, curve: Curve, x: Array, y: Array) -> 
 
 def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
     """Where a curve says something."""
+    key = (id(forecast), curve.column)
+    if key in frame.drawn:
+        return frame.drawn[key]
     values = forecast.trace[curve.column]
     shown = np.isfinite(values)
     if curve.vat_only:
@@ -159,6 +162,7 @@ def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[i
         first = int(np.argmax(apart)) if np.any(apart) else 0
         index = np.arange(len(values))
         shown = shown & (index >= first) & (index <= last)
+    frame.drawn[key] = shown
     return shown
 
 
@@ -176,12 +180,14 @@ def _band(
     kept = pick[_drawn(frame, frame.forecast, curve)[pick]]
     if len(kept) < 2:
         return
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, not frame.moving)
     painter.setPen(Qt.PenStyle.NoPen)
     strength = 0.17 if not frame.colours.dark else 0.24
     painter.setBrush(frame.colour(curve.colour, strength * (0.5 if frame.bands_stale else 1.0)))
     painter.drawPolygon(
         between(x[kept], scale.ys(bands.low[curve.column][kept]), scale.ys(bands.high[curve.column][kept]))
     )
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
 
 def _before(painter: QPainter, frame: Frame, before: Forecast, curve: Curve, scale: Scale, rect: QRectF) -> None:
@@ -221,9 +227,11 @@ def _right_marks(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF, pa
 
 
 def _stage_lines(painter: QPainter, frame: Frame, rect: QRectF) -> None:
-    painter.setPen(QPen(frame.colour("line", 0.8), 1.0))
-    ends = [round(frame.axis.x(block.end_min)) + 0.5 for block in frame.blocks]
-    painter.drawLines([QLineF(x, rect.top(), x, rect.bottom()) for x in ends if rect.left() < x < rect.right()])
+    colour = frame.colour("line")
+    for block in frame.blocks:
+        x = round(frame.axis.x(block.end_min))
+        if rect.left() < x < rect.right():
+            painter.fillRect(x, round(rect.top()), 1, round(rect.height()), colour)
 
 
 def paint_head(painter: QPainter, frame: Frame, pane: Pane, minute: float | None) -> None:

@@ -18,6 +18,7 @@ from designer.forecast import Forecast
 from widgets import wording
 from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.path import stage_edges
+from widgets.theme import apply as dress
 from widgets.theme.palette import Colours
 
 MILK_KINDS: Final = frozenset({"heat", "cool", "ripen"})
@@ -220,18 +221,19 @@ class Frame:
     clock_start_min: float | None
     chosen: str
     bands_stale: bool = False
+    moving: bool = False
+    """something is being dragged: what can be drawn plainer is"""
     pixel_ratio: float = 1.0
     enlarged: int = 1
     """how many times as large the curd is drawn once out of the whey"""
     gates: tuple[Any, ...] = ()
+    drawn: dict[tuple[int, str], NDArray[np.bool_]] = field(default_factory=dict)
+    """where each curve says something, worked out once a frame"""
     edges: NDArray[np.bool_] = field(default_factory=lambda: np.zeros(0, dtype=bool))
 
     def colour(self, name: str, alpha: float = 1.0) -> QColor:
         """A colour of the palette, with opacity."""
-        made = QColor(getattr(self.colours, name))
-        if alpha < 1.0:
-            made.setAlphaF(alpha)
-        return made
+        return dress.ink(getattr(self.colours, name), alpha)
 
     def clock_text(self, minute: float) -> str:
         """The clock at a minute of the make, or the time since milk where the recipe has no start."""

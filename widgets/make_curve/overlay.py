@@ -97,7 +97,7 @@ def _pill(painter: QPainter, frame: Frame, grip: Grip, strong: bool) -> None:
         painter.setPen(QPen(frame.colour("accent" if strong else "rind"), 1.2))
         painter.drawLine(QLineF(middle, grip.box.center().y(), middle, frame.places.ribbon.top()))
     painter.setPen(QPen(frame.colour("accent" if strong else "rind"), 1.2))
-    painter.setBrush(frame.colour("accent") if strong else frame.colour("paper", 0.94))
+    painter.setBrush(frame.colour("accent") if strong else frame.colour("paper"))
     painter.drawRoundedRect(grip.box, grip.box.height() / 2, grip.box.height() / 2)
     painter.setPen(frame.colour("accent_ink" if strong else "ink"))
     painter.setFont(frame.fonts.note)

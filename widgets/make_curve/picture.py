@@ -141,6 +141,7 @@ class Picture(QWidget):
             clock_start_min=forecast.recipe.start_clock_min,
             chosen=session.chosen,
             bands_stale=session.bands_stale,
+            moving=session.previewing,
             pixel_ratio=self.devicePixelRatioF(),
             enlarged=self._enlarged,
             gates=gates.marks(session.verdict),

@@ -165,17 +165,12 @@ def _runs(mask: NDArray[np.bool_]) -> list[slice]:
 
 def _edges(painter: QPainter, frame: Frame) -> None:
     """A thin light line at each stage end, from the temperature line to the floor."""
-    floor = frame.places.vat.bottom()
-    painter.setPen(QPen(frame.colour("paper", 0.75 if not frame.colours.dark else 0.5), 1.2))
-    painter.drawLines(
-        [
-            QLineF(
-                frame.axis.x(block.end_min), frame.temperature.y(block.end_c) + 1, frame.axis.x(block.end_min), floor
-            )
-            for block in frame.blocks[:-1]
-            if frame.axis.start_min < block.end_min < frame.axis.end_min
-        ]
-    )
+    floor = round(frame.places.vat.bottom())
+    colour = frame.colour("paper", 0.8 if not frame.colours.dark else 0.5)
+    for block in frame.blocks[:-1]:
+        if frame.axis.start_min < block.end_min < frame.axis.end_min:
+            top = round(frame.temperature.y(block.end_c)) + 1
+            painter.fillRect(round(frame.axis.x(block.end_min)), top, 1, floor - top, colour)
 
 
 def _enlarged(painter: QPainter, frame: Frame, held: Content) -> None:

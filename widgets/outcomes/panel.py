@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QEvent, QPointF, QRectF, QSize, Qt, Slot
-from PySide6.QtGui import QColor, QFontMetricsF, QHelpEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QHelpEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QToolTip, QVBoxLayout, QWidget
 
 from designer.forecast import Outcome
@@ -141,63 +141,61 @@ class OutcomeList(QWidget):
             for line in self.lines
         )
 
-    def _height(self, line: Line) -> float:
-        metrics = QFontMetricsF(dress.font("body"))
-        note = QFontMetricsF(dress.font("note"))
-        return metrics.height() + 9 + (note.height() if line.row is not None else 0.0)
+    @staticmethod
+    def _height(line: Line) -> float:
+        below = dress.metrics("note").height() if line.row is not None else 0.0
+        return dress.metrics("body").height() + 9 + below
 
     def sizeHint(self) -> QSize:
         """As tall as its lines."""
         return QSize(260, round(sum(self._height(line) for line in self.lines)) + 4)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw every line."""
+        """Draw the lines that show."""
         painter = QPainter(self)
+        top, bottom = event.rect().top(), event.rect().bottom()
         try:
             y = 0.0
             for line in self.lines:
                 tall = self._height(line)
-                self._paint_line(painter, line, QRectF(16, y, self.width() - 30, tall))
+                if y <= bottom and y + tall >= top:
+                    self._paint_line(painter, line, QRectF(16, y, self.width() - 30, tall))
                 y += tall
         finally:
             painter.end()
 
     def _paint_line(self, painter: QPainter, line: Line, box: QRectF) -> None:
-        c = dress.colours()
-        body, strong, note = dress.font("body"), dress.font("body", bold=True), dress.font("note")
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        base = box.top() + QFontMetricsF(body).ascent() + 4
-        painter.setPen(c.ink)
-        painter.setFont(strong)
-        wide = QFontMetricsF(strong).horizontalAdvance(line.value)
-        painter.drawText(QPointF(box.right() - wide, base), line.value)
-        painter.setFont(note)
-        painter.setPen(c.soft)
-        band_wide = QFontMetricsF(note).horizontalAdvance(line.band)
+        ink, soft = dress.ink(dress.colours().ink), dress.ink(dress.colours().soft)
+        base = box.top() + dress.metrics("body").ascent() + 4
+        wide, band_wide = dress.width(line.value, "body", bold=True), dress.width(line.band, "note")
         value_room = max(wide, 58.0)
-        painter.drawText(QPointF(box.right() - value_room - 10 - band_wide, base), line.band)
-        painter.setFont(body)
-        painter.setPen(c.ink)
+        painter.setPen(ink)
+        painter.setFont(dress.font("body", bold=True))
+        painter.drawText(QPointF(box.right() - wide, base), line.value)
+        painter.setFont(dress.font("body"))
         room = box.width() - value_room - band_wide - 20
-        label = QFontMetricsF(body).elidedText(line.label, Qt.TextElideMode.ElideRight, room)
-        painter.drawText(QPointF(box.left(), base), label)
+        painter.drawText(QPointF(box.left(), base), dress.fitted(line.label, "body", room))
+        painter.setFont(dress.font("note"))
+        painter.setPen(soft)
+        painter.drawText(QPointF(box.right() - value_room - 10 - band_wide, base), line.band)
         if line.row is not None:
-            row, below = line.row, base + QFontMetricsF(note).height()
-            paint_state(painter, QPointF(box.left() + 5, below - 4), row.state)
-            painter.setFont(note)
-            painter.setPen(getattr(c, COLOUR[row.state]))
-            said, _, chance = row.sentence.rpartition(", ") if row.chance is not None else (row.sentence, "", "")
-            said = said if row.state == MET else f"{state_words(row.state)}: {said}"
-            chance = short_chance(chance)
-            chance_wide = QFontMetricsF(note).horizontalAdvance(chance)
-            room = box.width() - 20 - chance_wide
-            painter.drawText(
-                QPointF(box.left() + 15, below), QFontMetricsF(note).elidedText(said, Qt.TextElideMode.ElideRight, room)
-            )
-            painter.setPen(QColor(c.soft))
-            painter.drawText(QPointF(box.right() - chance_wide, below), chance)
-        painter.setPen(QPen(QColor(c.line), 1.0))
-        painter.drawLine(QPointF(box.left(), box.bottom() - 0.5), QPointF(box.right(), box.bottom() - 0.5))
+            self._paint_margin(painter, line.row, box, base + dress.metrics("note").height())
+        rule = dress.ink(dress.colours().line)
+        painter.fillRect(round(box.left()), round(box.bottom()) - 1, round(box.width()), 1, rule)
+
+    @staticmethod
+    def _paint_margin(painter: QPainter, row: Row, box: QRectF, base: float) -> None:
+        """The margin in words behind the shape of its state, the chance at the right."""
+        said, _, chance = row.sentence.rpartition(", ") if row.chance is not None else (row.sentence, "", "")
+        said = said if row.state == MET else f"{state_words(row.state)}: {said}"
+        chance = short_chance(chance)
+        chance_wide = dress.width(chance, "note")
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        paint_state(painter, QPointF(box.left() + 5, base - 4), row.state)
+        painter.setPen(dress.ink(getattr(dress.colours(), COLOUR[row.state])))
+        painter.drawText(QPointF(box.left() + 15, base), dress.fitted(said, "note", box.width() - 20 - chance_wide))
+        painter.setPen(dress.ink(dress.colours().soft))
+        painter.drawText(QPointF(box.right() - chance_wide, base), chance)
 
     def line_at(self, y: float) -> Line | None:
         """The line at a height."""
@@ -242,7 +240,7 @@ def state_words(state: str) -> str:
 def paint_state(painter: QPainter, at: QPointF, state: str) -> None:
     """The shape of a state: ring met, triangle near, cross not met."""
     c = dress.colours()
-    painter.setPen(QPen(QColor(getattr(c, COLOUR[state])), 1.8))
+    painter.setPen(QPen(dress.ink(getattr(c, COLOUR[state])), 1.8))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     if state == MET:
         painter.drawEllipse(at, 3.4, 3.4)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QDir, Qt
-from PySide6.QtGui import QColor, QFont, QFontDatabase, QGuiApplication, QPalette
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
 from widgets.theme.colour import mix
@@ -26,8 +27,51 @@ def colours() -> Colours:
     return _current
 
 
+@lru_cache(maxsize=1024)
+def ink(text: str, alpha: float = 1.0) -> QColor:
+    """A colour "#RRGGBB" for painting, with opacity; not to be changed, it is shared."""
+    made = QColor(text)
+    made.setAlphaF(alpha)
+    return made
+
+
 def font(role: str, *, bold: bool = False) -> QFont:
     """The font of a role of the type scale, following the application's base size."""
+    return _font(role, bold, QApplication.font().key())
+
+
+def metrics(role: str, *, bold: bool = False) -> QFontMetricsF:
+    """The measures of a role's font."""
+    return _metrics(role, bold, QApplication.font().key())
+
+
+def width(text: str, role: str, *, bold: bool = False) -> float:
+    """How wide a text is in a role's font; remembered, because the same texts are measured in every frame."""
+    return _width(text, role, bold, QApplication.font().key())
+
+
+def fitted(text: str, role: str, room: float, *, bold: bool = False) -> str:
+    """A text cut to a room in pixels; remembered."""
+    return _fitted(text, role, bold, int(room), QApplication.font().key())
+
+
+@lru_cache(maxsize=4096)
+def _fitted(text: str, role: str, bold: bool, room: int, base: str) -> str:
+    return _metrics(role, bold, base).elidedText(text, Qt.TextElideMode.ElideRight, room)
+
+
+@lru_cache(maxsize=4096)
+def _width(text: str, role: str, bold: bool, base: str) -> float:
+    return _metrics(role, bold, base).horizontalAdvance(text)
+
+
+@lru_cache(maxsize=64)
+def _metrics(role: str, bold: bool, base: str) -> QFontMetricsF:
+    return QFontMetricsF(_font(role, bold, base))
+
+
+@lru_cache(maxsize=64)
+def _font(role: str, bold: bool, _base: str) -> QFont:
     base = QApplication.font()
     made = QFont(base)
     made.setPointSizeF(base.pointSizeF() * SCALE[role] / SCALE["body"])
