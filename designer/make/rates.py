@@ -206,7 +206,8 @@ def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
         dy[T] += row.slope_c_min
     elif row.t_law == T_FOLLOW and row.place < PLACE_MOULD:
         va_m = row.va_mm / 1000.0
-        resistance = 1.0 / p.cooling_h + va_m / (1.5 * p.cheese_conductivity)
+        film = p.cooling_h + (p.cooling_h_brine - p.cooling_h) * row.stretch  # stretched curd lies in water
+        resistance = 1.0 / film + va_m / (1.5 * p.cheese_conductivity)
         dy[T] += (row.follow_c - y[T]) * 60.0 / (p.cheese_density * p.cheese_cp * 1000.0 * va_m * resistance)
     elif row.water_on > 0.0 and row.minutes > 0.0:
         held = curd_mass(y, p) + y[WHEY + WATER]

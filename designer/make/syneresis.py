@@ -60,7 +60,8 @@ def rennet_curd_per_min(
 ) -> float:
     """Rate constant k of the whey law [1/min] for rennet curd; edge_mm is the size cut."""
     k = p.syneresis_k * (p.syneresis_size_ref_mm / edge_mm) ** p.syneresis_size * handled
-    k *= np.exp(p.syneresis_ph * (6.5 - ph) - p.syneresis_fat * (fat_per_casein - p.syneresis_fat_ref))
+    sourer = p.syneresis_ph_span * np.tanh((6.5 - ph) / p.syneresis_ph_span)
+    k *= np.exp(p.syneresis_ph * sourer - p.syneresis_fat * (fat_per_casein - p.syneresis_fat_ref))
     return k * temperature_share(temp_c, p.syneresis_ea, p.syneresis_t_ref_c, p.syneresis_t_cap_c, p.syneresis_t_gate_c)
 
 
@@ -92,7 +93,7 @@ def water_loss(
     handled = handling(place, disturbed, load_kpa, p)
     if gel == GEL_LACTIC:
         k = p.acid_syneresis_k * temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0) * handled
-        over = r - p.acid_gel_r_eq
+        over = r - p.acid_gel_r_eq + p.acid_gel_pressed * load_kpa / (load_kpa + p.press_half_kpa)
         slow = 1.0
     elif gel == GEL_ACID_HEAT:
         k = p.heat_curd_k * handled

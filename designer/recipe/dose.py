@@ -30,7 +30,8 @@ def starter_columns(starter: Starter, milk: schedule.Milk) -> Row:
     if starter.bulk_pct is not None:
         cells = starter.bulk_pct / 100.0 * kind["cells"]
         acidity = kind["acidity"] if starter.acidity_pct is None else starter.acidity_pct
-        lactate = starter.bulk_pct / 100.0 * acidity * 10.0 / presets()["lactic_acid"]["molar_g"]
+        developed = max(0.0, acidity - dose["natural_acidity"])
+        lactate = starter.bulk_pct / 100.0 * developed * 10.0 / presets()["lactic_acid"]["molar_g"]
     elif starter.mass_kg is not None:
         assert starter.potency_cfu_g is not None
         cells = starter.mass_kg * 1000.0 * starter.potency_cfu_g / (litres * 1000.0) / 1e9

@@ -108,7 +108,7 @@ def test_starters_that_are_the_same_dose() -> None:
 def test_populations_lag_and_acid_of_a_starter() -> None:
     yoghurt = starter_columns(starter(kind="yoghurt", bulk_pct=1.0, acidity_pct=0.9), MILK)
     assert yoghurt["inoculum_strep"] == yoghurt["inoculum_rods"] == pytest.approx(0.005)
-    assert yoghurt["inoculum_lactate"] == pytest.approx(0.01 * 9.0 / 90.08)
+    assert yoghurt["inoculum_lactate"] == pytest.approx(0.01 * (9.0 - 1.5) / 90.08)
     whey = starter_columns(starter(kind="whey", bulk_pct=1.0), MILK)
     assert whey["inoculum_rods"] > whey["inoculum_strep"]
     alpine = starter_columns(starter(kind="alpine", bulk_pct=1.0), MILK)

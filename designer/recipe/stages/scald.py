@@ -18,6 +18,7 @@ class Scald(RoomStage):
     ENDS: ClassVar[tuple[By, ...]] = ("time", "temperature", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("bath_c", "corner", 1.0),)
     PLAN: ClassVar[tuple[str, ...]] = ("in whey or water of {bath_c}",)
+    PLACE: ClassVar[int] = schedule.PLACE_BRINE  # in a liquid, here without salt
     STEP_MAX_MIN: ClassVar[float] = 1.0
 
     kind: Literal["scald"] = words("scald", "Kind of stage.")
