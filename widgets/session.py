@@ -147,8 +147,9 @@ class Session(QObject):
 
     def preview(self, recipe: Recipe) -> None:
         """Show a recipe without keeping it; several within one frame collapse into one forecast."""
-        self.shown = recipe
-        self._tick.start()
+        if recipe != self.shown:
+            self.shown = recipe
+            self._tick.start()
 
     def drop_preview(self) -> None:
         """Back to what is kept."""

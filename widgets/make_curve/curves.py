@@ -151,8 +151,9 @@ def _draw(painter: QPainter, frame: Frame, curve: Curve, x: Array, y: Array) -> 
 def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
     """Where a curve says something."""
     key = (id(forecast), curve.column)
-    if key in frame.drawn:
-        return frame.drawn[key]
+    known: np.ndarray[tuple[int], np.dtype[np.bool_]] | None = frame.memo.get(key)
+    if known is not None:
+        return known
     values = forecast.trace[curve.column]
     shown = np.isfinite(values)
     if curve.vat_only:
@@ -162,7 +163,7 @@ def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[i
         first = int(np.argmax(apart)) if np.any(apart) else 0
         index = np.arange(len(values))
         shown = shown & (index >= first) & (index <= last)
-    frame.drawn[key] = shown
+    frame.memo[key] = shown
     return shown
 
 

@@ -227,8 +227,8 @@ class Frame:
     enlarged: int = 1
     """how many times as large the curd is drawn once out of the whey"""
     gates: tuple[Any, ...] = ()
-    drawn: dict[tuple[int, str], NDArray[np.bool_]] = field(default_factory=dict)
-    """where each curve says something, worked out once a frame"""
+    memo: dict[object, Any] = field(default_factory=dict)
+    """what several painters need, worked out once a frame"""
     edges: NDArray[np.bool_] = field(default_factory=lambda: np.zeros(0, dtype=bool))
 
     def colour(self, name: str, alpha: float = 1.0) -> QColor:

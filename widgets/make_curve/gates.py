@@ -15,6 +15,7 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 from designer.judge.verdict import CURVE, MET, NEAR, NOT_MET, Row, Verdict
 from designer.quantities import quantity
 from widgets.make_curve.frame import Frame, Scale
+from widgets.theme import apply as dress
 
 PANE_OF: Final = {"ph": "ph", "ph_whey": "ph", "curd_moisture_pct": "moisture"}
 
@@ -125,7 +126,7 @@ def _words(
 ) -> None:
     metrics = frame.fonts.note_metrics
     text = mark.words()
-    wide = metrics.horizontalAdvance(text)
+    wide = dress.width(text, "note")
     middle = (top + bottom) / 2
     tall = metrics.height()
     for left, centre in (

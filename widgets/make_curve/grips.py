@@ -6,6 +6,7 @@ Where they are and what they set comes from the stage kinds (`Stage.HANDLES`), s
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Any, Final
 
 from PySide6.QtCore import QCoreApplication, QPointF, QRectF
@@ -17,6 +18,7 @@ from designer.recipe.stages.press import Press, PressStep
 from designer.units import show
 from widgets import wording
 from widgets.make_curve.frame import Block, Frame
+from widgets.theme import apply as dress
 
 EDGE_REACH_PX: Final = 7.0
 CORNER_REACH_PX: Final = 11.0
@@ -60,6 +62,7 @@ def words(text: str) -> str:
     return QCoreApplication.translate("Field", text)
 
 
+@lru_cache(maxsize=4096)
 def value_text(kind: str, value: float, system: str) -> str:
     """A value of a kind as text for the eye."""
     if kind == "duration":
@@ -195,9 +198,9 @@ def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[
         label, kind, value, low, high = found
         text = value_text(kind, value, frame.system)
         longer = f"{words(label)} {text}"
-        if frame.fonts.note_metrics.horizontalAdvance(longer) + 24 < right - left:
+        if dress.width(longer, "note") + 24 < right - left:
             text = longer
-        wide = frame.fonts.note_metrics.horizontalAdvance(text) + 16
+        wide = dress.width(text, "note") + 16
         y = max(rect.bottom() - rect.height() * 0.30, lowest) - row * (PILL_HEIGHT_PX + 4)
         box = QRectF(middle - wide / 2, y - PILL_HEIGHT_PX / 2, wide, PILL_HEIGHT_PX)
         box.moveLeft(min(max(box.left(), rect.left() + 2), rect.right() - wide - 2))

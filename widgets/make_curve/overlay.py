@@ -9,6 +9,7 @@ from widgets import wording
 from widgets.make_curve.curves import PANES, paint_head
 from widgets.make_curve.frame import Block, Frame
 from widgets.make_curve.grips import Grip, value_text
+from widgets.theme import apply as dress
 
 
 def paint_grips(
@@ -115,7 +116,7 @@ def paint_corner_words(painter: QPainter, frame: Frame, grips: tuple[Grip, ...])
         if grip.place != "corner" or not grip.set or grip.field not in ("temperature_c", "end"):
             continue
         text = value_text("temperature", grip.value, frame.system)
-        wide = metrics.horizontalAdvance(text)
+        wide = dress.width(text, "note")
         box = QRectF(grip.at.x() - wide / 2, grip.at.y() - metrics.height() - 7, wide, metrics.height())
         box.moveLeft(min(max(box.left(), frame.places.vat.left() + 2), frame.places.vat.right() - wide - 2))
         if text == written or any(box.adjusted(-3, 0, 3, 0).intersects(other) for other in taken):

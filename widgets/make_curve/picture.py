@@ -210,16 +210,12 @@ class Picture(QWidget):
         """The still picture, and over it what moves with the pointer."""
         frame = self.frame
         ground = self._grounded(frame)
-        moving = self.session.previewing
-        if self._still is None and not moving:
+        if self._still is None:
             self._still = self._pixmap(frame)
             self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
         painter = QPainter(self)
         try:
-            if moving or self._still is None:
-                self._paint_still(painter, frame, ground)
-            else:
-                painter.drawPixmap(0, 0, self._still)
+            painter.drawPixmap(0, 0, self._still)
             self._over(painter, frame)
         finally:
             painter.end()

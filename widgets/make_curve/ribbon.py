@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtGui import QColor, QPainter, QPen
 
 from widgets import wording
 from widgets.make_curve.axis import DAY_MIN
 from widgets.make_curve.frame import VAT_KINDS, Block, Frame
+from widgets.theme import apply as dress
 from widgets.theme.colour import mix
 
 
@@ -46,20 +45,12 @@ def _ground(frame: Frame, block: Block) -> str:
     return c.panel if block.index % 2 else mix(c.panel, c.line, 0.28)
 
 
-@lru_cache(maxsize=512)
-def _fitted(text: str, font: str, room: int) -> tuple[str, float]:
-    """A text cut to a room in pixels, and how wide it was before."""
-    made = QFont()
-    made.fromString(font)
-    metrics = QFontMetricsF(made)
-    return metrics.elidedText(text, Qt.TextElideMode.ElideRight, room), metrics.horizontalAdvance(text)
-
-
 def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
     strong, note = frame.fonts.strong_metrics, frame.fonts.note_metrics
     ink = QColor(frame.colours.ink)
     room = int(box.width()) - 8
-    name, name_wide = _fitted(block.name, frame.fonts.strong.toString(), room)
+    name = dress.fitted(block.name, "note", room, bold=True)
+    name_wide = dress.width(block.name, "note", bold=True)
     if room >= min(name_wide, 44):
         painter.setFont(frame.fonts.strong)
         painter.setPen(ink)
@@ -68,9 +59,8 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         end = ("\u25c7 " if block.state else "") + block.end_text
         painter.setFont(frame.fonts.note)
         painter.setPen(QColor(frame.colours.soft) if block.id != frame.chosen else ink)
-        end, end_wide = _fitted(end, frame.fonts.note.toString(), room)
-        if end_wide > room:
-            end, _ = _fitted(block.end_text, frame.fonts.note.toString(), room)
+        if dress.width(end, "note") > room:
+            end = dress.fitted(block.end_text, "note", room)
         line = QRectF(box.left(), top + strong.height(), box.width(), note.height())
         painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, end)
     elif box.width() >= note.height() - 2:
@@ -79,7 +69,7 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         painter.rotate(-90)
         painter.setFont(frame.fonts.note)
         painter.setPen(ink)
-        name, _ = _fitted(block.name, frame.fonts.note.toString(), int(box.height()) - 6)
+        name = dress.fitted(block.name, "note", box.height() - 6)
         upright = QRectF(-box.height() / 2, -box.width() / 2, box.height(), box.width())
         painter.drawText(upright, Qt.AlignmentFlag.AlignCenter, name)
         painter.restore()

@@ -18,6 +18,7 @@ from widgets import wording
 from widgets.make_curve import texture
 from widgets.make_curve.frame import BARE_KINDS, GEL_KINDS, MILK_KINDS, VAT_KINDS, WHEY_KINDS, Block, Frame, Scale
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
+from widgets.theme import apply as dress
 from widgets.theme.colour import mix
 
 
@@ -67,6 +68,14 @@ def content(forecast: Forecast, enlarged: int) -> Content:
     return Content(share, np.clip(share + whey * times / full, 0.0, 1.0), bare)
 
 
+def _content(frame: Frame) -> Content:
+    """The content of a frame, worked out once."""
+    known: Content | None = frame.memo.get("content")
+    if known is None:
+        known = frame.memo["content"] = content(frame.forecast, frame.enlarged)
+    return known
+
+
 def cut_size_mm(frame: Frame, before_index: int) -> float:
     """The size the curd was last cut to before a stage ends [mm]; 12 where nothing says."""
     size = 12.0
@@ -108,7 +117,7 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
     trace = frame.forecast.trace
     x_all = axis.left + (trace.time_min - axis.start_min) * axis.px_per_min
     pick = thinned(x_all, frame.edges, rect.left(), rect.right())
-    held = content(frame.forecast, frame.enlarged)
+    held = _content(frame)
     x = x_all[pick]
     top = frame.temperature.ys(trace["temperature_c"][pick])
     floor = rect.bottom()
@@ -238,7 +247,7 @@ def paint_before(painter: QPainter, frame: Frame) -> None:
 
 def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
     """Name what fills the vat once, where there is most room for the word and nothing else stands."""
-    held = content(frame.forecast, frame.enlarged)
+    held = _content(frame)
     trace, rect = frame.forecast.trace, frame.places.vat
     painter.setFont(frame.fonts.note)
     painter.setPen(frame.colour("vat_ink", 0.72))
@@ -253,7 +262,7 @@ def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
         curd = body * float(np.interp(middle, trace.time_min, held.curd))
         whey = body * float(np.interp(middle, trace.time_min, held.whey)) - curd
         for word, height, base in _words_of(block.kind, curd, whey):
-            wide = metrics.horizontalAdvance(word)
+            wide = dress.width(word, "note")
             if word in seen or height < metrics.height() * 1.5 or wide + 12 > right - left:
                 continue
             y = rect.bottom() - base - height / 2 + metrics.ascent() / 2 - 1

@@ -20,6 +20,8 @@ FACES: Final = ("Source Sans 3", "Noto Sans", "Segoe UI", "Helvetica Neue", "Can
 SCALE: Final = {"note": 8.5, "body": 9.5, "head": 10.5, "figure": 12.5, "title": 15.0}
 
 _current: Colours = LIGHT
+_dressed = 0
+"""counts the dressings, so that what was measured in another font is measured again"""
 
 
 def colours() -> Colours:
@@ -37,41 +39,41 @@ def ink(text: str, alpha: float = 1.0) -> QColor:
 
 def font(role: str, *, bold: bool = False) -> QFont:
     """The font of a role of the type scale, following the application's base size."""
-    return _font(role, bold, QApplication.font().key())
+    return _font(role, bold, _dressed)
 
 
 def metrics(role: str, *, bold: bool = False) -> QFontMetricsF:
     """The measures of a role's font."""
-    return _metrics(role, bold, QApplication.font().key())
+    return _metrics(role, bold, _dressed)
 
 
 def width(text: str, role: str, *, bold: bool = False) -> float:
     """How wide a text is in a role's font; remembered, because the same texts are measured in every frame."""
-    return _width(text, role, bold, QApplication.font().key())
+    return _width(text, role, bold, _dressed)
 
 
 def fitted(text: str, role: str, room: float, *, bold: bool = False) -> str:
     """A text cut to a room in pixels; remembered."""
-    return _fitted(text, role, bold, int(room), QApplication.font().key())
+    return _fitted(text, role, bold, int(room), _dressed)
 
 
 @lru_cache(maxsize=4096)
-def _fitted(text: str, role: str, bold: bool, room: int, base: str) -> str:
+def _fitted(text: str, role: str, bold: bool, room: int, base: int) -> str:
     return _metrics(role, bold, base).elidedText(text, Qt.TextElideMode.ElideRight, room)
 
 
 @lru_cache(maxsize=4096)
-def _width(text: str, role: str, bold: bool, base: str) -> float:
+def _width(text: str, role: str, bold: bool, base: int) -> float:
     return _metrics(role, bold, base).horizontalAdvance(text)
 
 
 @lru_cache(maxsize=64)
-def _metrics(role: str, bold: bool, base: str) -> QFontMetricsF:
+def _metrics(role: str, bold: bool, base: int) -> QFontMetricsF:
     return QFontMetricsF(_font(role, bold, base))
 
 
 @lru_cache(maxsize=64)
-def _font(role: str, bold: bool, _base: str) -> QFont:
+def _font(role: str, bold: bool, _base: int) -> QFont:
     base = QApplication.font()
     made = QFont(base)
     made.setPointSizeF(base.pointSizeF() * SCALE[role] / SCALE["body"])
@@ -89,8 +91,9 @@ def resolve(scheme: str) -> Colours:
 
 def apply(app: QApplication, scheme: str = "system") -> Colours:
     """Dress the application in a scheme of `SCHEMES` and return its colours."""
-    global _current
+    global _current, _dressed
     _current = resolve(scheme)
+    _dressed += 1
     QDir.setSearchPaths("curdwright", [str(Path(__file__).parent)])
     app.setStyle("Fusion")
     face = next((name for name in FACES if name in QFontDatabase.families()), app.font().family())
