@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make import knit, members, outcomes, path, run, safety
+from designer.make import members, outcomes, path, run, safety
 from designer.make.kernel import Path
 from designer.make.parting import Parting, PartingError, Start
 from designer.make.set import SET_C_HIGH, SET_C_LOW
@@ -157,9 +157,7 @@ def _outcomes(schedule: Schedule, lane: run.LaneRun, mill_row: int | None) -> Ma
         mill_row=None if mill_row is None else np.array([mill_row]),
         milk_kg=np.array([schedule.milk.mass_kg * lane.weight]),
     )
-    values = {key: float(of_one[0]) for key, of_one in found.items() if np.isfinite(of_one[0])}
-    joined = path.joining(lane.path, lane.rows[: lane.end_row + 1], lane.p)
-    return values if joined is None else values | {"knit": knit.score(joined, lane.p)}
+    return {key: float(of_one[0]) for key, of_one in found.items() if np.isfinite(of_one[0])}
 
 
 def _parting(recipe: Recipe, branch: Branch, rows: NDArray[Any]) -> Parting:

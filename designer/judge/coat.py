@@ -184,8 +184,12 @@ def _lane(forecast: Forecast) -> Recipe | Branch:
 
 def _joined(forecast: Forecast) -> knit.Joining | None:
     """The joining of this forecast's lane; None where nothing is formed."""
-    lane = next(one for one in lower(forecast.recipe).lanes if one.branch_id == forecast.branch_id)
-    return knit.of_trace(lane.rows, forecast.trace, forecast.stages[-1].end_min)
+    main, *branches = lower(forecast.recipe).lanes
+    lane = next((one for one in branches if one.branch_id == forecast.branch_id), main)
+    earlier = None
+    if lane is not main and lane.of == "curd" and lane.after_stage is not None:
+        earlier = main.rows[main.rows["stage"] <= main.stage_ids.index(lane.after_stage)]
+    return knit.of_stages(lane.rows, forecast.stages, forecast.trace, earlier)
 
 
 def _ph_windows(style: Style | None) -> list[tuple[float | None, float | None]]:

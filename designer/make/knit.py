@@ -6,16 +6,18 @@ Directions are published (Thom & Fisk 1918; Lodaite et al. 2002; Walstra); the w
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
+from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
 from designer.make import constants
-from designer.make.seen import Curves, Series
-from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_DRAINED, PLACE_MOULD, PLACE_PRESS
+from designer.make.seen import Curves, Series, StageDone
+from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_AIR, PLACE_DRAINED, PLACE_MOULD, PLACE_PRESS
 
 WORDS = ("closed", "nearly closed", "open", "creviced")
 GRAVITY_M_S2 = 9.81
@@ -29,20 +31,25 @@ LIGHTLY = 0.3
 class Joining:
     """Curd as its pieces are laid together, in the press or (with none) in the form: all that the score rests on.
 
-    `temperature_c` and `ph` are means of the first minutes of contact (`knit_contact_min`); `early_kpa` is the mean
-    load of the first `knit_hard_min`, `load_kpa` the highest (own weight at the least); `loose` is 0 for a bed cut
-    in blocks, 1 for grains or chips worked apart; `stretched` curd is one mass already.
+    Numbers, or arrays (m,) for m makes, nan where nothing is formed. `early_kpa` is the mean load of the first
+    `knit_hard_min`, `load_kpa` the highest (own weight at the least); `loose` is 0 for a bed cut in blocks, 1 for
+    grains or chips worked apart; `stretched` curd is one mass already.
     """
 
-    temperature_c: float
-    ph: float
-    moisture_pct: float
-    salt_in_moisture_pct: float
-    load_kpa: float
-    early_kpa: float
-    contact_min: float
-    loose: float
-    stretched: bool
+    temperature_c: Any
+    ph: Any
+    moisture_pct: Any
+    salt_in_moisture_pct: Any
+    load_kpa: Any
+    early_kpa: Any
+    contact_min: Any
+    loose: Any
+    stretched: Any
+
+    def one(self, make: int) -> Joining | None:
+        """A single make out of m, as plain numbers; None where nothing is formed."""
+        values = {name: getattr(self, name)[make].item() for name in self.__dataclass_fields__}
+        return None if np.isnan(values["temperature_c"]) else Joining(**values)
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,126 +82,125 @@ class Knit:
         return f"The cheese is likely {self.word}{link} {self.reasons[0].text}"
 
 
-def joining(
-    rows: NDArray[Any], minute: Series, place: NDArray[Any], load_kpa: Series, temperature_c: Series, ph: Series,
-    water_and_salt: Callable[[int], tuple[float, float]], p: Any,
-) -> Joining | None:  # fmt: skip
-    """What the pieces are like when they meet; None where nothing is formed or the curd is an acid-and-heat one.
+@cache
+def _constants() -> SimpleNamespace:
+    """The knit rows of constants.toml as plain numbers, named without their prefix."""
+    rows = {name: row.value for name, row in constants.table().items()}
+    own = {name.removeprefix("knit_"): value for name, value in rows.items() if name.startswith("knit_")}
+    return SimpleNamespace(**own, density=rows["cheese_density"])
 
-    `rows` are Schedule rows up to the first room; the series (n,) are points of the march, `place` the PLACE_* of
-    each; `water_and_salt(index)` gives moisture [%] and salt in moisture [%] at a point.
+
+def joining(
+    rows: NDArray[Any], ends: Series, used: NDArray[np.bool_], before: Callable[[NDArray[np.int64]], Sequence[Any]]
+) -> Joining:
+    """What the pieces are like when they meet, for m makes; nan where nothing is formed or acid and heat curdled it.
+
+    `rows` (m, n) Schedule rows of which `used` (m, n) are marched before the first room; `ends` (m, n, 2) start and
+    end of each [min]; `before(first)` gives temperature [°C], pH, moisture [%] and salt in moisture [%], each (m,),
+    just before the row `first` (m,).
     """
-    if (rows["gel"] == GEL_ACID_HEAT).any():
-        return None
-    formed = np.flatnonzero((place == PLACE_MOULD) | (place == PLACE_PRESS))
-    if not formed.size:
-        return None
-    pressed = np.flatnonzero(place == PLACE_PRESS)
-    begin, last = int(pressed[0] if pressed.size else formed[0]), int(formed[-1])
-    at = minute[begin : last + 1] - minute[begin]
-    first = np.linspace(0.0, min(float(p["knit_contact_min"]), max(at[-1], 1e-9)), 6)
-    moisture, salted = water_and_salt(begin)
-    in_form = (place[:-1] == place[1:]) | (np.diff(minute) > 0.0)
-    stays = np.diff(minute) * in_form * ((place[:-1] == PLACE_MOULD) | (place[:-1] == PLACE_PRESS))
-    form_rows = (rows["place"] == PLACE_MOULD) | (rows["place"] == PLACE_PRESS)
-    own_kpa = float(p["cheese_density"]) * GRAVITY_M_S2 * float(rows["height_mm"][form_rows].max(initial=0.0)) * 1e-6
+    c, every = _constants(), np.arange(len(rows))
+    pressed = (rows["place"] == PLACE_PRESS) & used
+    formed = ((rows["place"] == PLACE_MOULD) & used) | pressed
+    begin = np.where(pressed.any(axis=1), pressed.argmax(axis=1), formed.argmax(axis=1))
+    known = formed.any(axis=1) & ~((rows["gel"] == GEL_ACID_HEAT) & used).any(axis=1)
+    start = ends[every, begin, 0][:, None]
+    early = np.clip(np.minimum(ends[..., 1], start + c.hard_min) - np.maximum(ends[..., 0], start), 0.0, None)
+    on_its_way = np.arange(rows.shape[1]) < formed.argmax(axis=1)[:, None]
+    worked = np.where((rows["place"] == PLACE_DRAINED) & (rows["stretch"] == 0.0) & on_its_way, rows["disturbed"], 0.0)
+    own_kpa = c.density * GRAVITY_M_S2 * np.where(formed, rows["height_mm"], 0.0).max(axis=1) * 1e-6
+    lost = np.where(known, 0.0, np.nan)
+    temperature_c, ph, moisture_pct, salt_in_moisture_pct = before(begin)
     return Joining(
-        temperature_c=float(np.interp(first, at, temperature_c[begin : last + 1]).mean()),
-        ph=float(np.interp(first, at, ph[begin : last + 1]).mean()),
-        moisture_pct=moisture,
-        salt_in_moisture_pct=salted,
-        load_kpa=max(float(load_kpa[formed].max()), own_kpa),
-        early_kpa=_mean_until(at, load_kpa[begin : last + 1], float(p["knit_hard_min"])),
-        contact_min=float(stays.sum()),
-        loose=_loose(rows, form_rows),
-        stretched=bool(rows["stretch"].any()),
+        temperature_c=temperature_c + lost,
+        ph=ph + lost,
+        moisture_pct=moisture_pct + lost,
+        salt_in_moisture_pct=salt_in_moisture_pct + lost,
+        load_kpa=np.maximum(np.where(formed, rows["load_kpa"], 0.0).max(axis=1), own_kpa) + lost,
+        early_kpa=(early * rows["load_kpa"] * formed).sum(axis=1) / c.hard_min,
+        contact_min=((ends[..., 1] - ends[..., 0]) * formed).sum(axis=1),
+        loose=np.clip((worked.max(axis=1) - LIGHTLY) / (1.0 - LIGHTLY), 0.0, 1.0),
+        stretched=((rows["stretch"] > 0.0) & used).any(axis=1),
     )
 
 
-def of_trace(rows: NDArray[Any], trace: Curves, end_min: float) -> Joining | None:
-    """The same from a forecast's trace, its Schedule rows and the minute its make ends."""
-    places = np.full(int(trace.stage.max()) + 1, -1)
-    for row in rows[::-1]:
-        if row["stage"] < len(places):
-            places[row["stage"]] = row["place"]
-    until = int(np.searchsorted(trace.time_min, end_min + 1e-9, side="right"))
+def of_stages(
+    rows: NDArray[Any], stages: Sequence[StageDone], trace: Curves, earlier: NDArray[Any] | None = None
+) -> Joining | None:
+    """The same for one make, from its Schedule rows (n,), what its stages did, and its trace.
 
-    def water_and_salt(index: int) -> tuple[float, float]:
-        moisture = float(trace["curd_moisture_pct"][index])
-        return moisture, 100.0 * float(trace["salt_pct"][index]) / moisture
+    `earlier` are the rows of the make a branch parted from: what was done to its curd before.
+    """
+    rows, begun = rows[rows["stage"] < len(stages)], 0
+    if earlier is not None:
+        begun, earlier = len(earlier), earlier.copy()
+        earlier["place"][earlier["place"] > PLACE_DRAINED] = PLACE_AIR
+        rows = np.concatenate([earlier, rows])
+    ends = np.zeros((1, len(rows), 2))
+    for index, done in enumerate(stages):
+        own = begun + np.flatnonzero(rows["stage"][begun:] == index)
+        until = done.start_min + np.cumsum(rows["minutes"][own])
+        ends[0, own, 1] = np.minimum(until, done.end_min)
+        ends[0, own, 0] = np.minimum(until - rows["minutes"][own], done.end_min)
 
-    return joining(
-        rows, trace.time_min[:until], places[trace.stage[:until]], trace["load_kpa"], trace["temperature_c"],
-        trace["ph"], water_and_salt, constants.record()[0],
-    )  # fmt: skip
+    def before(first: NDArray[np.int64]) -> Sequence[Any]:
+        earlier = np.flatnonzero(trace.stage < rows["stage"][first[0]])
+        at = earlier[-1:] if earlier.size else np.array([0])
+        moisture = trace["curd_moisture_pct"][at]
+        return trace["temperature_c"][at], trace["ph"][at], moisture, 100.0 * trace["salt_pct"][at] / moisture
 
-
-def _mean_until(at: Series, load: Series, until: float) -> float:
-    """Mean of a series that steps, over its first `until` minutes."""
-    area = np.concatenate([[0.0], np.cumsum((load[1:] + load[:-1]) / 2.0 * np.diff(at))])
-    return float(np.interp(until, at, area)) / until
-
-
-def _loose(rows: NDArray[Any], form_rows: NDArray[Any]) -> float:
-    """How far the grains fall apart on their way into the form."""
-    before = rows[: int(np.flatnonzero(form_rows)[0])] if form_rows.any() else rows
-    worked = before["disturbed"][(before["place"] == PLACE_DRAINED) & (before["stretch"] == 0.0)]
-    return float(np.clip((worked.max(initial=0.0) - LIGHTLY) / (1.0 - LIGHTLY), 0.0, 1.0))
+    return joining(rows[None], ends, np.ones((1, len(rows)), bool), before).one(0)
 
 
-def _step(distance: float, width: float) -> float:
+def _step(distance: Any, width: float) -> Any:
     """0 below, 1 above, a half where `distance` is nought; smooth over `width`."""
-    return float(1.0 / (1.0 + np.exp(-np.clip(distance / width, -40.0, 40.0))))
+    return 1.0 / (1.0 + np.exp(-np.clip(distance / width, -40.0, 40.0)))
 
 
-def salted(curd: Joining, p: Any) -> float:
-    """How far the curd counts as salted before it is formed, 0-1."""
-    return _step(curd.salt_in_moisture_pct - p["knit_salted_pct"], p["knit_salted_width"])
-
-
-def factors(curd: Joining, p: Any) -> dict[str, float]:
+def factors(curd: Joining) -> dict[str, Any]:
     """What each circumstance leaves of the score (1 nothing lost), before moist curd runs together by itself."""
-    in_salt = salted(curd, p)
-    need = float(p["knit_press_sweet_kpa"] ** (1.0 - in_salt) * p["knit_press_salted_kpa"] ** in_salt)
-    light = _step(np.log(0.5 * need / curd.load_kpa), p["knit_light_width"])
-    at_once = _step(curd.early_kpa / curd.load_kpa - p["knit_hard_share"], p["knit_hard_share_width"])
+    c = _constants()
+    salted = _step(curd.salt_in_moisture_pct - c.salted_pct, c.salted_width)
+    need = c.press_sweet_kpa ** (1.0 - salted) * c.press_salted_kpa**salted
+    at_once = _step(curd.early_kpa / curd.load_kpa - c.hard_share, c.hard_share_width)
     degrees = {
-        "cold": _step(p["knit_cold_c"] - curd.temperature_c, p["knit_temperature_width"]),
-        "warm": in_salt * _step(curd.temperature_c - p["knit_warm_c"], p["knit_temperature_width"]),
-        "sweet": in_salt * _step(curd.ph - p["knit_sweet_ph"], p["knit_ph_width"]),
-        "acid": _step(p["knit_acid_ph"] - curd.ph, p["knit_ph_width"]),
-        "light": light,
-        "dry": _step(p["knit_dry_pct"] - curd.moisture_pct, p["knit_dry_width"]),
-        "hard": at_once * _step(curd.early_kpa - p["knit_hard_kpa"], p["knit_hard_width"]),
-        "brief": _step(p["knit_brief_min"] - curd.contact_min, p["knit_brief_width"]),
+        "cold": _step(c.cold_c - curd.temperature_c, c.temperature_width),
+        "warm": salted * _step(curd.temperature_c - c.warm_c, c.temperature_width),
+        "sweet": salted * _step(curd.ph - c.sweet_ph, c.ph_width),
+        "acid": _step(c.acid_ph - curd.ph, c.ph_width),
+        "light": _step(np.log(0.5 * need / curd.load_kpa), c.light_width),
+        "dry": _step(c.dry_pct - curd.moisture_pct, c.dry_width),
+        "hard": at_once * _step(curd.early_kpa - c.hard_kpa, c.hard_width),
+        "brief": _step(c.brief_min - curd.contact_min, c.brief_width),
         "loose": curd.loose,
     }
-    return {key: 1.0 - (1.0 - float(p[f"knit_{key}_left"])) * degree for key, degree in degrees.items()}
+    return {key: 1.0 - (1.0 - getattr(c, f"{key}_left")) * degree for key, degree in degrees.items()}
 
 
-def by_itself(curd: Joining, p: Any) -> float:
+def by_itself(curd: Joining) -> Any:
     """How far the curd runs together without help, 0-1: moist enough, or stretched to one mass."""
-    return 1.0 if curd.stretched else _step(curd.moisture_pct - p["knit_moist_pct"], p["knit_moist_width"])
+    c = _constants()
+    return np.where(curd.stretched, 1.0, _step(curd.moisture_pct - c.moist_pct, c.moist_width))
 
 
-def score(curd: Joining, p: Any) -> float:
-    """Knit, 0 (loose pieces) to 1 (one smooth mass)."""
-    product = float(np.prod(list(factors(curd, p).values())))
-    return 1.0 - (1.0 - by_itself(curd, p)) * (1.0 - product)
+def score(curd: Joining) -> Any:
+    """Knit, 0 (loose pieces) to 1 (one smooth mass); shape of the figures, nan where nothing is formed."""
+    product: Any = 1.0
+    for left in factors(curd).values():
+        product = product * left
+    return 1.0 - (1.0 - by_itself(curd)) * (1.0 - product)
 
 
 def word(value: float) -> str:
     """The word for a score; the limits are rows of constants.toml."""
-    table = constants.record()[0]
-    limits = (table["knit_closed_from"], table["knit_nearly_from"], table["knit_open_from"])
-    return WORDS[sum(value < limit for limit in limits)]
+    c = _constants()
+    return WORDS[sum(value < limit for limit in (c.closed_from, c.nearly_from, c.open_from))]
 
 
 def knit(curd: Joining) -> Knit:
     """The verdict on a joining, with reasons ranked by what they cost and what it means for each coat."""
-    p = constants.record()[0]
-    value, runs = score(curd, p), by_itself(curd, p)
-    lost = {key: (1.0 - runs) * (1.0 - left) for key, left in factors(curd, p).items()}
+    value, runs = float(score(curd)), float(by_itself(curd))
+    lost = {key: (1.0 - runs) * (1.0 - float(left)) for key, left in factors(curd).items()}
     ranked = sorted((key for key in lost if lost[key] >= WORTH_A_LINE), key=lambda key: -lost[key])
     return Knit(value, word(value), tuple(_reason(key, lost[key], curd) for key in ranked), MEANS[word(value)])
 

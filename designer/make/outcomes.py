@@ -12,6 +12,7 @@ from typing import Any, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.make import knit
 from designer.make.kernel import Path
 from designer.make.march import INFO, NATURAL_ACIDITY_PCT, OUT_EXTRA
 from designer.make.path import phase_mass
@@ -35,6 +36,7 @@ from designer.make.state import (
     WATER,
     WHEY,
     WHEY_PROTEIN,
+    T,
 )
 from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_DRAINED
 
@@ -171,7 +173,20 @@ def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats)
     out["acidity_drawn_pct"] = np.where(free > 1e-5, NATURAL_ACIDITY_PCT[1] + lactic, np.nan) * there
     if mill_row is not None:
         out["ph_mill"] = left.at_end[every, np.maximum(mill_row - 1, 0), 2]
+    out["knit"] = knit.score(joining(left))
     return out
+
+
+def joining(left: Left) -> knit.Joining:
+    """What the pieces of curd are like when they meet in form or press, for m makes; see `make.knit`."""
+    every, made = np.arange(len(left.counts)), np.arange(left.rows.shape[1]) < left.counts[:, None] - 1
+
+    def before(first: NDArray[np.int64]) -> tuple[Floats, ...]:
+        point = left.at_end[every, np.maximum(first - 1, 0)]
+        curd = composition(point[:, OUT_EXTRA:], left.p)
+        return point[:, OUT_EXTRA + T], point[:, 2], curd["moisture_pct"], curd["salt_in_moisture_pct"]
+
+    return knit.joining(left.rows, left.ends[..., :2], made, before)
 
 
 def _before(left: Left, which: NDArray[np.bool_]) -> tuple[Floats, Floats]:

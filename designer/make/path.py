@@ -8,7 +8,6 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make import knit
 from designer.make.kernel import Path
 from designer.make.march import OUT_EXTRA
 from designer.make.state import (
@@ -75,19 +74,3 @@ def columns(path: Path, rows: NDArray[Any], p: Any, names: Collection[str] | Non
         "rods": y[:, CELLS + 2] * per_water,
     }
     return {name: np.ascontiguousarray(series) for name, series in out.items() if names is None or name in names}
-
-
-def joining(path: Path, rows: NDArray[Any], p: Any) -> knit.Joining | None:
-    """What the pieces of curd are like when they meet in form or press; None where there are none. See `make.knit`."""
-    points = path.out[path.out[:, 1] < len(rows)]
-    row = points[:, 1].astype(int)
-
-    def water_and_salt(index: int) -> tuple[float, float]:
-        y = points[index, OUT_EXTRA:]
-        return 100.0 * float(y[CURD + WATER] / phase_mass(y, CURD, p)), 100.0 * float(y[CURD + SALT] / y[CURD + WATER])
-
-    return knit.joining(
-        rows, points[:, 0], rows["place"][row], rows["load_kpa"][row], points[:, OUT_EXTRA + T], points[:, 2],
-        water_and_salt, p,
-    )  # fmt: skip
-

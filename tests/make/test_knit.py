@@ -14,14 +14,13 @@ from hypothesis import strategies as st
 
 import example_recipes
 from designer.forecast import Forecast, forecast
-from designer.make import constants, knit
+from designer.make import knit
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit
 from designer.recipe.file import read
 from designer.recipe.lower import lower
-from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_MOULD, as_rows, row
+from designer.recipe.schedule import GEL_ACID_HEAT, GEL_RENNET, PLACE_MOULD, as_rows, row
 
-P = constants.record()[0]
 GOOD = knit.Joining(
     temperature_c=28.5, ph=5.3, moisture_pct=43.0, salt_in_moisture_pct=3.5, load_kpa=100.0, early_kpa=10.0,
     contact_min=960.0, loose=0.0, stretched=False,
@@ -39,14 +38,14 @@ def ways(own: Recipe, stage: str, name: str, values: list[object]) -> list[float
 
 
 def of(made: Forecast) -> knit.Knit:
-    joined = knit.of_trace(lower(made.recipe).lanes[0].rows, made.trace, made.stages[-1].end_min)
+    joined = knit.of_stages(lower(made.recipe).lanes[0].rows, made.stages, made.trace)
     assert joined is not None
     return knit.knit(joined)
 
 
 def test_good_curd_closes() -> None:
     for curd in (GOOD, SWEET):
-        assert knit.score(curd, P) > 0.95
+        assert knit.score(curd) > 0.95
         assert knit.knit(curd).word == "closed"
         assert knit.knit(curd).reasons == ()
 
@@ -87,14 +86,14 @@ def test_the_words_follow_the_published_lines() -> None:
 
 def test_what_hurts_salted_curd_does_not_hurt_sweet_curd() -> None:
     hot = replace(SWEET, temperature_c=52.0)
-    assert knit.score(hot, P) > 0.95  # Alpine curd goes hot into the press
-    assert knit.score(replace(SWEET, load_kpa=12.0), P) > 0.9  # ten times its own weight is enough
+    assert knit.score(hot) > 0.95  # Alpine curd goes hot into the press
+    assert knit.score(replace(SWEET, load_kpa=12.0)) > 0.9  # ten times its own weight is enough
 
 
 def test_moist_and_stretched_curd_run_together_by_themselves() -> None:
     ladled = replace(SWEET, moisture_pct=80.0, temperature_c=20.0, ph=4.6, load_kpa=0.5, early_kpa=0.0)
     assert knit.knit(ladled).word == "closed"
-    assert knit.score(replace(GOOD, stretched=True, temperature_c=20.0), P) == 1.0
+    assert knit.score(replace(GOOD, stretched=True, temperature_c=20.0)) == 1.0
 
 
 @given(
@@ -105,20 +104,20 @@ def test_the_score_is_a_share_and_never_jumps(
     temp: float, ph: float, moisture: float, salt: float, load: float, early: float, minutes: float, loose: float
 ) -> None:
     curd = knit.Joining(temp, ph, moisture, salt, load, early * load, minutes, loose, False)
-    here = knit.score(curd, P)
+    here = knit.score(curd)
     assert 0.0 < here <= 1.0
     near = replace(curd, temperature_c=temp + 0.01, ph=ph + 0.001, moisture_pct=moisture + 0.01, load_kpa=load * 1.001)
-    assert knit.score(near, P) == pytest.approx(here, abs=0.02)
+    assert knit.score(near) == pytest.approx(here, abs=0.02)
 
 
 @given(st.floats(15.0, 27.0), st.floats(5.0, 60.0))
 def test_warmer_below_the_limit_and_heavier_are_never_worse(temp: float, load: float) -> None:
     curd = replace(GOOD, temperature_c=temp, load_kpa=load, early_kpa=2.0)
-    assert knit.score(replace(curd, temperature_c=temp + 0.5), P) >= knit.score(curd, P)
-    assert knit.score(replace(curd, load_kpa=load + 5.0), P) >= knit.score(curd, P)
+    assert knit.score(replace(curd, temperature_c=temp + 0.5)) >= knit.score(curd)
+    assert knit.score(replace(curd, load_kpa=load + 5.0)) >= knit.score(curd)
 
 
-def test_trace_and_path_give_the_same_score() -> None:
+def test_stages_and_march_give_the_same_score() -> None:
     for name in ("thistlecombe-cheddar", "weirside-gouda", "highfold-alpine", "kitchen-bloom"):
         made = forecast(recipe(name))
         assert of(made).score == pytest.approx(made.outcomes["knit"].value, abs=1e-6)
@@ -152,8 +151,29 @@ def test_salting_too_sweet_costs_knit() -> None:
 
 
 def test_nothing_formed_has_no_knit_and_heated_acid_curd_is_not_judged() -> None:
-    points = np.zeros(3)
-    vat, fresh = as_rows([row(minutes=2.0)]), as_rows([row(minutes=2.0, gel=GEL_ACID_HEAT, place=PLACE_MOULD)])
-    for rows, place in ((vat, np.zeros(3)), (fresh, np.full(3, PLACE_MOULD))):
-        got = knit.joining(rows, np.arange(3.0), place, points, points + 30, points + 6, lambda _: (60.0, 0.0), P)
-        assert got is None
+    vat = [row(minutes=2.0), row(minutes=2.0)]
+    fresh = [row(minutes=2.0, gel=GEL_ACID_HEAT), row(minutes=2.0, place=PLACE_MOULD)]
+    formed = [row(minutes=2.0, gel=GEL_RENNET), row(minutes=2.0, place=PLACE_MOULD)]
+    rows = np.array([as_rows(make) for make in (vat, fresh, formed)])
+    ends = np.tile([[0.0, 2.0], [2.0, 4.0]], (3, 1, 1))
+    point = [np.full(3, value) for value in (30.0, 6.0, 60.0, 0.0)]
+    got = knit.joining(rows, ends, np.ones((3, 2), bool), lambda _: point)
+    assert [got.one(make) is None for make in range(3)] == [True, True, False]
+    assert list(np.isnan(knit.score(got))) == [True, True, False]
+
+
+def test_many_makes_score_as_each_of_them_alone() -> None:
+    curds = [GOOD, SWEET, replace(GOOD, temperature_c=18.0, ph=5.9)]
+    names = knit.Joining.__dataclass_fields__
+    stacked = knit.Joining(**{name: np.array([getattr(curd, name) for curd in curds]) for name in names})
+    assert knit.score(stacked) == pytest.approx([float(knit.score(curd)) for curd in curds])
+
+
+def test_the_band_carries_knit() -> None:
+    made = forecast(
+        edit(recipe("thistlecombe-cheddar"), "press", steps=[{"load_kg": 25.0, "length_min": 900.0}]), members=8
+    )
+    assert made.bands is not None
+    assert made.bands.samples["knit"].shape == (8,)
+    figure = made.outcomes["knit"]
+    assert figure.low < figure.high
