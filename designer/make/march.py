@@ -112,7 +112,7 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
             fines = (1.0 - kept) * y[CURD + CASEIN]
             fat = p.fat_lost_kg * (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size
             fat *= (y[CURD + FAT] / 0.038) ** p.fat_lost_fat
-            fat = fat * y[CURD + FAT] / (fat + y[CURD + FAT])
+            fat = fat * y[CURD + FAT] / max(fat + y[CURD + FAT], 1e-12)  # skim milk may hold none
             y[CURD + CASEIN] -= fines
             y[WHEY + CASEIN] += fines
             y[CURD + FAT] -= fat

@@ -1,0 +1,325 @@
+"""Branches: what leaves a vat and what stays add up to the milk, the salt and the water that went in."""
+
+from __future__ import annotations
+
+from functools import cache
+
+import numpy as np
+import pytest
+
+from designer.forecast import Forecast, forecast
+from designer.make import kernel, run
+from designer.make.march import OUT_EXTRA
+from designer.make.parting import Parting
+from designer.make.start import first_state, parameters
+from designer.make.state import (
+    ACID,
+    ACID_IN,
+    ASH,
+    CALCIUM,
+    CASEIN,
+    COLLOIDAL,
+    CURD,
+    DRY_SALT,
+    FAT,
+    GALACTOSE,
+    GONE,
+    HEXOSE,
+    LACTATE,
+    SALT,
+    SALT_IN,
+    SERUM,
+    WHEY,
+    WHEY_PROTEIN,
+)
+from designer.recipe.document import Addition, Branch, Recipe
+from designer.recipe.edit import add, edit_recipe
+from designer.recipe.end import after
+from designer.recipe.error import RecipeError
+from designer.recipe.file import reads
+from designer.recipe.lower import lower, lower_branch, milk_left
+from designer.recipe.stages.acid_heat import AcidHeat
+from designer.recipe.stages.drain import Drain
+from designer.recipe.stages.fill import Fill
+from designer.recipe.stages.heat import Heat
+from designer.recipe.stages.press import Press, PressStep
+from designer.recipe.stages.ripen import Ripen
+from designer.recipe.stages.salt import Salt
+from designer.recipe.stages.wash import Wash
+
+TIGHT = 1e-9
+VAT = """
+format = 1
+name = "Parted vat"
+
+[[milk]]
+id = "milk"
+volume = "100 L"
+temperature = "31 °C"
+
+[[starter]]
+id = "bulk"
+at = "ripen"
+bulk = "1 %"
+
+[[addition]]
+id = "rennet"
+what = "coagulant"
+at = "set"
+strength = "200 IMCU/mL"
+volume = "20 mL"
+
+[[stage]]
+id = "ripen"
+kind = "ripen"
+length = "45 min"
+
+[[stage]]
+id = "set"
+kind = "set"
+length = "40 min"
+
+[[stage]]
+id = "cut"
+kind = "cut"
+length = "10 min"
+size = "9 mm"
+
+[[stage]]
+id = "cook"
+kind = "cook"
+length = "60 min"
+temperature = "38 °C"
+ramp = "30 min"
+
+[[stage]]
+id = "drain"
+kind = "drain"
+length = "15 min"
+
+[[stage]]
+id = "salt"
+kind = "salt"
+length = "15 min"
+salt = "2.4 %"
+
+[[stage]]
+id = "fill"
+kind = "fill"
+length = "15 min"
+
+[[stage]]
+id = "press"
+kind = "press"
+steps = [{ pressure = "40 kPa", length = "12 h" }]
+"""
+
+
+def pressed(name: str, minutes: float = 720.0) -> tuple[Fill, Press]:
+    steps = (PressStep(pressure_kpa=40.0, length_min=minutes),)
+    return Fill(id=f"{name}-fill", end=after(15.0)), Press(id=f"{name}-press", end=after(minutes), steps=steps)
+
+
+def washed(share: float = 50.0) -> Branch:
+    wash = Wash(id="wash", end=after(16.0), whey_off_pct=30.0, water_pct=25.0, water_c=10.0)
+    drain = Drain(id="wash-drain", end=after(15.0))
+    salt = Salt(id="wash-salt", end=after(15.0), salt_pct=2.4)
+    return Branch(id="washed", after="cook", share_pct=share, stages=(wash, drain, salt, *pressed("wash")))
+
+
+def salted(name: str, pct: float, share: float, of_stage: str = "drain") -> Branch:
+    salt = Salt(id=f"{name}-salt", end=after(15.0), salt_pct=pct)
+    return Branch(id=name, after=of_stage, share_pct=share, stages=(salt, *pressed(name)))
+
+
+def whey_cheese(of_stage: str = "drain", share: float = 80.0, name: str = "whey") -> Branch:
+    vinegar = Addition(id=f"{name}-acid", what="acid", acid="citric", at=f"{name}-set", mass_kg=0.05)
+    stages = (
+        Heat(id=f"{name}-heat", temperature_c=88.0, end=after(40.0)),
+        AcidHeat(id=f"{name}-set", end=after(15.0)),
+        Drain(id=f"{name}-drain", end=after(120.0)),
+    )
+    return Branch(id=name, after=of_stage, share_pct=share, of="whey", additions=(vinegar,), stages=stages)
+
+
+def cream(share: float = 50.0) -> Branch:
+    return Branch(id="cream", after="ripen", share_pct=share, of="cream", stages=(Ripen(id="sour", end=after(300.0)),))
+
+
+def recipe(*branches: Branch) -> Recipe:
+    out = reads(VAT)
+    for branch in branches:
+        out = add(out, branch)
+    return out
+
+
+CASES = {
+    "half washed, half plain": (washed(),),
+    "two salts, a third each": (salted("mild", 1.8, 33.3), salted("strong", 3.0, 33.3)),
+    "whey cheese from the whey": (whey_cheese(),),
+    "whey drawn from over the curd": (whey_cheese("cut", 40.0),),
+    "cream off before the set": (cream(),),
+    "two whey cheeses, the second of what is left": (whey_cheese("drain", 60.0), whey_cheese("salt", 100.0, "last")),
+    "after the press, both halves": (salted("rubbed", 1.0, 50.0, "press"),),
+    "all at once": (cream(30.0), washed(40.0), whey_cheese(), salted("mild", 1.8, 50.0)),
+    "all of the curd goes": (salted("mild", 1.8, 100.0),),
+}
+
+
+@cache
+def lanes(name: str) -> tuple[run.LaneRun, tuple[run.LaneRun, ...], tuple[run.Start, ...]]:
+    """The main lane, the branches alone, and where they begin."""
+    made = recipe(*CASES[name])
+    schedule = lower(made)
+    p = parameters(schedule.milk)[0]
+    rows = run.until_room(schedule.lanes[0].rows, None)
+    wait = run.day_row(len(made.stages) - 1, 20.0, 0.0, rows[-1])
+    order = [stage.id for stage in made.stages]
+    partings = [
+        Parting(int(np.flatnonzero(rows["stage"] == order.index(one.after))[-1]), one.of, one.share_pct / 100.0)
+        for one in made.branches
+    ]
+    main = run.run_main(schedule, rows, first_state(schedule.milk, p), p, wait, partings=partings)
+    until = schedule.starter_min + run.DAY_MIN
+    branches = []
+    for branch, parting, start in zip(made.branches, partings, main.starts, strict=True):
+        lane = lower_branch(made, branch, schedule.milk, start.weight * schedule.milk.mass_kg)
+        own_rows = run.until_room(lane.rows, None)
+        own, _ = run.run_branch(main, start, parting.row, own_rows, until, wait, whole=branch.of == "curd")
+        branches.append(own)
+    return main, tuple(branches), main.starts
+
+
+def over_all(name: str, total: object) -> float:
+    """A sum over curd, whey and run-off of all lanes, each by its weight; whey that went its own way once only."""
+    main, branches, _ = lanes(name)
+    out = 0.0
+    for lane in (main, *branches):
+        y = lane.path.out[-1, OUT_EXTRA:].copy()
+        y[GONE : GONE + 12] -= lane.taken
+        out += lane.weight * float(total(y))  # type: ignore[operator]
+    return out
+
+
+def over_phases(y: np.ndarray, component: int) -> float:
+    return float(y[CURD + component] + y[WHEY + component] + y[GONE + component])
+
+
+def first(name: str, total: object) -> float:
+    """The same sum when all the starter is in."""
+    main, _, _ = lanes(name)
+    return float(total(main.path.out[1, OUT_EXTRA:]))  # type: ignore[operator]
+
+
+TOTALS = {
+    "fat": lambda y: over_phases(y, FAT),
+    "protein": lambda y: over_phases(y, CASEIN) + over_phases(y, WHEY_PROTEIN),
+    "serum": lambda y: over_phases(y, SERUM),
+    "hexose equivalents": lambda y: over_phases(y, HEXOSE) + over_phases(y, GALACTOSE) + 0.5 * over_phases(y, LACTATE),
+    "calcium": lambda y: over_phases(y, CALCIUM) + y[COLLOIDAL],
+    "salt less what was given": lambda y: over_phases(y, SALT) + y[DRY_SALT] - y[SALT_IN],
+    "acid less what was made and given": lambda y: over_phases(y, ACID) - over_phases(y, LACTATE) - y[ACID_IN],
+    "ash": lambda y: over_phases(y, ASH) + float(parameters(lower(recipe()).milk)["ash_per_calcium"][0]) * y[COLLOIDAL],
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+@pytest.mark.parametrize("total", TOTALS)
+def test_lanes_add_up(name: str, total: str) -> None:
+    assert over_all(name, TOTALS[total]) == pytest.approx(first(name, TOTALS[total]), abs=TIGHT)
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_a_branch_begins_as_what_was_there(name: str) -> None:
+    """Its first kilogram of curd, whey or cream holds exactly what the share of the vat held."""
+    main, branches, starts = lanes(name)
+    for branch, start in zip(branches, starts, strict=True):
+        y = np.nanmean(start.y, axis=0)
+        assert np.allclose(branch.path.out[0, OUT_EXTRA + CURD : OUT_EXTRA + CURD + 2], y[CURD : CURD + 2], atol=1e-12)
+        assert branch.weight == start.weight
+    curd = [start.weight for start, own in zip(starts, CASES[name], strict=True) if own.of == "curd"]
+    if curd and len(curd) == len(starts):
+        assert main.weight + sum(curd) == pytest.approx(1.0, abs=1e-12)
+
+
+@pytest.fixture(scope="module", autouse=True)
+def machine_code() -> None:
+    kernel.warm_up()
+
+
+def made(*branches: Branch, **changes: object) -> Forecast:
+    return forecast(edit_recipe(recipe(*branches), **changes))
+
+
+def test_half_washed_half_plain() -> None:
+    """The washed half holds less sugar and acid in its water, and more water; both weigh together about what the vat gives alone."""
+    both, alone = made(washed()), made()
+    plain, sweet = both.outcomes, both.branches[0].outcomes
+    assert plain["moisture_pct"].value == pytest.approx(alone.outcomes["moisture_pct"].value, abs=1e-9)
+    assert plain["cheese_kg"].value == pytest.approx(0.5 * alone.outcomes["cheese_kg"].value, rel=1e-9)
+    assert sweet["moisture_pct"].value > plain["moisture_pct"].value
+    sugar = [
+        (one["lactose_pct"].value + one["lactate_pct"].value) / one["moisture_pct"].value for one in (sweet, plain)
+    ]
+    assert sugar[0] < 0.9 * sugar[1]
+    assert sweet["cheese_kg"].value == pytest.approx(plain["cheese_kg"].value, rel=0.1)
+    # What came before the parting belongs to both.
+    assert sweet["floc_min"].value == plain["floc_min"].value
+    assert 80.0 < sweet["fat_recovery_pct"].value < 99.0
+
+
+def test_two_salts() -> None:
+    parted = made(salted("strong", 3.0, 50.0))
+    assert parted.branches[0].outcomes["salt_pct"].value > parted.outcomes["salt_pct"].value + 0.3
+    assert parted.branches[0].outcomes["ph_mill"].value == pytest.approx(parted.outcomes["ph_mill"].value, abs=1e-9)
+
+
+def test_whey_cheese_takes_the_whey_that_has_run_off_and_leaves_the_cheese_as_it_was() -> None:
+    parted, alone = made(whey_cheese()), made()
+    for key in ("moisture_pct", "ph_24h", "cheese_kg", "whey_kg_per_100kg"):
+        assert parted.outcomes[key].value == alone.outcomes[key].value
+    whey = parted.branches[0]
+    assert whey.weight == pytest.approx(0.8 * 0.87, abs=0.05)
+    assert 1.0 < whey.outcomes["cheese_kg"].value < 8.0
+
+
+def test_whey_drawn_from_over_the_curd_is_gone_from_there() -> None:
+    drawn = made(whey_cheese("cut", 60.0))
+    at = drawn.trace.time_min.searchsorted(drawn.stages[3].start_min, side="right")
+    assert drawn.trace["whey_kg_per_100kg"][at] > 5.0
+
+
+def test_cream_off_makes_a_leaner_cheese() -> None:
+    skimmed, whole = made(cream()), made()
+    assert skimmed.outcomes["fdm_pct"].value < whole.outcomes["fdm_pct"].value - 8.0
+    assert skimmed.outcomes["fat_recovery_pct"].value < 100.0
+    assert skimmed.branches[0].outcomes["fat_pct"].value == pytest.approx(40.0, abs=0.5)
+
+
+def test_amounts_in_kilograms_count_for_the_share_they_go_to() -> None:
+    """Fifty grams of salt in half the curd salt it twice as much as in the whole."""
+    salt = Addition(id="by-hand", what="salt", at="salt", mass_kg=0.2)
+    whole = add(edit_recipe(recipe()), salt)
+    half = add(whole, salted("mild", 2.4, 50.0))
+    plain = forecast(add(whole, salted("mild", 2.4, 50.0, "press")))
+    assert plain.outcomes["salt_pct"].value == pytest.approx(forecast(whole).outcomes["salt_pct"].value, abs=1e-9)
+    assert forecast(half).outcomes["salt_pct"].value > plain.outcomes["salt_pct"].value + 0.5
+    milk = lower(half).milk
+    assert milk_left(half, 5, milk) == 0.5
+    assert milk_left(half, 4, milk) == 1.0
+
+
+def test_bands_know_of_the_parting() -> None:
+    banded = forecast(recipe(cream(100.0)), members=16)
+    fat = banded.outcomes["fdm_pct"]
+    assert fat.low <= fat.value <= fat.high < 20.0
+    assert banded.outcomes["cheese_kg"].high < 12.0
+
+
+@pytest.mark.parametrize(
+    ("branch", "word"),
+    [(whey_cheese("ripen"), "no whey there yet"), (cream().but(after="cut"), "before it is cut")],
+)
+def test_there_must_be_something_to_part_with(branch: Branch, word: str) -> None:
+    with pytest.raises(RecipeError, match=word):
+        made(branch)
