@@ -199,14 +199,19 @@ def _bands(
     if paths is None:
         return None, None
     at = _place(main.path)
-    series: dict[str, list[Series]] = {name: [] for name in BANDED}
+    # A band is smooth: its points may lie apart, but for the edges of rows.
+    edge = np.flatnonzero(np.diff(main.path.out[:, 1]))
+    kept = np.unique(np.concatenate([np.arange(0, len(at), 3), edge, edge + 1, [len(at) - 1]]))
+    members_at = np.empty((count, len(BANDED), len(kept)))
     for member, own in enumerate(paths):
         place = _place(own)
-        for name, column in path.columns(own, main.rows, p[member], BANDED).items():
-            series[name].append(np.interp(at, place, column))
-    low, high = {}, {}
-    for name, all_of in series.items():
-        low[name], high[name] = np.percentile(np.array(all_of), [LOW, HIGH], axis=0)
+        read = path.columns(own, main.rows, p[member], BANDED)
+        for k, name in enumerate(BANDED):
+            members_at[member, k] = np.interp(at[kept], place, read[name])
+    spread = np.percentile(members_at, [LOW, HIGH], axis=0)
+    low, high = (
+        {name: np.interp(at, at[kept], spread[side, k]) for k, name in enumerate(BANDED)} for side in range(2)
+    )
     left = outcomes.of_paths(paths, main.rows, p, schedule.starter_min)
     mill = _mill_row(recipe.stages, main)
     samples = outcomes.outcomes(
@@ -214,9 +219,9 @@ def _bands(
         mill_row=None if mill is None else np.full(count, mill),
         milk_kg=np.full(count, schedule.milk.mass_kg * main.weight),
     )
-    kept = {key: values for key, values in samples.items() if np.isfinite(values).all()}
+    sure = {key: values for key, values in samples.items() if np.isfinite(values).all()}
     ends = np.array([own.ends[: main.end_row + 1, 1] for own in paths])
-    return Bands(low, high, kept), np.percentile(ends, [LOW, HIGH], axis=0)
+    return Bands(low, high, sure), np.percentile(ends, [LOW, HIGH], axis=0)
 
 
 def _place(one: Path) -> Series:
