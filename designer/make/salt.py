@@ -111,6 +111,43 @@ def top_up_kg(brine_kg: float, strength_pct: float, wanted_pct: float) -> float:
     return brine_kg * (wanted_pct - strength_pct) / (100.0 - _checked(wanted_pct))
 
 
+def weaken_kg(brine_kg: float, strength_pct: float, wanted_pct: float) -> float:
+    """Water [kg] that brings a brine down to the strength wanted; ValueError if it is weaker already."""
+    if wanted_pct > strength_pct:
+        raise ValueError(f"The brine is at {strength_pct:g} %; to strengthen it to {wanted_pct:g} % add salt.")
+    return brine_kg * (_checked(strength_pct) / wanted_pct - 1.0)
+
+
+def salt_for_water_kg(strength_pct: float, water_kg: float) -> float:
+    """Salt [kg] to stir into so much water for a brine of that strength; more than strength times water."""
+    return water_kg * _checked(strength_pct) / (100.0 - strength_pct)
+
+
+def strength_of_salt_and_water(salt_kg: float, water_kg: float) -> float:
+    """Strength [% w/w] of salt stirred into water: 20 kg to 100 kg is 16.7 %, not 20 %."""
+    return _checked(100.0 * salt_kg / (salt_kg + water_kg))
+
+
+def after_cheese(brine_kg: float, strength_pct: float, salt_taken_kg: float, water_given_kg: float) -> float:
+    """Strength [% w/w] of a brine when cheeses have taken salt from it and given water to it."""
+    salt = brine_kg * _checked(strength_pct) / 100.0 - salt_taken_kg
+    if salt < 0.0:
+        raise ValueError("the cheeses can't take more salt than the brine holds")
+    return 100.0 * salt / (brine_kg - salt_taken_kg + water_given_kg)
+
+
+def in_words(strength_pct: float, *, undissolved: bool = False, temp_c: float = 15.0) -> str:
+    """A brine every way it is said. "Saturated" is said of 26.4 % alone, or where salt lies undissolved in it."""
+    if undissolved or strength_pct >= SATURATED_PCT - 0.05:
+        return f"saturated, {SATURATED_PCT} % w/w"
+    return (
+        f"{strength_pct:.1f} % w/w, {grams_per_litre(strength_pct, temp_c) / 10.0:.1f} % w/v, "
+        f"{salt_per_water(strength_pct):.1f} g per 100 g water, "
+        f"{density_handbook_1974(strength_pct, temp_c) / 1000.0:.3f} kg/L at {temp_c:g} °C, "
+        f"{baume(strength_pct):.1f} °Bé, {saturation_pct(strength_pct):.0f} % of saturation"
+    )
+
+
 def _checked(strength_pct: float) -> float:
     """The strength itself, or ValueError: more than saturated is a mix-up of units."""
     if not 0.0 <= strength_pct <= SATURATED_PCT + 1e-9:

@@ -33,6 +33,27 @@ def rennet_ml(dose_imcu_l: float, milk_l: float, strength_imcu_ml: float) -> flo
     return dose_imcu_l * milk_l / strength_imcu_ml
 
 
+def strength_left(strength: float, months: float, loss_per_month: float) -> float:
+    """Strength of a coagulant after so many months in the cold, a share of it lost each month."""
+    return strength * (1.0 - loss_per_month) ** months
+
+
+def rennet_again_ml(
+    volume_ml: float, strength_imcu_ml: float, milk_l: float, other_strength_imcu_ml: float, other_milk_l: float
+) -> float:
+    """A dose known for one bottle and vat, for another bottle and vat [mL], at the same IMCU per litre."""
+    return rennet_ml(dose_imcu(volume_ml, strength_imcu_ml, milk_l), other_milk_l, other_strength_imcu_ml)
+
+
+def imcu_of_soxhlet(strength: float) -> tuple[float, float]:
+    """IMCU per mL or g that a strength 1:`strength` may stand for, from and to.
+
+    0.0133-0.0150 IMCU/mL each, from 1:10 000 at about 140 and 1:15 000 at 200-225 IMCU/mL; from memory (medium). The
+    two tests differ, so a range is all there is: the bottle's own IMCU is worth more.
+    """
+    return 0.0133 * strength, 0.0150 * strength
+
+
 def calcium_chloride_g(share_pct: float, milk_kg: float, solution_pct: float = 100.0) -> float:
     """Calcium chloride [g]: `share_pct` of the milk, as dry salt or as a solution of `solution_pct` % w/w."""
     return share_pct / 100.0 * milk_kg * 1000.0 / (solution_pct / 100.0)
@@ -41,6 +62,21 @@ def calcium_chloride_g(share_pct: float, milk_kg: float, solution_pct: float = 1
 def cells_per_ml(grams: float, cfu_per_g: float, milk_l: float) -> float:
     """Starter cells per mL of milk that a pack brings."""
     return grams * cfu_per_g / (milk_l * 1000.0)
+
+
+def culture_g(units: float, pack_g: float, pack_units: float) -> float:
+    """Culture to weigh [g] for so many activity units, from a pack that weighs `pack_g` and holds `pack_units`."""
+    return units * pack_g / pack_units
+
+
+def pack_serves_l(pack_units: float, units_per_100l: float) -> float:
+    """Milk that a pack serves [L]."""
+    return 100.0 * pack_units / units_per_100l
+
+
+def culture_g_for_cells(cells: float, milk_l: float, cfu_per_g: float) -> float:
+    """Culture to weigh [g] so that each mL of milk gets `cells`, from a pack of that potency."""
+    return cells * milk_l * 1000.0 / cfu_per_g
 
 
 def lactic_pct_of_soxhlet_henkel(degrees: float) -> float:

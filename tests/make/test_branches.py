@@ -252,7 +252,7 @@ def made(*branches: Branch, **changes: object) -> Forecast:
 
 
 def test_half_washed_half_plain() -> None:
-    """The washed half holds less sugar and acid in its water, and more water; both weigh together about what the vat gives alone."""
+    """The washed half is moister, with less sugar and acid in its water; both weigh about what the vat gives alone."""
     both, alone = made(washed()), made()
     plain, sweet = both.outcomes, both.branches[0].outcomes
     assert plain["moisture_pct"].value == pytest.approx(alone.outcomes["moisture_pct"].value, abs=1e-9)
