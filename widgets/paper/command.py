@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QApplication
 
 from designer.plan.sheet import Sheet
 from widgets.paper.draw import write_pdf
 
-_application: QGuiApplication | None = None
+_application: QApplication | None = None
 
 
 def write_plan(sheet: Sheet, path: Path) -> int:
     """Write the sheet to `path`; the number of pages. Raises OSError with a reason."""
     global _application
-    if QGuiApplication.instance() is None:
-        _application = QGuiApplication(["curdwright"])
+    if QApplication.instance() is None:
+        _application = QApplication(["curdwright"])
     return write_pdf(sheet, path)
