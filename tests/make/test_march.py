@@ -50,7 +50,6 @@ def test_half_the_step(name: str) -> None:
     """pH within 0.002 and moisture within 0.02 points at the end of every stage."""
     coarse = marched(MAKES[name])
     fine = marched([one | {"step_max_min": one["step_max_min"] / 2} for one in MAKES[name]])
-    p = parameters(COW)[0]
     for end in coarse.ends[:, 1]:
         a = coarse.out[np.searchsorted(coarse.out[:, 0], end - 1e-9)]
         b = fine.out[np.searchsorted(fine.out[:, 0], end - 1e-9)]
