@@ -105,7 +105,7 @@ def joining(
     begin = np.where(pressed.any(axis=1), pressed.argmax(axis=1), formed.argmax(axis=1))
     known = formed.any(axis=1) & ~((rows["gel"] == GEL_ACID_HEAT) & used).any(axis=1)
     start = ends[every, begin, 0][:, None]
-    early = np.clip(np.minimum(ends[..., 1], start + c.hard_min) - np.maximum(ends[..., 0], start), 0.0, None)
+    early = np.maximum(np.minimum(ends[..., 1], start + c.hard_min) - np.maximum(ends[..., 0], start), 0.0)
     on_its_way = np.arange(rows.shape[1]) < formed.argmax(axis=1)[:, None]
     worked = np.where((rows["place"] == PLACE_DRAINED) & (rows["stretch"] == 0.0) & on_its_way, rows["disturbed"], 0.0)
     own_kpa = c.density * GRAVITY_M_S2 * np.where(formed, rows["height_mm"], 0.0).max(axis=1) * 1e-6
@@ -119,7 +119,7 @@ def joining(
         load_kpa=np.maximum(np.where(formed, rows["load_kpa"], 0.0).max(axis=1), own_kpa) + lost,
         early_kpa=(early * rows["load_kpa"] * formed).sum(axis=1) / c.hard_min,
         contact_min=((ends[..., 1] - ends[..., 0]) * formed).sum(axis=1),
-        loose=np.clip((worked.max(axis=1) - LIGHTLY) / (1.0 - LIGHTLY), 0.0, 1.0),
+        loose=np.minimum(np.maximum(worked.max(axis=1) - LIGHTLY, 0.0) / (1.0 - LIGHTLY), 1.0),
         stretched=((rows["stretch"] > 0.0) & used).any(axis=1),
     )
 
@@ -154,7 +154,7 @@ def of_stages(
 
 def _step(distance: Any, width: float) -> Any:
     """0 below, 1 above, a half where `distance` is nought; smooth over `width`."""
-    return 1.0 / (1.0 + np.exp(-np.clip(distance / width, -40.0, 40.0)))
+    return 0.5 + 0.5 * np.tanh(distance * (0.5 / width))
 
 
 def factors(curd: Joining) -> dict[str, Any]:

@@ -183,8 +183,10 @@ def joining(left: Left) -> knit.Joining:
 
     def before(first: NDArray[np.int64]) -> tuple[Floats, ...]:
         point = left.at_end[every, np.maximum(first - 1, 0)]
-        curd = composition(point[:, OUT_EXTRA:], left.p)
-        return point[:, OUT_EXTRA + T], point[:, 2], curd["moisture_pct"], curd["salt_in_moisture_pct"]
+        y = point[:, OUT_EXTRA:]
+        water = y[:, CURD + WATER]
+        moisture = 100.0 * water / phase_mass(y, CURD, left.p)
+        return y[:, T], point[:, 2], moisture, 100.0 * y[:, CURD + SALT] / water
 
     return knit.joining(left.rows, left.ends[..., :2], made, before)
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
+from functools import cache
 from typing import Any
 
 from numpy.typing import NDArray
@@ -26,6 +27,7 @@ from designer.recipe.stages.stretch import Stretch
 from designer.recipe.stages.wash import Wash
 
 GRAVITY_M_S2 = 9.81
+WORD = re.compile("[a-z]+")
 FLOW_S = 60.0
 """Holds shorter than this are held in a tube, longer ones in a vat."""
 
@@ -111,13 +113,19 @@ def _coat(lane: Recipe | Branch) -> str:
 
 def _late(stages: Sequence[Stage], marched: Sequence[StageDone]) -> Iterator[Caution]:
     """State ends that ran to their latest."""
-    ends = {stage.id: stage.end_line() for stage in stages}
     for one in marched:
         if not one.reached:
+            end = next(stage.end_line() for stage in stages if stage.id == one.id)
             yield say(
-                "not-reached", one.id, name=one.name, end=ends[one.id], ph=one.values["ph"],
+                "not-reached", one.id, name=one.name, end=end, ph=one.values["ph"],
                 temperature=one.values["temperature_c"],
             )  # fmt: skip
+
+
+@cache
+def _allergen_of() -> Mapping[str, Mapping[str, Any]]:
+    """Word -> the allergen it names."""
+    return {word: row for row in table()["allergen"] for word in row["words"]}
 
 
 def _allergens(recipe: Recipe, stages: Sequence[Stage]) -> Iterator[Caution]:
@@ -125,9 +133,9 @@ def _allergens(recipe: Recipe, stages: Sequence[Stage]) -> Iterator[Caution]:
     yield say("allergen-milk")
     told: set[str] = set()
     for name, text, stage in _written(recipe, stages):
-        words = set(re.findall(r"[a-z]+", text.lower()))
-        for row in table()["allergen"]:
-            if words & set(row["words"]) and row["name"] not in told:
+        for word in WORD.findall(text.lower()):
+            row = _allergen_of().get(word)
+            if row is not None and row["name"] not in told:
                 told.add(row["name"])
                 yield say("allergen", stage, name=name, allergen=row["name"], more=row.get("more", ""))
     for given in _additions(recipe, stages):

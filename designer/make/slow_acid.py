@@ -193,7 +193,9 @@ def _waiting(
     rows: NDArray[Any], minute: Series, temp: Series, stage: NDArray[np.int32], until: float
 ) -> Caution | None:
     """Milk that stands warm before its starter."""
+    longest = limit("waiting_h").value
+    if until <= 60.0 * longest:
+        return None
     milk = np.isin(stage, np.unique(rows["stage"][rows["place"] == PLACE_MILK]))
     hours = float(np.interp(until, minute, warm_min(minute, np.where(milk, temp, 0.0)))) / 60.0
-    longest = limit("waiting_h").value
     return say("warm-waiting", hours=hours, limit=longest) if hours > longest else None
