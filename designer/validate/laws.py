@@ -11,6 +11,7 @@ from designer.make import acid, balance, salt, strength, thermal
 from designer.make import set as setting
 from designer.make.heat_treatment import pair_met
 from designer.make.start import parameters
+from designer.recipe import standardise
 from designer.recipe.schedule import COAGULANT_CALF, Milk
 
 Law = Callable[..., float]
@@ -114,7 +115,7 @@ def _yield_by_balance(insoluble_kg: float, soluble_kg: float, water_kg: float, m
     return insoluble_kg + water * (1.0 + soluble_kg / water_kg)
 
 
-PLACES: tuple[ModuleType, ...] = (balance, salt, strength, setting, thermal, air, water_activity)
+PLACES: tuple[ModuleType, ...] = (balance, salt, strength, setting, thermal, air, water_activity, standardise)
 OURS: dict[str, Law] = {
     "floc_minutes": _floc,
     "relative_floc_of_ph": _relative_floc,
