@@ -119,8 +119,6 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64])
     undissociated = y[CURD + LACTATE] * on_curve(LACTIC_H, ph) / water
     stopped = 1.0 / (1.0 + (undissociated / p.acid_stop) ** 4)
     ceiling = p.crowding * shrunk**p.crowding_curd
-    crowd = (y[CELLS] + y[CELLS + 1] + y[CELLS + 2]) * shrunk / ceiling
-    room = max(0.0, 1.0 - crowd)
     for i in range(3):
         if y[CELLS + i] <= 0.0:
             continue
@@ -137,6 +135,8 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64])
             acid_share = cpm_rosso_1995(ph, p.rods_ph_min, p.rods_ph_opt, p.rods_ph_max)
             salty, d_ref = p.rods_salt_max, p.rods_d_ref_min
         warm = mu / 60.0 * p.activity * ctmi_rosso_1993(temp, low, best, high)
+        # Each population has its own ceiling: rods go on after cocci have stopped (the two peaks of a Swiss press).
+        room = max(0.0, 1.0 - y[CELLS + i] * shrunk / ceiling)
         working = warm * acid_share * salt_share(salt_pct, salty) * stopped * y[AWAKE + i]
         dy[AWAKE + i] += warm * y[AWAKE + i] * (1.0 - y[AWAKE + i])
         fed = hexose / (hexose + p.hexose_half)
