@@ -15,6 +15,7 @@ from designer.recipe import schedule
 from designer.recipe.document import Addition, Form, Recipe, Starter
 from designer.recipe.dose import addition_columns, rennet_imcu_per_l, starter_columns
 from designer.recipe.edit import edit, edit_addition, edit_end, edit_milk, edit_starter
+from designer.recipe.end import after
 from designer.recipe.error import RecipeError
 from designer.recipe.file import read, reads
 from designer.recipe.lower import geometry, lower, temperatures_before
@@ -228,9 +229,10 @@ def test_two_starters_share_a_lag_by_their_cells() -> None:
 
 def test_wash_is_whey_off_then_water_then_stirring() -> None:
     gouda = next(path for path in EXAMPLES if "gouda" in path.stem)
-    rows = rows_of(read(gouda), "wash")
+    recipe = edit(read(gouda), "wash", whey_off_pct=35.0, off_min=5.0, on_min=17.0, water_pct=22.0, end=after(45.0))
+    rows = rows_of(recipe, "wash")
     assert list(rows["minutes"]) == [5.0, 17.0, 23.0]
-    assert list(rows["whey_off"]) == [0.35, 0.0, 0.0]
+    assert list(rows["whey_off"]) == [pytest.approx(0.35), 0.0, 0.0]
     assert list(rows["water_on"]) == [0.0, pytest.approx(0.22), 0.0]
     by_volume = edit(read(gouda), "wash", water_pct=None, water_l=18.0)
     assert rows_of(by_volume, "wash")["water_on"][1] == pytest.approx(18.0 / 82.4, abs=0.001)
