@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 
 from platformdirs import user_config_path, user_data_path
 from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Slot
-from PySide6.QtGui import QCloseEvent, QKeySequence
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -21,8 +20,6 @@ from PySide6.QtWidgets import (
     QSplitter,
     QStackedWidget,
     QToolBar,
-    QToolButton,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -47,10 +44,11 @@ from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
+from widgets.rail import Place, Rail
 from widgets.session import Session
 from widgets.stage_work import StageWork
 from widgets.theme import apply as dress
-from widgets.theme.icons import icon, program_icon
+from widgets.theme.icons import program_icon
 
 SIDE_PX = 336
 
@@ -69,17 +67,6 @@ def banded(recipe: Recipe, stop: Callable[[], bool]) -> Forecast:
     return forecast(recipe, members=MEMBERS, stop=stop)
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
-    """One place: its name, its drawing, its widget, and what to do when it opens."""
-
-    key: str
-    name: str
-    icon: str
-    widget: QWidget
-    opened: Callable[[], object] = lambda: None
-
-
 class Window(QMainWindow):
     """Curdwright's window on one recipe."""
 
@@ -93,8 +80,8 @@ class Window(QMainWindow):
         self.curve = MakeCurve(self.session)
         self.stage_form = StageForm(self.session)
         self.outcomes = OutcomePanel(self.session)
-        self.check = CheckPlace(self.session)
-        self.milk = MilkPlace(self.session)
+        self.opened: dict[str, QWidget] = {}
+        """the places opened so far, by key"""
         self.actions_ = Actions(self, self._specs())
         self.setWindowIcon(program_icon())
         self._lay_out()
@@ -130,61 +117,49 @@ class Window(QMainWindow):
         design.setSizes([960, SIDE_PX])
         design.setHandleWidth(1)
         side.setMinimumWidth(280)
-        made = [
-            Place("milk", self.tr("Milk"), "milk", self.milk),
-            Place("design", self.tr("Design"), "design", design, self.curve.setFocus),
-            Place("check", self.tr("Check"), "check", self.check, self.check.refresh),
-            Place("plan", self.tr("Plan"), "plan", self._plan(), self._refresh_plan),
+        places = [
+            Place("milk", self.tr("Milk"), "milk", self._milk),
+            Place("design", self.tr("Design"), "design", lambda: design, self.curve.setFocus),
+            Place("check", self.tr("Check"), "check", lambda: CheckPlace(self.session), self._refresh),
+            Place("plan", self.tr("Plan"), "plan", self._plan, self._refresh),
         ]
-        self.places = {place.key: place for place in made}
+        self.places = {place.key: place for place in places}
         self.stack = QStackedWidget()
-        edge = QWidget()
-        edge.setObjectName("places")
-        edge.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        edge.setFixedWidth(82)
-        column = QVBoxLayout(edge)
-        column.setContentsMargins(6, 8, 6, 8)
-        column.setSpacing(4)
-        self.place_buttons: dict[str, QToolButton] = {}
-        for index, place in enumerate(made):
-            self.stack.addWidget(place.widget)
-            button = QToolButton(edge)
-            button.setText(place.name)
-            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
-            button.setIconSize(QSize(24, 24))
-            button.setCheckable(True)
-            button.setAutoExclusive(True)
-            button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-            button.setMinimumHeight(56)
-            button.setShortcut(QKeySequence(f"Ctrl+{index + 1}"))
-            button.setToolTip(f"{place.name}  (Ctrl+{index + 1})")
-            button.clicked.connect(lambda _=False, key=place.key: self.go(key))
-            column.addWidget(button)
-            self.place_buttons[place.key] = button
-        column.addStretch(1)
+        self.rail = Rail(places)
+        self.rail.chosen.connect(self.go)
         whole = QWidget()
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        row.addWidget(edge)
+        row.addWidget(self.rail)
         row.addWidget(self.stack, 1)
         self.setCentralWidget(whole)
 
+    def _milk(self) -> QWidget:
+        place = MilkPlace(self.session)
+        place.set_system(self.preferences.system)
+        self._listen(place)
+        return place
+
     def _plan(self) -> QWidget:
         from designer.plan.make_plan import Print, make_plan
+        from designer.plan.sheet import Paper, Sheet
         from widgets.paper.preview import PlanPreview
 
-        def sheet(paper: object) -> object:
-            recipe = self.session.forecast.recipe
-            known = style(recipe.style) if self.session.verdict is not None else None
-            system = "us" if self.preferences.system == "us" else "metric"
-            return make_plan(self.session.forecast, known, Print(paper=paper, system=system))  # type: ignore[arg-type]
+        def sheet(paper: Paper) -> Sheet:
+            made = self.session.forecast
+            known = style(made.recipe.style) if self.session.verdict is not None else None
+            return make_plan(
+                made, known, Print(paper=paper, system="us" if self.preferences.system == "us" else "metric")
+            )
 
-        self.plan = PlanPreview(sheet)  # type: ignore[arg-type]
-        return self.plan
+        return PlanPreview(sheet)
 
-    def _refresh_plan(self) -> None:
-        self.plan.refresh()
+    def _refresh(self) -> None:
+        """Bring the open place up to date: a table or a sheet made from the forecast."""
+        place = self.stack.currentWidget()
+        if place is not None and place in (self.opened.get("check"), self.opened.get("plan")):
+            place.refresh()  # type: ignore[attr-defined]
 
     def _specs(self) -> list[Spec]:
         key = QKeySequence.StandardKey
@@ -296,16 +271,22 @@ class Window(QMainWindow):
         self.session.problem.connect(self._show_problem)
         self.curve.said.connect(self.status.setText)
         self.curve.typed.connect(lambda grip: self.stage_form.focus_field(grip.field))
-        for part in (self.stage_form, self.milk):
-            part.said.connect(self.files.tell)
-            part.hinted.connect(self.status.setText)
+        self._listen(self.stage_form)
+        QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_scheme_changed)
+
+    def _listen(self, part: StageForm | MilkPlace) -> None:
+        part.said.connect(self.files.tell)
+        part.hinted.connect(self.status.setText)
 
     # ---- places, units, theme
 
     def go(self, key: str) -> None:
-        """Open a place."""
-        self.stack.setCurrentWidget(self.places[key].widget)
-        self.place_buttons[key].setChecked(True)
+        """Open a place; it is made when it is first opened."""
+        if key not in self.opened:
+            self.opened[key] = self.places[key].make()
+            self.stack.addWidget(self.opened[key])
+        self.stack.setCurrentWidget(self.opened[key])
+        self.rail.show_chosen(key)
         self.places[key].opened()
 
     def _apply_preferences(self) -> None:
@@ -319,25 +300,29 @@ class Window(QMainWindow):
         if system != self.preferences.system:
             self.preferences.system = system
         self.actions_[system].setChecked(True)
-        for part in (self.curve, self.stage_form, self.outcomes, self.milk):
+        for part in (self.curve, self.stage_form, self.outcomes):
             part.set_system(system)
+        milk = self.opened.get("milk")
+        if isinstance(milk, MilkPlace):
+            milk.set_system(system)
+        self._refresh()
 
     def _set_scheme(self, scheme: str) -> None:
         if scheme != self.preferences.scheme:
             self.preferences.scheme = scheme
         self.actions_[scheme].setChecked(True)
         app = QApplication.instance()
-        if isinstance(app, QApplication):
+        if isinstance(app, QApplication) and not dress.wears(scheme):
             dress.apply(app, scheme)
-        self._redress()
-
-    def _redress(self) -> None:
-        c = dress.colours()
         self.actions_.recolour()
-        for key, button in self.place_buttons.items():
-            button.setIcon(icon(self.places[key].icon, c.ink, c.chosen))
-        self.curve.update()
-        self.check.refresh()
+        self.rail.recolour()
+        self._refresh()
+
+    @Slot()
+    def _system_scheme_changed(self) -> None:
+        """The system went light or dark."""
+        if self.preferences.scheme == "system":
+            self._set_scheme("system")
 
     def _set_later(self) -> None:
         self.curve.mode = LATER

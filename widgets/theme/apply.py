@@ -89,6 +89,11 @@ def resolve(scheme: str) -> Colours:
     return DARK if hints.colorScheme() == Qt.ColorScheme.Dark else LIGHT
 
 
+def wears(scheme: str) -> bool:
+    """True where the application is dressed in what the scheme asks for."""
+    return _dressed > 0 and resolve(scheme) is _current
+
+
 def apply(app: QApplication, scheme: str = "system") -> Colours:
     """Dress the application in a scheme of `SCHEMES` and return its colours."""
     global _current, _dressed

@@ -1,0 +1,68 @@
+"""The places of the program as plain words along one edge, each with its drawing and a key."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
+
+from widgets.theme import apply as dress
+from widgets.theme.icons import icon
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """One place: its name, its drawing, what makes its widget when it is first opened, what to do on opening."""
+
+    key: str
+    name: str
+    icon: str
+    make: Callable[[], QWidget]
+    opened: Callable[[], object] = lambda: None
+
+
+class Rail(QWidget):
+    """One button a place."""
+
+    chosen = Signal(str)
+
+    def __init__(self, places: list[Place], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("places")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setFixedWidth(82)
+        self.setAccessibleName(self.tr("Places"))
+        column = QVBoxLayout(self)
+        column.setContentsMargins(6, 8, 6, 8)
+        column.setSpacing(4)
+        self._icons = {place.key: place.icon for place in places}
+        self.buttons: dict[str, QToolButton] = {}
+        for index, place in enumerate(places):
+            button = QToolButton(self)
+            button.setText(place.name)
+            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+            button.setIconSize(QSize(24, 24))
+            button.setCheckable(True)
+            button.setAutoExclusive(True)
+            button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+            button.setMinimumHeight(56)
+            button.setShortcut(QKeySequence(f"Ctrl+{index + 1}"))
+            button.setToolTip(f"{place.name}  (Ctrl+{index + 1})")
+            button.clicked.connect(lambda _=False, key=place.key: self.chosen.emit(key))
+            column.addWidget(button)
+            self.buttons[place.key] = button
+        column.addStretch(1)
+        self.recolour()
+
+    def recolour(self) -> None:
+        """Draw the icons in the ink of the palette."""
+        c = dress.colours()
+        for key, button in self.buttons.items():
+            button.setIcon(icon(self._icons[key], c.ink, c.chosen))
+
+    def show_chosen(self, key: str) -> None:
+        """Mark the place that is open."""
+        self.buttons[key].setChecked(True)
