@@ -22,6 +22,8 @@ from designer.recipe.stages.room import Room
 from styles.reader import Style
 
 COATS = ("natural", "cloth", "wax", "coating", "bag", "bloomy", "washed")
+SUITS, WITH_CARE, AGAINST = "suits", "with care", "speaks against"
+"""A coat suits only while no condition of it is known to be broken."""
 ALIKE = {"ash": "bloomy", "leaves": "natural"}
 """Coats of a recipe that are judged like another."""
 SUITS_FROM, CARE_FROM = 0.6, 0.3
@@ -236,11 +238,11 @@ def option(coat: str, figures: Mapping[str, float]) -> Option:
         for side in ("for", "against")
     }
     fit = sides["for"] * (1.0 - sides["against"])
-    return Option(
-        coat, fit, "suits" if fit >= SUITS_FROM else "with care" if fit >= CARE_FROM else "speaks against",
-        _points("rule", figures, coat, "for"), _points("rule", figures, coat, "against"),
-        tuple(_condition(rule, figures) for rule in rules["condition"] if rule.coat == coat),
-    )  # fmt: skip
+    conditions = tuple(_condition(rule, figures) for rule in rules["condition"] if rule.coat == coat)
+    broken = any(condition.met is False for condition in conditions)
+    stance = SUITS if fit >= SUITS_FROM and not broken else WITH_CARE if fit >= CARE_FROM else AGAINST
+    speaks_for, against = _points("rule", figures, coat, "for"), _points("rule", figures, coat, "against")
+    return Option(coat, fit, stance, speaks_for, against, conditions)
 
 
 def _condition(rule: _Rule, figures: Mapping[str, float]) -> Condition:
@@ -278,11 +280,11 @@ def _sentence(verdict: knit.Knit, options: tuple[Option, ...], chosen: Option | 
     """The knit, then the planned coat where it suits, else the fittest with its open conditions and what is against."""
     best = chosen if chosen is not None and chosen.stance == options[0].stance else options[0]
     text = f"Knit {verdict.word}: "
-    if best.fit < CARE_FROM:
+    if best.stance == AGAINST:
         text += f"no coat fits as it stands; the least unfit is {NAMES[best.coat]}"
     else:
-        text += f"{NAMES[best.coat]} {'suits' if best.fit >= SUITS_FROM else 'can do, with care'}"
-    if best.fit < SUITS_FROM and best.speaks_against:
+        text += f"{NAMES[best.coat]} {'suits' if best.stance == SUITS else 'can do, with care'}"
+    if best.stance != SUITS and best.speaks_against:
         text += f" ({best.speaks_against[0].text})"
     if best.open_conditions:
         text += ", only if: " + "; ".join(condition.text for condition in best.open_conditions)

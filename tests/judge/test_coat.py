@@ -194,3 +194,11 @@ room = "6 °C"
     assert light.chosen is not None
     assert light.chosen.coat == "wax"
     assert light.figures["room_c"] == 6.0
+
+
+def test_no_coat_suits_while_a_condition_of_it_is_broken() -> None:
+    warm = dict(creviced().figures) | {"room_c": 15.0, "room_rh": 60.0}
+    for name in coat.COATS:
+        option = coat.option(name, warm)
+        if any(condition.met is False for condition in option.conditions):
+            assert option.stance != "suits"
