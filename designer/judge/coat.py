@@ -133,7 +133,7 @@ def advise(forecast: Forecast, style: Style | None = None) -> CoatAdvice:
     if lane.coat is not None and lane.coat.kind == "brine":
         kept = f"Knit {verdict.word}: kept in brine, it needs no coat."
         return CoatAdvice(verdict, (), None, gas, (), figures, kept)
-    options = tuple(sorted((option(coat, figures) for coat in COATS), key=lambda one: -one.fit))
+    options = tuple(sorted((option(coat, figures) for coat in COATS), key=_rank))
     planned = ALIKE.get(lane.coat.kind, lane.coat.kind) if lane.coat is not None else ""
     chosen = next((one for one in options if one.coat == planned), None)
     meanwhile = (*_points("meanwhile", figures), *_remedies(verdict))
@@ -142,6 +142,11 @@ def advise(forecast: Forecast, style: Style | None = None) -> CoatAdvice:
     )
     sentence += _sentence(verdict, options, chosen)
     return CoatAdvice(verdict, options, chosen, gas, meanwhile, figures, sentence)
+
+
+def _rank(option: Option) -> tuple[int, float]:
+    """Sorts by stance, then by fit."""
+    return (SUITS, WITH_CARE, AGAINST).index(option.stance), -option.fit
 
 
 def facts(forecast: Forecast, style: Style | None) -> dict[str, float]:

@@ -111,7 +111,12 @@ def test_whey_still_running_speaks_against_bag_and_wax() -> None:
 
 @pytest.mark.parametrize(
     ("name", "planned"),
-    [("highfold-alpine", "washed"), ("kitchen-bloom", "bloomy"), ("weirside-gouda", "coating")],
+    [
+        ("highfold-alpine", "washed"),
+        ("kitchen-bloom", "bloomy"),
+        ("weirside-gouda", "coating"),
+        ("lantern-colby", "bag"),
+    ],
 )
 def test_sound_cheeses_suit_the_coat_their_recipe_plans(name: str, planned: str) -> None:
     got = advice(recipe(name))
