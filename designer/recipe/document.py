@@ -53,9 +53,18 @@ class MilkSource(Model):
         None, "volume", "volume", low=0.01, high=100_000.0, step=1.0, help="Milk by volume at 20 °C."
     )
     mass_kg: float | None = quantity(None, "mass", "mass", low=0.01, high=100_000.0, step=1.0, help="Milk by mass.")
-    fat_pct: float | None = quantity(None, "fat", "percent", low=0.0, high=15.0, step=0.1, help="Fat, g per 100 g.")
+    fat_pct: float | None = quantity(
+        None, "fat", "percent", low=0.0, high=15.0, step=0.1, help="Fat, g per 100 g.", usual=(None, 10.0)
+    )
     protein_pct: float | None = quantity(
-        None, "protein", "percent", low=1.0, high=10.0, step=0.1, help="Total protein (nitrogen × 6.38), g per 100 g."
+        None,
+        "protein",
+        "percent",
+        low=1.0,
+        high=10.0,
+        step=0.1,
+        help="Total protein (nitrogen × 6.38), g per 100 g.",
+        usual=(2.4, 7.5),
     )
     casein_pct: float | None = quantity(
         None, "casein", "percent", low=0.5, high=8.0, step=0.1, help="Casein, g per 100 g."
@@ -69,7 +78,9 @@ class MilkSource(Model):
     temperature_c: float | None = quantity(
         None, "temperature", "temperature", low=0.0, high=45.0, step=1.0, help="Temperature as it goes into the vat."
     )
-    age_h: float = quantity(0.0, "age", "hours", low=0.0, high=168.0, step=6.0, help="Time kept cold since milking.")
+    age_h: float = quantity(
+        0.0, "age", "hours", low=0.0, high=168.0, step=6.0, help="Time kept cold since milking.", usual=(None, 96.0)
+    )
     heat: Heat = words("pasteurised", "Heat treatment.", label="heat treatment")
     heat_c: float | None = quantity(
         None, "heat_temperature", "temperature", low=50.0, high=145.0, step=1.0, help="Heated to."
@@ -107,6 +118,7 @@ class Starter(Model):
         label="bulk starter",
         help="Liquid starter, share of the milk.",
         source="0.5-3 %: published makes",
+        usual=(0.05, 6.0),
     )
     mass_kg: float | None = quantity(
         None, "mass", "small_mass", low=1e-6, high=100.0, step=0.001, help="Mass of freeze-dried or frozen culture."
@@ -120,6 +132,8 @@ class Starter(Model):
         step=1e10,
         help="Living cells per gram, from the pack.",
         source="1e11-1e13: concentrates, published",
+        usual=(1e9, 5e13),
+        usual_where="on a pack",
     )
     cells_per_ml: float | None = quantity(
         None, "cells", "cells", low=1.0, high=1e9, step=1e6, help="Cells given to each mL of milk."
@@ -137,6 +151,7 @@ class Starter(Model):
         label="units for 100 L",
         help="Units of this pack that do as 1 % bulk starter in 100 L.",
         source="10 (another maker 6.5): common practice",
+        usual=(1.0, 50.0),
     )
     acidity_pct: float | None = quantity(
         None, "acidity", "acidity", low=0.1, high=3.0, step=0.05, help="Titratable acidity of a liquid starter."
@@ -185,6 +200,8 @@ class Addition(Model):
         high=5000.0,
         step=10.0,
         help="Strength on the bottle or tub, IMCU per mL or g.",
+        usual=(50.0, 2500.0),
+        usual_where="on a bottle (liquids 50-650, powders 1000-2300)",
     )
     strength_pct: float | None = quantity(
         None,
@@ -198,7 +215,7 @@ class Addition(Model):
     )
     acid: Acid | None = words(None, "Which acid.", shape="choice")
     age_months: float = quantity(
-        0.0, "age", "months", low=0.0, high=60.0, step=1.0, help="Since the coagulant was made."
+        0.0, "age", "months", low=0.0, high=60.0, step=1.0, help="Since the coagulant was made.", usual=(None, 30.0)
     )
     lot: str = words("", "Lot.")
 
@@ -226,7 +243,7 @@ class Form(Model):
 
     shape: Shape = words("cylinder", "Shape of one cheese.")
     diameter_mm: float | None = quantity(
-        None, "diameter", "length", low=20.0, high=1500.0, step=5.0, help="Of a round cheese."
+        None, "diameter", "length", low=20.0, high=1500.0, step=5.0, help="Of a round cheese.", usual=(40.0, 700.0)
     )
     length_mm: float | None = quantity(
         None, "length", "length", low=20.0, high=1500.0, step=5.0, help="Of a block or loaf."
@@ -235,7 +252,14 @@ class Form(Model):
         None, "width", "length", low=20.0, high=1500.0, step=5.0, help="Of a block, loaf or pyramid's foot."
     )
     height_mm: float = quantity(
-        ..., "height", "length", low=10.0, high=1000.0, step=5.0, help="Height of the finished cheese."
+        ...,
+        "height",
+        "length",
+        low=10.0,
+        high=1000.0,
+        step=5.0,
+        help="Height of the finished cheese.",
+        usual=(15.0, 300.0),
     )
     count: int = words(1, "How many cheeses of one make.", shape="number")
     follower_diameter_mm: float | None = quantity(
@@ -249,7 +273,14 @@ class Form(Model):
         help="Diameter of the plate that presses; else the cheese's face.",
     )
     lever: float = quantity(
-        1.0, "lever", "ratio", low=0.5, high=30.0, step=0.5, help="Force on the cheese over the load hung up."
+        1.0,
+        "lever",
+        "ratio",
+        low=0.5,
+        high=30.0,
+        step=0.5,
+        help="Force on the cheese over the load hung up.",
+        usual=(1.0, 20.0),
     )
 
     @model_validator(mode="after")

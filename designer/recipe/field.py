@@ -15,6 +15,7 @@ from pydantic_core import PydanticUndefined
 
 from designer.units import GRAIN, KINDS
 
+Usual = tuple[float | None, float | None]
 Shape = Literal["quantity", "text", "choice", "yes", "number", "table", "tables", "end"]
 
 
@@ -37,7 +38,9 @@ class Model(BaseModel):
 class FieldMeta:
     """What is known of one field.
 
-    `kind` is a key of `units.KINDS` ("" for words); `low`, `high` and `step` are in base units.
+    `kind` is a key of `units.KINDS` ("" for words); `low`, `high`, `step` and `usual` are in base units. `usual` is the
+    range practice stays in, open ends None, and `usual_where` where that is so ("on a hand press"); `recipe/sure.py`
+    asks about what lies far outside it.
     """
 
     name: str
@@ -55,6 +58,8 @@ class FieldMeta:
     required: bool = False
     default: Any = None
     model: type[Model] | None = None
+    usual: Usual | None = None
+    usual_where: str = ""
 
 
 def quantity(
@@ -68,11 +73,14 @@ def quantity(
     help: str,
     label: str = "",
     source: str = "",
+    usual: Usual | None = None,
+    usual_where: str = "",
 ) -> Any:
     """A number of a kind with its unit. `default` is in base units; `...` makes it required, None leaves it open."""
     assert kind in KINDS, kind
     extra: dict[str, Any] = {"key": key, "shape": "quantity", "kind": kind, "step": step, "help": help, "label": label}
-    extra |= {"source": source, "low": low, "high": high}
+    extra |= {"source": source, "low": low, "high": high, "usual_where": usual_where}
+    extra["usual"] = None if usual is None else list(usual)
     return Field(default, ge=low, le=high, json_schema_extra=extra)
 
 
@@ -115,6 +123,7 @@ def field_metas(model: type[Model]) -> tuple[FieldMeta, ...]:
         choices = _choices(bare)
         known: dict[str, Any] = {key: value for key, value in extra.items() if key in FieldMeta.__slots__}
         shape = known.pop("shape", "text")
+        usual = getattr(model, "USUAL", {}).get(name, known.pop("usual", None))
         default = None if info.default is PydanticUndefined else info.default
         out.append(
             FieldMeta(
@@ -127,6 +136,7 @@ def field_metas(model: type[Model]) -> tuple[FieldMeta, ...]:
                 required=info.is_required(),
                 default=default,
                 model=_model(bare),
+                usual=None if usual is None else (usual[0], usual[1]),
                 **known,
             )
         )

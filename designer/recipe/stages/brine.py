@@ -34,6 +34,7 @@ class Brine(Stage):
         label="strength",
         help="Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.",
         source="18-23 %: common practice",
+        usual=(12.0, 26.4),
     )
     brine_c: float = quantity(
         13.0,
@@ -45,6 +46,7 @@ class Brine(Stage):
         label="temperature",
         help="Temperature of the brine.",
         source="8-15 °C: common practice",
+        usual=(4.0, 20.0),
     )
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:

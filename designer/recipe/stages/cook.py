@@ -5,11 +5,12 @@ Slow at first, at most 1 °C in 5 min (University of Guelph, Cheddar); too fast 
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import ClassVar, Literal
 
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
-from designer.recipe.field import part, quantity, words
+from designer.recipe.field import Usual, part, quantity, words
 from designer.recipe.stages.stage import Row, RowContext, VatStage
 
 
@@ -21,6 +22,7 @@ class Cook(VatStage):
     ENDS: ClassVar[tuple[By, ...]] = ("time", "temperature", "ph", "acidity", "feel")
     PLAN: ClassVar[tuple[str, ...]] = ("to {temperature_c}", "over {ramp_min}")
     PLACE: ClassVar[int] = schedule.PLACE_UNDER_WHEY
+    USUAL: ClassVar[Mapping[str, Usual]] = {"temperature_c": (25.0, 60.0)}
 
     kind: Literal["cook"] = words("cook", "Kind of stage.")
     end: End = part(after(30.0), "end", "end", "What ends the stage.")

@@ -36,6 +36,7 @@ class Cut(VatStage):
         label="size of cut",
         help="Edge of the curd pieces.",
         source="hard grating 2, Alpine 3-4, Cheddar 9.5, Camembert 12-30 mm: published makes",
+        usual=(2.0, 50.0),
     )
 
     def rows(self, context: RowContext) -> list[Row]:

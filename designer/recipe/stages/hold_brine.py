@@ -33,6 +33,7 @@ class HoldBrine(Stage):
         label="strength",
         help="Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.",
         source="6-10 %: common practice",
+        usual=(3.0, 16.0),
     )
     brine_c: float = quantity(
         6.0,
@@ -44,6 +45,7 @@ class HoldBrine(Stage):
         label="temperature",
         help="Temperature of the brine.",
         source="4-8 °C: common practice",
+        usual=(0.0, 16.0),
     )
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import ClassVar, Literal
 
 from designer.recipe import schedule
 from designer.recipe.end import By, End
-from designer.recipe.field import part, words
+from designer.recipe.field import Usual, part, words
 from designer.recipe.stages.stage import Row, RowContext, VatStage
 
 
@@ -19,6 +20,7 @@ class LacticSet(VatStage):
     PLAN: ClassVar[tuple[str, ...]] = ("keep still", "at {temperature_c}")
     TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
     STEP_MAX_MIN: ClassVar[float] = 5.0
+    USUAL: ClassVar[Mapping[str, Usual]] = {"temperature_c": (12.0, 45.0)}
 
     kind: Literal["lactic_set"] = words("lactic_set", "Kind of stage.")
     end: End = part(End(by="ph", of="curd", value=4.6, latest_min=1800.0), "end", "end", "What ends the stage.")

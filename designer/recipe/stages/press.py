@@ -31,9 +31,20 @@ class PressStep(Model):
         step=1.0,
         label="load",
         help="Weight hung on the press, before its lever.",
+        usual=(None, 200.0),
+        usual_where="on a hand press",
     )
     pressure_kpa: float | None = quantity(
-        None, "pressure", "pressure", low=0.0, high=400.0, step=1.0, label="pressure", help="Pressure on the cheese."
+        None,
+        "pressure",
+        "pressure",
+        low=0.0,
+        high=400.0,
+        step=1.0,
+        label="pressure",
+        help="Pressure on the cheese.",
+        usual=(None, 200.0),
+        usual_where="on a hand press",
     )
     length_min: float = quantity(
         ..., "length", "duration", low=0.5, high=20_000.0, step=5.0, label="length", help="How long this load stays."

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import ClassVar, Literal
 
 from designer.recipe.end import By, End, after
-from designer.recipe.field import part, words
+from designer.recipe.field import Usual, part, words
 from designer.recipe.stages.stage import VatStage
 
 
@@ -18,6 +19,7 @@ class Ripen(VatStage):
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
     PLAN: ClassVar[tuple[str, ...]] = ("at {temperature_c}",)
     TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
+    USUAL: ClassVar[Mapping[str, Usual]] = {"temperature_c": (10.0, 46.0)}
 
     kind: Literal["ripen"] = words("ripen", "Kind of stage.")
     end: End = part(after(45.0), "end", "end", "What ends the stage.")

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import ClassVar, Literal
 
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
-from designer.recipe.field import part, quantity, words
+from designer.recipe.field import Usual, part, quantity, words
 from designer.recipe.stages.stage import Handle, RoomStage, Row, RowContext
 
 
@@ -20,6 +21,7 @@ class Room(RoomStage):
     PLAN: ClassVar[tuple[str, ...]] = ("at {room_c}", "{humidity_pct} humidity")
     PLACE: ClassVar[int] = schedule.PLACE_AIR
     STEP_MAX_MIN: ClassVar[float] = 60.0
+    USUAL: ClassVar[Mapping[str, Usual]] = {"room_c": (0.0, 26.0), "humidity_pct": (60.0, None)}
 
     kind: Literal["room"] = words("room", "Kind of stage.")
     end: End = part(after(43_200.0), "end", "end", "What ends the stage.")

@@ -35,6 +35,7 @@ class Salt(VatStage):
         label="salt",
         help="Dry salt strewn.",
         source="Cheddar 2.5-3.0 % of curd: common practice",
+        usual=(0.2, 5.0),
     )
     of: Literal["curd", "milk"] = words("curd", "What the share is taken of.", label="share of")
     on: Literal["curd", "cheese"] = words(

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import ClassVar, Literal
 
 from designer.recipe import schedule
 from designer.recipe.end import By, End
-from designer.recipe.field import part, words
+from designer.recipe.field import Usual, part, words
 from designer.recipe.stages.stage import Row, RowContext, VatStage
 
 
@@ -19,6 +20,7 @@ class Set(VatStage):
     ENDS: ClassVar[tuple[By, ...]] = ("time", "floc_multiple", "firmness", "feel")
     PLAN: ClassVar[tuple[str, ...]] = ("stir in 1 min, then still",)
     TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
+    USUAL: ClassVar[Mapping[str, Usual]] = {"temperature_c": (18.0, 45.0)}
 
     kind: Literal["set"] = words("set", "Kind of stage.")
     end: End = part(End(by="floc_multiple", value=3.0, latest_min=90.0), "end", "end", "What ends the stage.")

@@ -31,6 +31,7 @@ class Settle(VatStage):
         step=0.5,
         label="pressure",
         help="Pressure of the plates on the bed.",
+        usual=(None, 15.0),
     )
 
     def rows(self, context: RowContext) -> list[Row]:

@@ -12,7 +12,7 @@ from pydantic import model_validator
 
 from designer.recipe import schedule
 from designer.recipe.end import END_VALUE_KIND, By, End, after
-from designer.recipe.field import Model, field_meta, part, quantity, words
+from designer.recipe.field import Model, Usual, field_meta, part, quantity, words
 from designer.units import System, show
 
 Row = dict[str, float]
@@ -73,6 +73,8 @@ class Stage(Model):
     """Clauses of the plan line; one is used when every field it names is set and not 0. Kept short: the column is."""
     TICKS: ClassVar[tuple[str, ...]] = ()
     """What the maker ticks off on the plan: a yes or no, not a figure."""
+    USUAL: ClassVar[Mapping[str, Usual]] = {}
+    """Usual range of a field the kind shares with others, by field."""
     PLACE: ClassVar[int] = schedule.PLACE_MILK
     DISTURBED: ClassVar[float] = 0.0
     STEP_MAX_MIN: ClassVar[float] = 1.0

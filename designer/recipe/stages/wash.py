@@ -58,6 +58,7 @@ class Wash(Stage):
         label="water on",
         help="Water added, as share of the milk's mass.",
         source="Gouda 20-25 % of milk: University of Guelph",
+        usual=(2.0, 100.0),
     )
     water_l: float | None = quantity(
         None,

@@ -1,0 +1,116 @@
+"""Values far outside practice: "Sure? Usual is ...". A question, never a refusal; the ranges stand with the fields.
+
+Where practice lies is common practice unless the field names a source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from designer.recipe.document import Addition, Branch, Recipe, stage_label
+from designer.recipe.dose import addition_columns, rennet_imcu_per_l
+from designer.recipe.error import RecipeError
+from designer.recipe.field import FieldMeta, Model, Usual, field_metas
+from designer.recipe.milk import blend, milk_label
+from designer.recipe.stages.press import Press
+from designer.units import KINDS, System, convert, show
+
+RENNET_IMCU_L: Usual = (10.0, 120.0)
+"""Cow milk 32-45, calf liquid about 50, one rule of thumb 100 IMCU/L (common practice)."""
+CALCIUM_CHLORIDE_G_KG: Usual = (None, 0.4)
+"""0.1-0.2 g per litre, dry (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """A value worth a second look: id of its part, field, where it stands in words, and the question."""
+
+    part: str
+    field: str
+    where: str
+    sentence: str
+
+
+def asked(meta: FieldMeta, value: float, system: System = "metric") -> str:
+    """The question to ask of a value of a field; "" where it lies in practice or nothing is known."""
+    if meta.usual is None:
+        return ""
+    return _question(value, meta.usual, meta.kind, meta.usual_where, system)
+
+
+def _question(value: float, usual: Usual, kind: str, where: str, system: System) -> str:
+    low, high = usual
+    if (low is None or value >= low) and (high is None or value <= high):
+        return ""
+    side = "below" if low is not None and value < low else "above"
+    said = " to ".join(_roughly(end, kind, system) for end in usual if end is not None)
+    usual_is = f"from {said}" if high is None else f"up to {said}" if low is None else said
+    return (
+        f"Sure? {show(value, kind, system=system)} is far {side} what is usual{f' {where}' if where else ''}: "
+        f"{usual_is}. Check the unit or the decimal point."
+    )
+
+
+def _roughly(value: float, kind: str, system: System) -> str:
+    """Two figures: the end of a usual range is no sharp thing."""
+    unit = KINDS[kind].display(system)[0]
+    return f"{float(f'{convert(value, kind, unit):.2g}'):g} {unit}".strip()
+
+
+def doubts(recipe: Recipe, system: System = "metric") -> tuple[Doubt, ...]:
+    """Everything in a recipe that lies far outside practice, in the order of the document."""
+    return tuple(_all(recipe, system))
+
+
+def _all(recipe: Recipe, system: System) -> Iterator[Doubt]:
+    for index, source in enumerate(recipe.milks):
+        yield from _of(source, source.id, milk_label(recipe, index), system)
+    for lane in recipe.lanes():
+        place = f"branch “{lane.name or lane.id}”, " if isinstance(lane, Branch) else ""
+        for starter in lane.starters:
+            yield from _of(starter, starter.id, place + (starter.name or "starter"), system)
+        for addition in lane.additions:
+            yield from _of(addition, addition.id, place + _called(addition), system)
+        if isinstance(lane, Recipe):
+            yield from _of_doses(recipe, system)
+        if lane.form is not None:
+            yield from _of(lane.form, "form", place + "form", system)
+        for index, stage in enumerate(lane.stages):
+            yield from _of(stage, stage.id, place + stage_label(lane.stages, index), system)
+            if isinstance(stage, Press):
+                for step in stage.steps:
+                    yield from _of(step, stage.id, place + stage_label(lane.stages, index), system)
+
+
+def _called(addition: Addition) -> str:
+    return addition.name or addition.what.replace("_", " ")
+
+
+def _of(part: Model, part_id: str, where: str, system: System) -> Iterator[Doubt]:
+    for meta in field_metas(type(part)):
+        value = getattr(part, meta.name)
+        if meta.usual is not None and value is not None:
+            sentence = asked(meta, value, system)
+            if sentence:
+                yield Doubt(part_id, meta.name, where, sentence)
+
+
+def _of_doses(recipe: Recipe, system: System) -> Iterator[Doubt]:
+    """Doses that only the milk they go into can judge."""
+    try:
+        milk = blend(recipe)
+    except RecipeError:
+        return  # said where the recipe is lowered
+    kinds = {stage.id: stage.kind for stage in recipe.stages}
+    for each in recipe.additions:
+        if each.what == "coagulant" and kinds[each.at] == "set":
+            dose = rennet_imcu_per_l(each, milk)
+            sentence = _question(dose, RENNET_IMCU_L, "ratio", "in IMCU per litre of milk", system)
+        elif each.what == "calcium_chloride" and (each.volume_l is None or each.strength_pct is not None):
+            dose = addition_columns(each, milk)["cacl2_g_kg"]
+            sentence = _question(dose, CALCIUM_CHLORIDE_G_KG, "ratio", "in grams, dry, per kg of milk", system)
+        else:
+            continue
+        if sentence:
+            yield Doubt(each.id, "amount", _called(each), sentence)
