@@ -1,4 +1,4 @@
-"""The command line: `curdwright open | forecast | check | plan | validate | schema`.
+"""The command line: `curdwright open | forecast | check | plan | scale | validate | schema`.
 
 Everything but `open` and `plan` works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or written;
 3: a fault of our own. Whatever goes wrong is a sentence on standard error, never a traceback.
@@ -179,6 +179,43 @@ def plan(
     want = Print(PAPERS[paper], units, model_version(), date)
     pages = _write_pdf(make_plan(_forecast(read, members), one, want), path)
     print(f"{pages} page{'s' if pages > 1 else ''} written to {path.resolve()}")
+
+
+@app.command()
+def scale(
+    recipe: Recipe_,
+    to: Annotated[str, typer.Option("--to", metavar="VOLUME", help="Milk in all, for example “300 L”.")],
+    forms: Annotated[
+        Literal["many", "large"], typer.Option(help="More of the same form, or as many larger ones.")
+    ] = "many",
+    power: Annotated[str, typer.Option(metavar="KW", help="Heating power of the vat, for example “12 kW”.")] = "",
+    out: Annotated[Path | None, typer.Option("--out", "-o", metavar="FILE", help="Write the new recipe here.")] = None,
+    units: Units = "metric",
+    as_json: Json = False,
+) -> None:
+    """A recipe for another amount of milk, with the rule behind every line; nothing is silently multiplied."""
+    from designer.plan.variants import print_scaled, scaled_json
+    from designer.recipe.document import Vat
+    from designer.recipe.file import read_text, write
+    from designer.recipe.scale import scale as scaled_to
+    from designer.units import parse
+
+    read = _read(recipe)
+    litres = parse(to, "volume", gallon=None if units == "metric" else units).value
+    vat = Vat(power_kw=parse(power, "power").value) if power else None
+    scaled = scaled_to(read, litres, forms=forms, vat=vat, system=units)
+    if out is not None and out.exists():
+        raise CommandError(f"{out} is there already; name a new file for the recipe.")
+    before, after = _forecast(read, 0), _forecast(scaled.recipe, 0)
+    if as_json:
+        from designer.plan.as_json import dumps
+
+        print(dumps(scaled_json(scaled, before, after)))
+    else:
+        print_scaled(scaled, before, after)
+    if out is not None:
+        write(scaled.recipe, out, read_text(recipe))
+        print(f"\nWritten to {out.resolve()}", file=sys.stderr)
 
 
 @app.command()

@@ -99,6 +99,17 @@ def lactic_pct_of_titration(naoh_ml: float, sample_ml: float, normality: float =
     return naoh_ml * normality * LACTIC_G_MOL / (10.0 * sample_ml)
 
 
+def reading_changed(naoh_ml: float, sample_ml: float, new_sample_ml: float, normality: float = 0.1) -> str:
+    """What to say when the sample volume is changed under a burette reading that stays; "" where nothing changes."""
+    if new_sample_ml == sample_ml:
+        return ""
+    before, now = (lactic_pct_of_titration(naoh_ml, sample, normality) for sample in (sample_ml, new_sample_ml))
+    return (
+        f"With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, "
+        f"not {before:.3f} %: read the burette again, or put the sample back."
+    )
+
+
 def lactic_mmol_l(dornic: float) -> float:
     """Lactic acid [mmol/L] of degrees Dornic (0.1 g/L each)."""
     return 100.0 * dornic / LACTIC_G_MOL
