@@ -85,7 +85,7 @@ def writes(recipe: Recipe, previous_text: str | None = None) -> str:
             text = merged(recipe, previous_text)
             if reads(text) == recipe:
                 return text
-        except (RecipeError, TOMLKitError, KeyError, TypeError):
+        except (ValueError, TOMLKitError, KeyError, TypeError):
             pass
     return fresh(recipe)
 

@@ -7,6 +7,7 @@ merged with its part of the document by id; only keys whose meaning changed are 
 from __future__ import annotations
 
 import re
+import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -18,7 +19,7 @@ from designer.recipe.document import Branch, Recipe
 from designer.recipe.end import END_VALUE_KIND, End
 from designer.recipe.error import RecipeError
 from designer.recipe.field import FieldMeta, Model, field_metas
-from designer.recipe.reading import quantity_of
+from designer.recipe.reading import build, quantity_of
 from designer.recipe.stages.stage import Stage
 from designer.units import GRAIN, KINDS, UnitError, exact, parse
 
@@ -268,11 +269,12 @@ def _merged_block(block: Block, name: str, model: Model) -> str:
 # --- The whole document ---------------------------------------------------------------------------------------------
 
 
-def _block_id(block: Block, name: str) -> str:
-    data: Any = tomlkit.parse(block.text).unwrap()
+def _block_data(block: Block, name: str) -> dict[str, Any]:
+    """The table of a block as plain data; many times quicker than with its comments."""
+    data: Any = tomllib.loads(block.text)
     for step in name.split("."):
         data = data[step][0] if isinstance(data[step], list) else data[step]
-    return str(data.get("id", ""))
+    return dict(data)
 
 
 @dataclass(slots=True)
@@ -329,7 +331,7 @@ def _joined(top: str, placed: list[_Placed]) -> str:
 
 def _by_id(found: list[Block], own: list[int], name: str, parts: list[Any]) -> dict[str, int]:
     """Part id -> its block; a part whose id alone changed keeps the block in its place."""
-    ids = [_block_id(found[index], name) for index in own]
+    ids = [str(_block_data(found[index], name).get("id", "")) for index in own]
     out = dict(zip(ids, own, strict=True))
     if len(parts) == len(own):
         known = {part.id for part in parts}
@@ -346,9 +348,17 @@ def _new_part(name: str, listed: bool, part: Model) -> str:
 
 def _kept_part(block: Block, name: str, part: Model) -> str:
     if not isinstance(part, Branch):
-        return _merged_block(block, name, part)
+        return block.text if _says(block, name, part) else _merged_block(block, name, part)
     inner = blocks(block.text, f"{name}.")
     return _joined(_merged_block(inner[0], name, part), _merge_parts(part, inner, f"{name}."))
+
+
+def _says(block: Block, name: str, part: Model) -> bool:
+    """Does the block already mean this part?"""
+    try:
+        return build(type(part), _block_data(block, name), "") == part
+    except RecipeError:
+        return False
 
 
 def merged(recipe: Recipe, text: str) -> str:
