@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
+
 import numpy as np
 import pytest
 
@@ -182,3 +185,10 @@ def test_cooling_against_the_exact_block() -> None:
         exact = 4.0 + 28.0 * share
         ours = float(np.interp(hours * 60.0, path.out[:, 0], path.out[:, 5]))
         assert ours == pytest.approx(exact, abs=2.0)
+
+
+def test_the_cache_is_named_after_all_that_is_compiled() -> None:
+    """An edited law never meets an old compiled result: the key covers whatever the march imports here."""
+    code = "import sys, designer.make.march; print(*(m for m in sys.modules if m.startswith('designer.make.')))"
+    found = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split()
+    assert {f"{name.rpartition('.')[2]}.py" for name in found} | {"constants.toml"} == set(kernel.MARCHED)
