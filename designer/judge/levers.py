@@ -8,29 +8,33 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
-from typing import Any
+from functools import cached_property, lru_cache
+from typing import Any, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.judge.movable import Movable, changes, made_stages, movables
+from designer.forecast import forecast
+from designer.judge.movable import Movable, changes, made_stages, movables, moved
 from designer.make import many
-from designer.make.kernel import prepare
-from designer.make.run import day_row
+from designer.make.outcomes import outcomes
+from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
+from designer.make.run import DAY_MIN, day_row
 from designer.make.start import first_state, parameters
 from designer.recipe.document import Addition, Recipe, Starter
 from designer.recipe.error import RecipeError
+from designer.recipe.field import Model
 from designer.recipe.lower import context_of, geometry, given_at, stage_rows, temperatures_before
 from designer.recipe.milk import blend
-from designer.recipe.schedule import PLACE_MOULD, PLACE_UNDER_WHEY, T_FOLLOW, Milk, as_rows
+from designer.recipe.schedule import PLACE_MOULD, PLACE_UNDER_WHEY, Milk, as_rows
 from designer.recipe.stages.stage import Geometry, RowContext, Stage
 
 Floats = NDArray[np.float64]
 Given = tuple[Starter | Addition, ...]
-HOT_C, HOT_STEP_MIN = 43.0, 0.5
+M = TypeVar("M", bound=Model)
 LONGER_UNDER_WHEY, LONGER_COOLING, LONGER = 3.0, 2.0, 4.0
-"""How much longer steps are than in a forecast, by what limits them."""
+"""How much longer steps are than in a forecast, by what limits them: whey loss, conduction, acid."""
+LONGEST_MIN, NO_LIMIT_MIN = 30.0, 1e6
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,15 +81,6 @@ class Levers:
         return self.keys.index(key)
 
 
-@dataclass(frozen=True, slots=True)
-class _Move:
-    """One changed value as rows: which stages read differently, and the milk and starter time if they do."""
-
-    pieces: Mapping[int, NDArray[Any]]
-    starter_min: float
-    milk: Milk
-
-
 def levers(recipe: Recipe, *, only: Collection[tuple[str, str]] | None = None) -> Levers:
     """Both ways, one step of every setting of the main make (or of those whose paths are in `only`).
 
@@ -103,19 +98,36 @@ def levers(recipe: Recipe, *, only: Collection[tuple[str, str]] | None = None) -
 def effects(recipe: Recipe, which: Sequence[Movable], values: Sequence[float]) -> dict[str, Floats]:
     """Outcomes of the recipe (first) and of the recipe with each setting alone at its value, shape (1 + n,) a key.
 
-    nan for a value that can't be set. On the long steps of this module.
+    nan for a value that can't be set. On the long steps of this module, but for a vat that parts with whey or cream:
+    what is left of it is forecast in full.
     """
+    if any(branch.of != "curd" for branch in recipe.branches):
+        return _forecast_each(recipe, which, values)
     make = _Make(recipe)
     moves = [make.move(one, value) for one, value in zip(which, values, strict=True)]
-    place = [k for k, move in enumerate(moves) if move is not None]
-    marks = many.march_variants(make.base, [make.variant(move) for move in moves if move is not None])
-    found = many.outcomes(marks, mill_row=make.mill_row(marks), milk_kg=make.milk_kg(moves))
+    place = np.array([0, *(k for k, move in enumerate(moves, start=1) if move is not None)])
+    marks = many.march_variants(make.base, [move for move in moves if move is not None])
+    found = outcomes(marks, mill_row=make.mill_row(marks), milk_kg=make.milk_kg(which, values)[place])
     out = {}
     for key, column in found.items():
         if not np.isnan(column[0]):
             out[key] = np.full(len(moves) + 1, np.nan)
-            out[key][0] = column[0]
-            out[key][1 + np.array(place, dtype=int)] = column[1:]
+            out[key][place] = column
+    return out
+
+
+def _forecast_each(recipe: Recipe, which: Sequence[Movable], values: Sequence[float]) -> dict[str, Floats]:
+    base = {key: one.value for key, one in forecast(recipe).outcomes.items()}
+    out = {key: np.full(len(which) + 1, np.nan) for key in base}
+    for key, value in base.items():
+        out[key][0] = value
+    for k, (one, to) in enumerate(zip(which, values, strict=True), start=1):
+        try:
+            found = forecast(moved(recipe, one, to)).outcomes
+        except RecipeError:
+            continue
+        for key in base.keys() & found.keys():
+            out[key][k] = found[key].value
     return out
 
 
@@ -126,51 +138,39 @@ class _Make:
         self.recipe = recipe
         self.milk = blend(recipe)
         self.stages = tuple(made_stages(recipe))
-        self.given = [given_at(recipe, stage) for stage in self.stages]
         starts_c = temperatures_before(recipe, self.milk.temperature_c)
         self.contexts = [
             context_of(recipe, recipe, index, self.milk, starts_c[stage.id]) for index, stage in enumerate(self.stages)
         ]
-        self.hot = _hot(self.stages, starts_c)
-        self.pieces = [self._piece(index, self.contexts[index]) for index in range(len(self.stages))]
-        self.starter_min = self._starter_min({})
-        rows = [self._longer(index, piece) for index, piece in enumerate(self.pieces)]
+        self.given = [given_at(recipe, stage) for stage in self.stages]
+        self.pieces = [
+            _pieces(_Same(stage, *given), context)
+            for stage, given, context in zip(self.stages, self.given, self.contexts, strict=True)
+        ]
+        self.starter_min = self._starter_min()
         p, y0 = _start(self.milk)
-        lane = np.concatenate(rows)
-        self.first = np.cumsum([0, *(len(piece) for piece in rows)])
-        self.base = many.base(lane, self._wait(lane), y0, p, self.starter_min)
+        rows = [piece.base for piece in self.pieces]
+        self.base = many.march_base(rows, self._wait(), y0, p, self.starter_min)
 
-    def _piece(self, index: int, context: RowContext) -> NDArray[Any]:
-        return _piece(self.stages[index], self.given[index], context)
-
-    def _wait(self, lane: NDArray[Any]) -> NDArray[Any]:
+    def _wait(self) -> NDArray[Any]:
+        """The row that waits for 24 h, where the forecast lets it wait."""
         room = next((stage for stage in self.recipe.stages if stage.kind == "room"), None)
-        cool = getattr(room, "temperature_c", None) or self.recipe.room_c if room is not None else self.recipe.room_c
-        return day_row(len(self.stages), cool, 0.0, lane[-1])
+        cool = getattr(room, "temperature_c", None) or self.recipe.room_c
+        return _longer(day_row(len(self.stages), cool, DAY_MIN, self.pieces[-1].base[-1]), 0.0)[:1]
 
-    def _longer(self, index: int, piece: NDArray[Any]) -> NDArray[Any]:
-        """The piece on longer steps, which follow the base wherever the rows are as many."""
-        out = piece.copy()
-        if self.hot[index]:
-            under = out["place"] == PLACE_UNDER_WHEY
-            out["step_max_min"] = np.where(under, np.minimum(out["step_max_min"], HOT_STEP_MIN), out["step_max_min"])
-        by = np.where(out["place"] == PLACE_UNDER_WHEY, LONGER_UNDER_WHEY, LONGER)
-        by = np.where((out["t_law"] == T_FOLLOW) & (out["place"] >= PLACE_MOULD), LONGER_COOLING, by)
-        out["step_max_min"] = np.minimum(by * out["step_max_min"], np.maximum(out["minutes"] / 3.0, 0.1))
-        return out
-
-    def _starter_min(self, pieces: Mapping[int, NDArray[Any]], given: Mapping[int, Given] | None = None) -> float:
-        """Planned minute of the first starter."""
+    def _starter_min(self, pieces: Mapping[int, NDArray[Any]] | None = None, given: Given = (), at: int = -1) -> float:
+        """Planned minute of the first starter, with other rows for some stages, or other doses at one."""
         clock = 0.0
         for index in range(len(self.stages)):
-            doses = (given or {}).get(index, self.given[index])
+            doses = given if index == at else self.given[index]
             first = min((each.after_min for each in doses if isinstance(each, Starter)), default=None)
             if first is not None:
                 return clock + first
-            clock += float(pieces.get(index, self.pieces[index])["minutes"].sum())
+            rows = self.pieces[index].base if pieces is None else pieces.get(index, self.pieces[index].base)
+            clock += float(rows["minutes"].sum())
         return 0.0
 
-    def move(self, one: Movable, value: float) -> _Move | None:
+    def move(self, one: Movable, value: float) -> many.Variant | None:
         """What changes when one setting takes a value; None where it can't."""
         if not one.low - 1e-9 <= value <= one.high + 1e-9:
             return None
@@ -184,136 +184,178 @@ class _Make:
                     return self._move_milk(one, value)
                 case "form":
                     assert self.recipe.form is not None
-                    form = geometry(_changed(self.recipe.form, one.field, value))
-                    return self._move_contexts("geometry", {"geometry": form})
-            return self._move_contexts("room", {"room_c": value})
-        except (RecipeError, ValueError):
+                    form = geometry(changed(self.recipe.form, one.field, value))
+                    return many.Variant(self._told("geometry", form), self.starter_min)
+            return many.Variant(self._told("room_c", value), self.starter_min)
+        except ValueError:
             return None
 
-    def _move_stage(self, one: Movable, value: float) -> _Move:
+    def _move_stage(self, one: Movable, value: float) -> many.Variant:
         index = next(k for k, stage in enumerate(self.stages) if stage.id == one.where)
-        stage = _changed(self.stages[index], one.field, value)
-        pieces = {index: _piece(stage, self.given[index], self.contexts[index])}
-        ends_c = stage.end_temperature_c(self.contexts[index].temperature_c)
+        rows, ends_c = self.pieces[index].own(one.field, value)
+        pieces = {index: rows}
         if self.recipe.vat is not None and ends_c == ends_c:
             pieces |= self._warmed(index + 1, ends_c)
-        return _Move(pieces, self._starter_min(pieces), self.milk)
+        return many.Variant(pieces, self._starter_min(pieces))
 
     def _warmed(self, first: int, start_c: float) -> dict[int, NDArray[Any]]:
-        """Pieces of the later stages whose rows depend on the temperature they start from."""
+        """Rows of the later stages that depend on the temperature they start from."""
         out = {}
         for index in range(first, len(self.stages)):
-            context = replace(self.contexts[index], temperature_c=start_c)
-            if "start" in _depends(self.stages[index], self.given[index], self.contexts[index]):
-                out[index] = self._piece(index, context)
+            if "temperature_c" in self.pieces[index].depends:
+                out[index] = self.pieces[index].told("temperature_c", start_c)
             start_c = self.stages[index].end_temperature_c(start_c)
         return out
 
-    def _move_dose(self, one: Movable, value: float) -> _Move:
-        index, at = next(
-            (k, j) for k, doses in enumerate(self.given) for j, each in enumerate(doses) if each.id == one.where
-        )
-        doses = self.given[index]
-        given = (*doses[:at], _changed(doses[at], one.field, value), *doses[at + 1 :])
-        pieces = {index: _piece(self.stages[index], given, self.contexts[index])}
-        return _Move(pieces, self._starter_min(pieces, {index: given}), self.milk)
+    def _move_dose(self, one: Movable, value: float) -> many.Variant:
+        index = next(k for k, doses in enumerate(self.given) if any(each.id == one.where for each in doses))
+        rows, given = self.pieces[index].dose(one.where, one.field, value)
+        return many.Variant({index: rows}, self._starter_min(None, given, index))
 
-    def _move_milk(self, one: Movable, value: float) -> _Move:
+    def _move_milk(self, one: Movable, value: float) -> many.Variant:
         milks = tuple(
-            _changed(source, one.field, value) if source.id == one.where else source for source in self.recipe.milks
+            changed(source, one.field, value) if source.id == one.where else source for source in self.recipe.milks
         )
         milk = blend(self.recipe.model_copy(update={"milks": milks}))
-        pieces = self._move_contexts("milk", {"milk": milk}).pieces
+        pieces = self._told("milk", milk)
         if self.recipe.vat is not None and milk.temperature_c != self.milk.temperature_c:
-            pieces = {**pieces, **self._warmed(0, milk.temperature_c)}
-        return _Move(pieces, self.starter_min, milk)
+            pieces |= self._warmed(0, milk.temperature_c)
+        p, y0 = _start(milk)
+        return many.Variant(pieces, self.starter_min, y0, p)
 
-    def _move_contexts(self, what: str, update: Mapping[str, Any]) -> _Move:
-        """What changes when every stage is told something else of the make."""
-        pieces = {}
-        for index, stage in enumerate(self.stages):
-            if what in _depends(stage, self.given[index], self.contexts[index]):
-                pieces[index] = self._piece(index, replace(self.contexts[index], **update))
-        return _Move(pieces, self.starter_min, self.milk)
-
-    def variant(self, move: _Move) -> many.Variant:
-        """The move as rows from the first stage that reads differently."""
-        other_milk = move.milk is not self.milk
-        last = len(self.stages) - 1
-        stage = 0 if other_milk else min(move.pieces, default=last)
-        rows = [
-            self._longer(index, move.pieces[index])
-            if index in move.pieces
-            else self.base.rows[self.first[index] : self.first[index + 1]]
-            for index in range(stage, last + 1)
-        ]
-        for index, piece in zip(range(stage, last + 1), rows, strict=True):
-            own = self.base.rows[self.first[index] : self.first[index + 1]]
-            if len(piece) == len(own):
-                piece["step_max_min"] = own["step_max_min"]
-        p, y0 = _start(move.milk) if other_milk else (None, None)
-        return many.Variant(stage, np.concatenate(rows), move.starter_min, y0, p)
+    def _told(self, what: str, value: Any) -> dict[int, NDArray[Any]]:
+        """Rows of the stages that depend on what is told to all of them."""
+        return {index: own.told(what, value) for index, own in enumerate(self.pieces) if what in own.depends}
 
     def mill_row(self, marks: many.Marks) -> NDArray[np.int64] | None:
-        """First row of milling, else of salting the curd, of every make."""
+        """First row of milling, else of salting, of every make."""
         kinds = [stage.kind for stage in self.stages]
         stage = next((kinds.index(kind) for kind in ("mill", "salt") if kind in kinds), None)
-        return None if stage is None else (marks.rows["stage"] == stage).argmax(axis=1)
+        return None if stage is None else marks.bounds[:, stage]
 
-    def milk_kg(self, moves: Sequence[_Move | None]) -> Floats:
-        """Milk in the vat of every make that can be."""
-        return np.array([self.milk.mass_kg, *(move.milk.mass_kg for move in moves if move is not None)])
+    def milk_kg(self, which: Sequence[Movable], values: Sequence[float]) -> Floats:
+        """Milk behind the main make: of the recipe, and with each setting at its value."""
+        kept = 1.0 - sum(branch.share_pct for branch in self.recipe.branches if branch.of == "curd") / 100.0
+        base = self.milk.mass_kg
+        volume = {"volume_l": self.milk.density_kg_l, "mass_kg": 1.0}
+        more = [
+            (value - one.value) * volume.get(one.field, 0.0) if one.of == "milk" else 0.0
+            for one, value in zip(which, values, strict=True)
+        ]
+        return kept * (base + np.array([0.0, *more]))
 
 
-def _changed(part: Any, field: str, value: float) -> Any:
-    """A part with one figure changed, validated anew as an edit is."""
-    data = dict(part) | changes(part, field, value)
+def changed(part: M, field: str, value: float) -> M:
+    """A part of a recipe with one figure changed, validated anew as an edit is; ValueError where it can't be."""
+    moved = changes(part, field, value)
+    data = dict(part) | moved
     if isinstance(part, Stage):
-        data = type(part).reconcile(data, changes(part, field, value))
+        data = type(part).reconcile(data, moved)
     return type(part).model_validate(data)
 
 
-@lru_cache(maxsize=8192)
-def _piece(stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
-    """Prepared rows of one stage; kept, because from one edit to the next almost all stages stay as they are."""
-    rows, _ = stage_rows(stage, given, context, stage.title)
-    out = prepare(as_rows(rows))
-    out.flags.writeable = False
-    return out
+class _Same:
+    """Parts of a recipe, equal to others only if they are the very same objects: edits keep what they do not touch."""
+
+    __slots__ = ("parts",)
+
+    def __init__(self, *parts: Any) -> None:
+        self.parts = parts
+
+    def __hash__(self) -> int:
+        return hash(tuple(id(part) for part in self.parts))
+
+    def __eq__(self, other: object) -> bool:
+        return (
+            isinstance(other, _Same)
+            and len(self.parts) == len(other.parts)
+            and all(one is two for one, two in zip(self.parts, other.parts, strict=True))
+        )
 
 
-@lru_cache(maxsize=1024)
-def _depends(stage: Stage, given: Given, context: RowContext) -> frozenset[str]:
-    """What of the make the rows of a stage depend on: "milk", "geometry", "room", "start"; found by trying."""
-    here = _piece(stage, given, context).tobytes()
-    milk, form = context.milk, context.geometry
-    probes: Mapping[str, Mapping[str, Any]] = {
-        "milk": {"milk": replace(milk, mass_kg=milk.mass_kg * 1.01, density_kg_l=milk.density_kg_l * 1.001)},
-        "geometry": {
+class _Pieces:
+    """Rows of one stage on long steps: as it stands, and with any one thing changed. Each is worked out once."""
+
+    def __init__(self, stage: Stage, given: Given, context: RowContext) -> None:
+        self.stage, self.given, self.context = stage, given, context
+        self.known: dict[tuple[Any, ...], Any] = {}
+        ends_c = stage.end_temperature_c(context.temperature_c)
+        self.hottest_c = max((temp for temp in (context.temperature_c, ends_c) if temp == temp), default=0.0)
+        self.base = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c)
+
+    def _rows(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
+        out = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c)
+        if len(out) == len(self.base):
+            # The same steps, so that what they are off by cancels in a difference; shorter in a row cut short.
+            shrink = np.minimum(1.0, out["minutes"] / np.maximum(self.base["minutes"], 1e-9))
+            out["step_max_min"] = self.base["step_max_min"] * shrink
+        return out
+
+    def own(self, field: str, value: float) -> tuple[NDArray[Any], float]:
+        """Rows with a field of the stage changed, and the temperature it then ends at."""
+        key = (field, value)
+        if key not in self.known:
+            stage = changed(self.stage, field, value)
+            ends_c = stage.end_temperature_c(self.context.temperature_c)
+            self.known[key] = self._rows(stage, self.given, self.context), ends_c
+        rows, ends_c = self.known[key]
+        return rows, ends_c
+
+    def dose(self, dose_id: str, field: str, value: float) -> tuple[NDArray[Any], Given]:
+        """Rows with one dose changed, and the doses."""
+        key = (dose_id, field, value)
+        if key not in self.known:
+            given = tuple(changed(each, field, value) if each.id == dose_id else each for each in self.given)
+            self.known[key] = self._rows(self.stage, given, self.context), given
+        rows, doses = self.known[key]
+        return rows, doses
+
+    def told(self, what: str, value: Any) -> NDArray[Any]:
+        """Rows where the make around it is another: "milk", "geometry", "room_c", "temperature_c"."""
+        key = ("told", what, value)
+        if key not in self.known:
+            self.known[key] = self._rows(self.stage, self.given, replace(self.context, **{what: value}))
+        rows: NDArray[Any] = self.known[key]
+        return rows
+
+    @cached_property
+    def depends(self) -> frozenset[str]:
+        """What of the make around it its rows depend on; found by trying."""
+        milk, form, context = self.context.milk, self.context.geometry, self.context
+        other = {
+            "milk": replace(milk, mass_kg=milk.mass_kg * 1.01, density_kg_l=milk.density_kg_l * 1.001),
             "geometry": Geometry(
                 form.height_mm + 1.0, form.radius_mm + 1.0, form.va_mm + 1.0, form.press_area_m2 * 1.01,
                 form.lever * 1.01, form.pieces,
-            )
-        },
-        "room": {"room_c": context.room_c + 1.0},
-        "start": {"temperature_c": context.temperature_c + 1.0},
-    }  # fmt: skip
-    return frozenset(
-        name for name, update in probes.items() if _piece(stage, given, replace(context, **update)).tobytes() != here
-    )
+            ),
+            "room_c": context.room_c + 1.0,
+            "temperature_c": context.temperature_c + 1.0,
+        }  # fmt: skip
+        return frozenset(
+            what for what, value in other.items() if self.told(what, value).tobytes() != self.base.tobytes()
+        )
+
+
+@lru_cache(maxsize=512)
+def _pieces(parts: _Same, context: RowContext) -> _Pieces:
+    stage, *given = parts.parts
+    return _Pieces(stage, tuple(given), context)
+
+
+def _longer(rows: NDArray[Any], hottest_c: float) -> NDArray[Any]:
+    """Rows prepared for the march on longer steps; where a cheese cools, as long as its conduction bears."""
+    rows["step_max_min"][rows["place"] >= PLACE_MOULD] = NO_LIMIT_MIN
+    out = prepare(rows)
+    under, cooling = out["place"] == PLACE_UNDER_WHEY, out["place"] >= PLACE_MOULD
+    steps = out["step_max_min"]
+    if hottest_c > HOT_C:
+        steps = np.where(under, np.minimum(steps, HOT_STEP_MIN), steps)
+    steps = steps * np.where(under, LONGER_UNDER_WHEY, np.where(cooling, LONGER_COOLING, LONGER))
+    out["step_max_min"] = np.minimum(np.minimum(steps, LONGEST_MIN), np.maximum(out["minutes"] / 3.0, 0.1))
+    return out
 
 
 @lru_cache(maxsize=512)
 def _start(milk: Milk) -> tuple[Any, Floats]:
     p = parameters(milk)[0]
     return p, first_state(milk, p)
-
-
-def _hot(stages: Sequence[Stage], starts_c: Mapping[str, float]) -> list[bool]:
-    """Where curd under whey may be hot enough to be stepped finely."""
-    out = []
-    for stage in stages:
-        before = starts_c[stage.id]
-        after = stage.end_temperature_c(before)
-        out.append(any(temp > HOT_C for temp in (before, after) if temp == temp))
-    return out

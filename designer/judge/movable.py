@@ -16,7 +16,8 @@ from designer.recipe.edit import edit, edit_addition, edit_form, edit_milk, edit
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
 from designer.recipe.field import FieldMeta, Model, field_meta, field_metas
 from designer.recipe.milk import source_milk
-from designer.recipe.stages.press import Press
+from designer.recipe.reading import checked
+from designer.recipe.stages.press import Press, PressStep
 from designer.recipe.stages.stage import Stage, VatStage
 from designer.units import System, show
 
@@ -214,17 +215,17 @@ def ramp_is_stage(stage: Stage) -> bool:
 
 
 def changes(part: Model, field: str, value: float) -> dict[str, Any]:
-    """Field changes of a part that move one figure to a value, before any check."""
+    """Field changes of a part that move one figure to a value; ValueError where end or press step can't take it."""
     name, _, rest = field.partition(".")
     if name == "steps":
         assert isinstance(part, Press)
         index, _, inner = rest.partition(".")
         steps = list(part.steps)
-        steps[int(index)] = steps[int(index)].model_copy(update={inner: value})
+        steps[int(index)] = PressStep.model_validate(dict(steps[int(index)]) | {inner: value})
         return {"steps": tuple(steps)}
     if name == "end":
         assert isinstance(part, Stage)
-        moved: dict[str, Any] = {"end": part.end.model_copy(update={rest: value})}
+        moved: dict[str, Any] = {"end": End.model_validate(dict(part.end) | {rest: value})}
         if rest == "length_min" and ramp_is_stage(part):
             moved["ramp_min"] = value
         return moved
@@ -244,4 +245,6 @@ def moved(recipe: Recipe, one: Movable, value: float) -> Recipe:
             return edit_addition(recipe, one.where, **{one.field: value})
         case "form":
             return edit_form(recipe, **{one.field: value})
-    return edit(recipe, one.where, **changes(recipe.stage(one.where), one.field, value))
+    stage = recipe.stage(one.where)
+    fields = checked(lambda: changes(stage, one.field, value), type(stage), one.title)
+    return edit(recipe, one.where, **fields)
