@@ -1,0 +1,104 @@
+"""A window on the example recipe for each test, closed at its end with nothing left running."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QEvent, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from designer.forecast import forecast
+from designer.make import kernel
+from designer.recipe.document import Recipe
+from designer.recipe.file import read
+from widgets.make_curve.canvas import MakeCurve
+from widgets.session import Session
+from widgets.theme import apply as dress
+from widgets.window import Window, judged
+
+CHEDDAR = Path(__file__).parents[2] / "example_recipes" / "thistlecombe-cheddar.toml"
+NONE, SHIFT, CTRL = Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier
+
+
+@pytest.fixture(scope="session")
+def compiled() -> None:
+    """The march is compiled once, so that no test waits for it."""
+    kernel.warm_up()
+
+
+@pytest.fixture
+def recipe() -> Recipe:
+    """The example Cheddar."""
+    return read(CHEDDAR)
+
+
+@pytest.fixture
+def window(qtbot: QtBot, compiled: None, recipe: Recipe, tmp_path: Path) -> Iterator[Window]:
+    """The window, 1366 by 768, in light and metric, on the example Cheddar."""
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    dress.apply(app, "light")
+    made = Window(recipe, config=tmp_path / "config", data=tmp_path / "data")
+    made._set_system("metric")
+    made.resize(1366, 768)
+    with qtbot.waitExposed(made):
+        made.show()
+    QApplication.processEvents()
+    yield made
+    made.session.stack.setClean()
+    made.close()
+    assert made.session._bands._pool.activeThreadCount() == 0
+    assert not made.session._tick.isActive()
+    assert not made.session._bands._rest.isActive()
+    made.deleteLater()
+    QApplication.processEvents()
+
+
+@pytest.fixture
+def curve(window: Window) -> MakeCurve:
+    """The window's make curve."""
+    return window.curve
+
+
+@pytest.fixture
+def session(qtbot: QtBot, compiled: None, recipe: Recipe) -> Iterator[Session]:
+    """A session without a window."""
+    made = Session(recipe, nominal=forecast, banded=lambda r, stop: forecast(r, members=8, stop=stop), check=judged)
+    yield made
+    made.close()
+
+
+def send(curve: MakeCurve, kind: QEvent.Type, at: QPointF, held: bool, keys: Qt.KeyboardModifier = NONE) -> None:
+    """One real mouse event to the curve."""
+    button = Qt.MouseButton.NoButton if kind == QEvent.Type.MouseMove else Qt.MouseButton.LeftButton
+    buttons = Qt.MouseButton.LeftButton if held else Qt.MouseButton.NoButton
+    QApplication.sendEvent(curve, QMouseEvent(kind, at, curve.mapToGlobal(at), button, buttons, keys))
+
+
+def press(curve: MakeCurve, at: QPointF) -> None:
+    """Press the left button."""
+    send(curve, QEvent.Type.MouseButtonPress, at, True)
+
+
+def move(curve: MakeCurve, at: QPointF, keys: Qt.KeyboardModifier = NONE) -> None:
+    """Move with the button held, and let the frame come."""
+    send(curve, QEvent.Type.MouseMove, at, True, keys)
+    QApplication.processEvents()
+
+
+def release(curve: MakeCurve, at: QPointF) -> None:
+    """Let go."""
+    send(curve, QEvent.Type.MouseButtonRelease, at, False)
+    QApplication.processEvents()
+
+
+def drag(curve: MakeCurve, start: QPointF, by: QPointF, keys: Qt.KeyboardModifier = NONE) -> None:
+    """Press, move in four steps, let go."""
+    press(curve, start)
+    for step in range(1, 5):
+        move(curve, start + by * (step / 4), keys)
+    release(curve, start + by)
