@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, QObject
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from designer.recipe import file as files
+from designer.recipe import versions
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from widgets.journal import Journal
@@ -91,11 +92,13 @@ class FileWork(QObject):
     def save_to(self, path: Path) -> bool:
         """Save to a file; False, with the reason told, where that failed."""
         try:
-            text = files.write(self._session.recipe, path, self._session.text)
+            saved = versions.save(self._session.recipe, path, self._session.text)
         except RecipeError as error:
             self.tell(str(error))
             return False
-        self._session.saved(path.resolve(), text)
+        if saved.problem:
+            self.tell(saved.problem)
+        self._session.saved(path.resolve(), saved.text)
         self._preferences.remember(path)
         self._journal.clear()
         return True

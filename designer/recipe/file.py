@@ -103,7 +103,7 @@ def write(recipe: Recipe, path: Path | str, previous_text: str | None = None) ->
         _never_over_newer(previous_text, path)
     text = writes(recipe, previous_text)
     try:
-        _replace(path, text)
+        replace_file(path, text)
     except OSError as error:
         raise RecipeError(f"the file can't be written: {error.strerror or error}", str(path)) from None
     return text
@@ -118,7 +118,8 @@ def _never_over_newer(text: str, path: Path) -> None:
         raise RecipeError(f"the file has format {version}, newer than this program; it is not written over", str(path))
 
 
-def _replace(path: Path, text: str) -> None:
+def replace_file(path: Path, text: str) -> None:
+    """Put a text in the place of a file at once, or leave the old one. Raises OSError."""
     target = path.resolve()
     handle, name = tempfile.mkstemp(prefix=f".{target.name}.", suffix=".new", dir=target.parent)
     try:
