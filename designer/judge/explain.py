@@ -1,0 +1,173 @@
+"""Why an outcome is what it is: a short chain from the forecast itself against the middle of the style.
+
+"1.8 points drier than the middle of the style: cut at 6 mm -1.1, cook to 39 °C -0.4, ..." Each link is the part of one
+setting in the way from the style's usual make to this one (see `attribution`); what is left is the milk, the doses and
+all the style does not speak of. The links and the rest add up to the whole.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from designer.forecast import Forecast, forecast
+from designer.judge import attribution
+from designer.judge.movable import moved
+from designer.judge.windows import Ranged, ranged
+from designer.make.constants import table
+from designer.quantities import quantity
+from designer.recipe.document import Recipe
+from designer.recipe.error import RecipeError
+from styles.reader import Style
+from styles.reader import style as read_style
+
+# Which rows of the constants table speak of a setting: the law behind a link, opened on a click.
+LAWS: Mapping[str, tuple[str, ...]] = {
+    "cut_mm": ("syneresis_size", "fat_lost_size"),
+    "temperature_c": ("syneresis_ea", "meso_t_opt", "meso_t_max"),
+    "water_pct": ("exchange_min", "nonsolvent"),
+    "water_c": ("syneresis_ea", "cp_milk"),
+    "salt_pct": ("salt_retained", "salt_water_out"),
+    "strength_pct": ("brine_d_12c", "brine_zone", "brine_linear_to"),
+    "brine_c": ("brine_ea",),
+    "end.value": ("syneresis_k", "acid_yield", "firming_tau"),
+    "end.length_min": ("syneresis_k", "syneresis_r_slow", "meso_mu"),
+}
+LEAST_SHARE = 0.03
+"""A link smaller than this part of the largest goes into the rest."""
+
+
+@dataclass(frozen=True, slots=True)
+class Law:
+    """A row behind a link: its name, value with unit, source and how we have it."""
+
+    name: str
+    value: str
+    source: str
+    have: str
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """One setting's part: what it is here and at the middle of the style, and what that is worth."""
+
+    ranged: Ranged
+    part: float
+    text: str
+    laws: tuple[Law, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Explanation:
+    """An outcome against the style's middle: `value - middle = sum of links + rest`."""
+
+    key: str
+    value: float
+    middle: float
+    source: str
+    links: tuple[Link, ...]
+    rest: float
+    sentence: str
+
+
+def middle_of(style: Style, key: str) -> tuple[float, str] | None:
+    """The middle of a style for an outcome and where it is from: published compositions, else its usual window."""
+    published = [(one.values[key], one.source) for one in style.typical if key in one.values]
+    if published:
+        sources = sorted({source for _, source in published})
+        return sum(value for value, _ in published) / len(published), "; ".join(sources)
+    for window in style.windows_of(key):
+        if window.low is not None and window.high is not None:
+            return 0.5 * (window.low + window.high), window.source
+    return None
+
+
+def explain(
+    made: Forecast, key: str, of: Style | str, *, measure: Callable[[Recipe], Mapping[str, float]] | None = None
+) -> Explanation | None:
+    """The chain for one outcome; None where the style has no middle for it or the make has not this outcome.
+
+    `measure` gives the outcomes of a recipe (by default a forecast without bands). About 60 forecasts for ten settings.
+    """
+    style = read_style(of) if isinstance(of, str) else of
+    found = middle_of(style, key)
+    if found is None or key not in made.outcomes:
+        return None
+    middle, source = found
+    measure = measure or _outcomes
+    value = made.outcomes[key].value
+    away = [one for one in ranged(made.recipe, style) if not one.is_middle and _can_move(made.recipe, one)]
+    usual = made.recipe
+    for one in away:
+        usual = moved(usual, one.setting, one.middle)
+    steps = [_to_own(one) for one in away]
+    shares = attribution.parts(usual, steps, measure) if away else ()
+    worth = [(one, share.get(key, 0.0)) for one, share in zip(away, shares, strict=True)]
+    largest = max((abs(part) for _, part in worth), default=0.0)
+    kept = sorted((pair for pair in worth if abs(pair[1]) > LEAST_SHARE * largest), key=lambda pair: -abs(pair[1]))
+    links = tuple(Link(one, part, _link_text(one, part, key), _laws(one)) for one, part in kept)
+    rest = value - middle - sum(link.part for link in links)
+    return Explanation(key, value, middle, source, links, rest, _sentence(key, value - middle, links, rest))
+
+
+def _outcomes(recipe: Recipe) -> Mapping[str, float]:
+    return {key: outcome.value for key, outcome in forecast(recipe).outcomes.items()}
+
+
+def _to_own(one: Ranged) -> attribution.Change[Recipe]:
+    return lambda recipe: moved(recipe, one.setting, one.setting.value)
+
+
+def _can_move(recipe: Recipe, one: Ranged) -> bool:
+    try:
+        moved(recipe, one.setting, one.middle)
+    except RecipeError:
+        return False
+    return True
+
+
+def _laws(one: Ranged) -> tuple[Law, ...]:
+    rows = table()
+    return tuple(
+        Law(name, f"{rows[name].value:g} {rows[name].unit}", rows[name].source, rows[name].have)
+        for name in LAWS.get(one.setting.field, ())
+        if isinstance(rows[name].value, float)
+    )
+
+
+def _signed(part: float, decimals: int) -> str:
+    sign = "+" if part >= 0.0 else "−"
+    return f"{sign}{abs(part):.{decimals}f}"
+
+
+def _decimals(key: str) -> int:
+    return max(1, quantity(key).decimals)
+
+
+def _link_text(one: Ranged, part: float, key: str) -> str:
+    setting = one.setting
+    there, usual = setting.shown(), setting.shown(one.middle)
+    return f"{setting.title} {there} instead of {usual} {_signed(part, _decimals(key))}"
+
+
+_MORE_LESS = {
+    "moisture_pct": ("moister", "drier"),
+    "mnfs_pct": ("moister", "drier"),
+    "ph_24h": ("less acid", "more acid"),
+    "salt_pct": ("saltier", "less salty"),
+    "salt_in_moisture_pct": ("saltier", "less salty"),
+}
+
+
+def _sentence(key: str, away: float, links: tuple[Link, ...], rest: float) -> str:
+    decimals = _decimals(key)
+    unit = "" if key.startswith("ph") else " points" if key.endswith("_pct") else f" {quantity(key).unit}"
+    more, less = _MORE_LESS.get(key, ("more", "less"))
+    if abs(away) < 0.5 * 10.0**-decimals:
+        head = "At the middle of the style"
+    else:
+        head = f"{abs(away):.{decimals}f}{unit} {more if away > 0.0 else less} than the middle of the style"
+    tail = [link.text for link in links]
+    if abs(rest) >= 0.5 * 10.0**-decimals or not links:
+        tail.append(f"milk, doses and the rest {_signed(rest, decimals)}")
+    return f"{head}: {', '.join(tail)}."
