@@ -58,7 +58,7 @@ def without_stages() -> str:
 
 BAD = [
     # what is wrong in the text, what the sentence must name: the place, and what is allowed
-    (bad('size = "3/8 in"', 'sise = "3/8 in"'), ["stage 3, “cut”", "“sise” is unknown here", "did you mean “size”?"]),
+    (bad('size = "5/16 in"', 'sise = "3/8 in"'), ["stage 3, “cut”", "“sise” is unknown here", "did you mean “size”?"]),
     (bad('name = "Thistlecombe Cheddar"', 'nmae = "x"\nname = "y"'), ["“nmae” is unknown", "“name”"]),
     (bad('temperature = "39 °C"', 'temperature = "139 °C"'), ["stage 5, “cook”", "139 °C", "0 °C to 100 °C"]),
     (bad('temperature = "39 °C"', 'temperature = "39 kg"'), ["stage 5, “cook”", "is a mass, not a temperature"]),
@@ -135,7 +135,7 @@ def test_bad_files(tmp_path: Path) -> None:
     noise, binary, cut = tmp_path / "noise.toml", tmp_path / "binary.toml", tmp_path / "cut.toml"
     noise.write_bytes(os.urandom(10_000_000))
     binary.write_bytes(b"\xff\xfe\x00\x81" * 100)
-    cut.write_text(bad('size = "3/8 in"', 'size = "3/8 kg"'), encoding="utf-8")
+    cut.write_text(bad('size = "5/16 in"', 'size = "3/8 kg"'), encoding="utf-8")
     for path, words in (
         (tmp_path, "folder"),
         (tmp_path / "none.toml", "no such file"),

@@ -42,7 +42,7 @@ def test_anew_reads_back_as_the_same_document(text: str) -> None:
 
 def test_a_change_is_written_in_the_unit_that_stood_there() -> None:
     recipe = reads(TEXT)
-    assert changed_lines(edit(recipe, "cut", cut_mm=12.7)) == (['size = "3/8 in"'], ['size = "0.5 in"'])
+    assert changed_lines(edit(recipe, "cut", cut_mm=12.7)) == (['size = "5/16 in"'], ['size = "0.5 in"'])
     gone, come = changed_lines(edit_form(recipe, diameter_mm=245.0))
     assert (gone, come) == (['diameter = "20 cm"'], ['diameter = "24.5 cm"'])
     gone, come = changed_lines(edit_end(recipe, "hold", value=6.0, latest_min=127.0))
