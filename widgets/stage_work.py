@@ -14,7 +14,11 @@ from widgets.session import Session
 
 
 class StageWork(QObject):
-    """Works on the selected stage; what is not allowed is told in a sentence."""
+    """Works on the selected stage; what is not allowed is told in a sentence.
+
+    A recipe in the middle of a change may be one that can't be made yet (a set without its coagulant): that is kept,
+    and the window says what is missing.
+    """
 
     def __init__(self, session: Session, tell: Callable[[str], None], parent: QObject) -> None:
         super().__init__(parent)
@@ -62,7 +66,6 @@ class StageWork(QObject):
     def _keep(self, change: Callable[[Recipe], Recipe], text: str) -> bool:
         try:
             made = change(self._session.recipe)
-            self._session.march(made)
         except RecipeError as error:
             self._tell(str(error))
             return False

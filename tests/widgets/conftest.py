@@ -21,7 +21,11 @@ from widgets.theme import apply as dress
 from widgets.window import Window, judged
 
 CHEDDAR = Path(__file__).parents[2] / "example_recipes" / "thistlecombe-cheddar.toml"
-NONE, SHIFT, CTRL = Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier
+NONE, SHIFT, CTRL = (
+    Qt.KeyboardModifier.NoModifier,
+    Qt.KeyboardModifier.ShiftModifier,
+    Qt.KeyboardModifier.ControlModifier,
+)
 
 
 @pytest.fixture(scope="session")

@@ -106,7 +106,10 @@ class MakeCurve(Picture):
         at = event.position()
         frame = self.frame
         found = grips.hit(self._grips, frame, at)
-        if found is not None:
+        if found is not None and self.session.trouble:
+            # What is drawn is the last make that could be forecast; it is not what would be changed.
+            self.said.emit(self.session.trouble)
+        elif found is not None:
             self.session.choose(found.stage)
             self._grab = Grab(drag=Drag.start(found, self.frame, self.session.recipe, at, self.session.march), at=at)
             self.said.emit(self.tr("Shift lets go of round values, Ctrl keeps the end, Esc cancels."))
@@ -284,6 +287,9 @@ class MakeCurve(Picture):
 
     @Slot(object, float, bool)
     def _nudged(self, grip: grips.Grip, steps: float, fine: bool) -> None:
+        if self.session.trouble:
+            self.said.emit(self.session.trouble)
+            return
         now = self.grip(*grip.key, grip.place)
         answer = nudged(self.session.recipe, now, self.frame, steps, mode=self.mode, fine=fine)
         self._nudge = answer
