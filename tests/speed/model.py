@@ -45,7 +45,7 @@ def marches() -> Iterator[Timing]:
     march = timed("march, compiled", lambda: kernel.march(rows, y0, p, twin=False), 300, aim=0.5)
     yield Timing(march.what, march.times_ms, march.aim_p95_ms, f"{len(path.out)} points, {len(rows)} rows")
     highest = np.abs(path.out[:, OUT_EXTRA:]).max(axis=0) + SMALL
-    apart = (np.abs(lsoda.compiled(path, rows, y0, p) - path.out[-1, OUT_EXTRA:]) / highest).max()
+    apart = (np.abs(lsoda.compiled(path, rows, y0, p) - path.last) / highest).max()
     agreement = f"; states at the end at most {apart:.1e} of their highest apart"
     for name, act, times, told in (
         ("march, plain twin", lambda: kernel.march(rows, y0, p, twin=True), 3, ""),

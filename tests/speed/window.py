@@ -11,19 +11,18 @@ from itertools import cycle
 from pathlib import Path
 from time import perf_counter
 
-from PySide6.QtCore import QEvent, QEventLoop, QObject, QPointF, Qt
-from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtCore import QEventLoop
+from PySide6.QtWidgets import QApplication
 
 from designer.bootstrap import ROOT
 from designer.cli import example
 from designer.recipe.edit import edit
 from designer.recipe.file import read
 from tests.speed.clock import Timing
+from tests.speed.window_frames import measure
 from widgets.theme import apply as dress
 from widgets.window import Window
 
-MOVES = 200
 WARM_TO_C = (38.0, 38.5, 39.0, 39.5)
 STARTS = 5
 SIZE = (1366, 768)
@@ -47,19 +46,6 @@ open_window(example())
 """
 
 
-class Painted(QObject):
-    """Counts the paints of a widget."""
-
-    def __init__(self, widget: QWidget) -> None:
-        super().__init__(widget)
-        self.count = 0
-        widget.installEventFilter(self)
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        self.count += event.type() == QEvent.Type.Paint
-        return False
-
-
 def timings() -> Iterator[Timing]:
     """All of them; the window is open only meanwhile."""
     app = QApplication.instance() or QApplication(sys.argv[:1])
@@ -72,7 +58,7 @@ def timings() -> Iterator[Timing]:
         until(lambda: not window.session.bands_stale)
         window.curve.set_panes(("ph", "moisture", "firmness"))
         QApplication.processEvents()
-        yield drag(window)
+        yield from measure(window.curve)
         yield bands(window)
         window.session.stack.setClean()
         window.close()
@@ -83,34 +69,6 @@ def until(done: Callable[[], bool]) -> None:
     """Run the event loop, waiting for events, until something has come about."""
     while not done():
         QApplication.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents)
-
-
-def drag(window: Window) -> Timing:
-    """The corner of "cook" dragged up and down: from each move to its forecast, verdict and curves on the screen."""
-    session, curve = window.session, window.curve
-    cook = next(stage.id for stage in session.recipe.stages if stage.kind == "cook")
-    at = curve.grip(cook, "temperature_c", "corner").at
-    painted = Painted(curve)
-    forecasts: list[int] = []
-    session.forecastChanged.connect(lambda: forecasts.append(painted.count))
-    send(curve, QEvent.Type.MouseButtonPress, at)
-    took = []
-    for number in range(MOVES):
-        height = number % 20 if number // 20 % 2 == 0 else 20 - number % 20
-        forecasts.clear()
-        begun = perf_counter()
-        send(curve, QEvent.Type.MouseMove, at - QPointF(0, height + 1))
-        until(lambda: bool(forecasts) and painted.count > forecasts[-1])
-        took.append((perf_counter() - begun) * 1000)
-    curve.cancel()
-    return Timing("pointer moved to picture painted", tuple(took), 16.7, "curves in all panes, outcomes and verdict")
-
-
-def send(curve: QWidget, kind: QEvent.Type, at: QPointF) -> None:
-    """A pointer event with the left button down and Shift held, so that values are not rounded."""
-    button = Qt.MouseButton.LeftButton if kind == QEvent.Type.MouseButtonPress else Qt.MouseButton.NoButton
-    held, shift = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ShiftModifier
-    QApplication.sendEvent(curve, QMouseEvent(kind, at, curve.mapToGlobal(at), button, held, shift))
 
 
 def bands(window: Window) -> Timing:
