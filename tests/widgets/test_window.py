@@ -41,7 +41,7 @@ def test_places_open_by_key(qtbot: QtBot, window: Window) -> None:
     with qtbot.waitActive(window):
         window.activateWindow()
     qtbot.keyClick(window.curve, Qt.Key.Key_3, Qt.KeyboardModifier.ControlModifier)
-    assert window.stack.currentWidget() is window.opened["check"]
+    qtbot.waitUntil(lambda: window.stack.currentWidget() is window.opened.get("check"))
 
 
 @pytest.mark.parametrize("path", examples(), ids=lambda path: path.stem)
