@@ -250,7 +250,7 @@ def _joined(
         marched.append(
             StageForecast(
                 stage.id, stage.title, stage.kind, float(own.path.ends[rows[0], 0]), float(own.path.ends[rows[-1], 1]),
-                float(low), float(high), bool(own.path.ends[rows, 2].min() > 0.0) or not stage.end.is_state,
+                float(low), float(high), bool(own.path.ends[rows[-1], 2] > 0.0) or not stage.end.is_state,
                 {name: float(column[last]) for name, column in values.items()},
             )
         )  # fmt: skip

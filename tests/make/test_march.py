@@ -192,3 +192,15 @@ def test_the_cache_is_named_after_all_that_is_compiled() -> None:
     code = "import sys, designer.make.march; print(*(m for m in sys.modules if m.startswith('designer.make.')))"
     found = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split()
     assert {f"{name.rpartition('.')[2]}.py" for name in found} | {"constants.toml"} == set(kernel.MARCHED)
+
+
+def test_an_end_met_after_the_ramp_counts_as_met() -> None:
+    """A stage that cools first and then waits for its pH is two rows; the end belongs to both."""
+    rows = cheddar()
+    rows[6] |= {"minutes": 300.0, "end_by": END_PH, "end_of": OF_CURD, "end_value": 5.3}
+    rows[6] |= {"t_law": T_RAMP, "t_end_c": 33.0, "ramp_min": 30.0}
+    path = marched(rows)
+    assert path.ends[6, 2] == 0.0
+    assert path.ends[7, 2] == 1.0
+    at = np.searchsorted(path.out[:, 0], path.ends[7, 1] - 1e-9)
+    assert path.out[at, 2] == pytest.approx(5.3, abs=1e-6)

@@ -26,7 +26,7 @@ def test_the_numbers_of_the_cheddar() -> None:
     assert recipe.start_clock_min == 450.0
     assert recipe.milks[0].volume_l == 100.0
     assert recipe.starters[0].bulk_pct == 1.0
-    assert recipe.stage("cut").cut_mm == 9.525  # type: ignore[union-attr]
+    assert recipe.stage("cut").cut_mm == 7.9375  # type: ignore[union-attr]
     hold = recipe.stage("hold").end
     assert (hold.by, hold.of, hold.value, hold.latest_min) == ("ph", "curd", 6.1, 120.0)
     press = recipe.stage("press")
