@@ -48,7 +48,8 @@ def carried(old: Forecast, new: Forecast) -> Forecast:
 def _outcome(old: Outcome | None, new: Outcome) -> Outcome:
     if old is None:
         return new
-    return replace(new, low=new.value - (old.value - old.low), high=new.value + (old.high - old.value))
+    low, high = new.value - (old.value - old.low), new.value + (old.high - old.value)
+    return Outcome(new.key, new.value, low, high, new.outside)
 
 
 def _stages(old: tuple[StageForecast, ...], new: tuple[StageForecast, ...]) -> tuple[StageForecast, ...]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from operator import itemgetter
 from typing import Any
 
 import numpy as np
@@ -118,6 +119,9 @@ def split(row: Mapping[str, float], after_min: float) -> tuple[dict[str, float],
     return first, rest
 
 
+_IN_ORDER = itemgetter(*COLUMNS)
+
+
 def as_mappings(rows: NDArray[Any]) -> list[dict[str, float]]:
     """The other way round: structured rows as plain mappings."""
     return [dict(zip(COLUMNS, one, strict=True)) for one in rows.tolist()]
@@ -125,7 +129,7 @@ def as_mappings(rows: NDArray[Any]) -> list[dict[str, float]]:
 
 def as_rows(mappings: Sequence[Mapping[str, float]]) -> NDArray[Any]:
     """Rows as one structured array, dtype `ROW`, shape (n,)."""
-    return np.array([tuple(mapping[name] for name in COLUMNS) for mapping in mappings], dtype=ROW)
+    return np.array([_IN_ORDER(mapping) for mapping in mappings], dtype=ROW)
 
 
 @dataclass(frozen=True, slots=True)
