@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -11,6 +12,7 @@ from PySide6.QtGui import QPainter, QPen
 
 from designer.forecast import Forecast
 from widgets.make_curve.frame import Frame, Scale
+from widgets.make_curve.gates import Mark
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
 from widgets.make_curve.vat import nice_marks
 
@@ -81,10 +83,11 @@ def scale_keys(pane: str) -> tuple[str, str]:
     return pane, pane + ":right"
 
 
-def ranges(forecast: Forecast) -> dict[str, tuple[float, float]]:
-    """Low and high of every pane's scales for a forecast, rounded outwards so that small edits do not move them."""
+def ranges(forecast: Forecast, marks: Sequence[Mark]) -> dict[str, tuple[float, float]]:
+    """Low and high of every pane's scales, gates included, rounded outwards so that small edits do not move them."""
     trace = forecast.trace
-    ph = np.concatenate((trace["ph"], trace["ph_whey"]))
+    ends = [end for mark in marks if mark.curve in ("ph", "ph_whey") for end in (mark.row.low, mark.row.high) if end]
+    ph = np.concatenate((trace["ph"], trace["ph_whey"], ends))
     moisture, whey = trace["curd_moisture_pct"], trace["whey_kg_per_100kg"]
     firmness, salt = trace["firmness_pa"], trace["salt_pct"]
     return {

@@ -5,7 +5,7 @@ A Frame is built once per repaint and read by every painter; nothing in it chang
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Final
 
@@ -25,7 +25,8 @@ MILK_KINDS: Final = frozenset({"heat", "cool", "ripen"})
 GEL_KINDS: Final = frozenset({"set", "lactic_set"})
 WHEY_KINDS: Final = frozenset({"acid_heat", "cut", "rest", "stir", "cook", "wash", "settle", "drain"})
 BARE_KINDS: Final = frozenset({"ladle", "hang", "stack", "mill", "salt", "scald", "stretch"})
-VAT_KINDS: Final = MILK_KINDS | GEL_KINDS | WHEY_KINDS
+OUT: Final = frozenset({"bare", "cheese"})
+"""Phases in which the curd is out of the whey."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +48,8 @@ class Block:
     end_text: str
     end_c: float
     """temperature at the end [°C]"""
+    phase: str
+    """what is in the vat: "milk", "gel", "whey" (curd under whey), "bare" (drained curd) or "cheese" """
 
     @property
     def length_min(self) -> float:
@@ -78,10 +81,30 @@ def end_text(end: Any, length_min: float, system: str) -> str:
     return QCoreApplication.translate("Ends", "{0} % whey off").format(f"{value:.0f}")
 
 
+def phases(kinds: Iterable[str]) -> list[str]:
+    """What is there in each stage of a make, by the kinds of its stages; a cheese stays a cheese."""
+    made = []
+    moulded = False
+    for kind in kinds:
+        if kind in MILK_KINDS and not moulded:
+            made.append("milk")
+        elif kind in GEL_KINDS and not moulded:
+            made.append("gel")
+        elif kind in WHEY_KINDS and not moulded:
+            made.append("whey")
+        elif kind in BARE_KINDS and not moulded:
+            made.append("bare")
+        else:
+            moulded = True
+            made.append("cheese")
+    return made
+
+
 def blocks(forecast: Forecast, system: str) -> tuple[Block, ...]:
     """The stages of a forecast as blocks, in order."""
     written = {stage.id: stage for stage in forecast.recipe.stages}
     made = []
+    held = phases(stage.kind for stage in forecast.stages)
     for index, stage in enumerate(forecast.stages):
         end = written[stage.id].end
         length = stage.end_min - stage.start_min
@@ -101,6 +124,7 @@ def blocks(forecast: Forecast, system: str) -> tuple[Block, ...]:
                 value=end.value,
                 end_text=end_text(end, length, system),
                 end_c=stage.values["temperature_c"],
+                phase=held[index],
             )
         )
     return tuple(made)

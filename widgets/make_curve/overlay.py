@@ -121,6 +121,10 @@ def paint_corner_words(painter: QPainter, frame: Frame, grips: tuple[Grip, ...])
         box.moveLeft(min(max(box.left(), frame.places.vat.left() + 2), frame.places.vat.right() - wide - 2))
         if text == written or any(box.adjusted(-3, 0, 3, 0).intersects(other) for other in taken):
             continue
+        trace = frame.forecast.trace
+        sides = (trace.at("temperature_c", frame.axis.minute(x)) for x in (box.left(), box.right()))
+        if any(frame.temperature.y(side) < box.bottom() - 2 for side in sides):
+            continue  # the line itself runs there
         taken.append(box)
         written = text
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)

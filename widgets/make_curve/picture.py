@@ -151,7 +151,7 @@ class Picture(QWidget):
     def _settle_scales(self, forecast: Forecast) -> None:
         """Scales and length of the axis; held still while something is dragged."""
         trace = forecast.trace
-        self._ranges = curves.ranges(forecast)
+        self._ranges = curves.ranges(forecast, gates.marks(self.session.verdict))
         self._enlarged = vat.enlargement(forecast)
         self._ranges["temperature"] = (float(trace["temperature_c"].min()), float(trace["temperature_c"].max()))
         self._axis = self._axis.grown(max(forecast.stages[-1].end_min, 1.0))

@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 
 from widgets import wording
 from widgets.make_curve.axis import DAY_MIN
-from widgets.make_curve.frame import VAT_KINDS, Block, Frame
+from widgets.make_curve.frame import OUT, Block, Frame
 from widgets.theme import apply as dress
 from widgets.theme.colour import mix
 
@@ -141,7 +141,7 @@ def paint_strip(painter: QPainter, frame: Frame) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     for block in frame.blocks:
         box = QRectF(rect.left() + block.start_min * scale, rect.top() + 4, block.length_min * scale, rect.height() - 8)
-        fill = c.whey if block.kind in VAT_KINDS else c.cheese
+        fill = c.cheese if block.phase in OUT else c.whey
         painter.fillRect(box, QColor(fill if block.id != frame.chosen else mix(fill, c.accent, 0.5)))
         painter.fillRect(QRectF(box.right() - 1, box.top(), 1, box.height()), QColor(c.paper))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)

@@ -16,7 +16,7 @@ from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPat
 from designer.forecast import Forecast
 from widgets import wording
 from widgets.make_curve import texture
-from widgets.make_curve.frame import BARE_KINDS, GEL_KINDS, MILK_KINDS, VAT_KINDS, WHEY_KINDS, Block, Frame, Scale
+from widgets.make_curve.frame import OUT, Block, Frame, Scale, phases
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
 from widgets.theme import apply as dress
 from widgets.theme.colour import mix
@@ -53,8 +53,8 @@ def enlargement(forecast: Forecast) -> int:
 
 def _bare(forecast: Forecast) -> NDArray[np.bool_]:
     """Where in the trace the curd is out of the vat, shape (n,)."""
-    in_vat = np.array([stage.kind in VAT_KINDS for stage in forecast.recipe.stages])
-    return np.asarray(~in_vat[forecast.trace.stage])
+    out = np.array([phase in OUT for phase in phases(stage.kind for stage in forecast.recipe.stages)])
+    return np.asarray(out[forecast.trace.stage])
 
 
 def content(forecast: Forecast, enlarged: int) -> Content:
@@ -88,9 +88,9 @@ def cut_size_mm(frame: Frame, before_index: int) -> float:
 def brush_of(frame: Frame, block: Block) -> QBrush:
     """How the curd of a stage is filled."""
     c, ratio = frame.colours, frame.pixel_ratio
-    if block.kind in MILK_KINDS:
-        return QBrush(QColor(c.milk))
-    if block.kind in GEL_KINDS:
+    if block.phase == "milk":
+        return QBrush(dress.ink(c.milk))
+    if block.phase == "gel":
         gel = QLinearGradient(QPointF(frame.axis.x(block.start_min), 0), QPointF(frame.axis.x(block.end_min), 0))
         floc = frame.forecast.outcomes.get("floc_min")
         share = 0.4 if floc is None or block.length_min <= 0 else min(max(floc.value / block.length_min, 0.05), 0.95)
@@ -99,14 +99,13 @@ def brush_of(frame: Frame, block: Block) -> QBrush:
         gel.setColorAt(min(share + 0.05, 1.0), QColor(c.gel))
         gel.setColorAt(1.0, QColor(mix(c.gel, c.curd, 0.25)))
         return QBrush(gel)
-    if block.kind in WHEY_KINDS:
+    if block.phase == "whey":
         size = int(min(max(cut_size_mm(frame, block.index) * 0.7, 5.0), 16.0))
         return texture.grains(c.curd, c.rind, size, ratio)
-    if block.kind in ("mill", "salt"):
-        return texture.chips(c.curd_dry, c.rind, ratio)
-    if block.kind in BARE_KINDS:
-        return texture.slabs(c.curd_dry, c.rind, ratio)
-    return QBrush(QColor(c.cheese))
+    if block.phase == "bare":
+        tile = texture.chips if block.kind in ("mill", "salt") else texture.slabs
+        return tile(c.curd_dry, c.rind, ratio)
+    return QBrush(dress.ink(c.cheese))
 
 
 def paint_vat(painter: QPainter, frame: Frame) -> None:
@@ -152,16 +151,13 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
 def _surfaces(painter: QPainter, frame: Frame, x: Array, curd: Array, whey: Array, stage: NDArray[np.int32]) -> None:
     """The line where curd meets whey, and the rind of what is out of the vat."""
     c = frame.colours
-    for kinds, colour, width in (
-        (WHEY_KINDS, mix(c.curd, c.rind, 0.55), 1.0),
-        (frozenset(block.kind for block in frame.blocks) - MILK_KINDS - GEL_KINDS - WHEY_KINDS, c.rind, 1.6),
-    ):
-        inside = np.isin(stage, [block.index for block in frame.blocks if block.kind in kinds])
-        painter.setPen(line(QColor(colour), width))
+    standing = np.isin(stage, [block.index for block in frame.blocks if block.phase == "whey"])
+    out = np.isin(stage, [block.index for block in frame.blocks if block.phase in OUT])
+    for inside, colour, width in ((standing, mix(c.curd, c.rind, 0.55), 1.0), (out, c.rind, 1.6)):
+        painter.setPen(line(dress.ink(colour), width))
         for run in _runs(inside):
             painter.drawPolyline(polygon(x[run], curd[run]))
-    standing = np.isin(stage, [block.index for block in frame.blocks if block.kind in WHEY_KINDS])
-    painter.setPen(QPen(QColor(mix(c.whey, c.whey_off, 0.55)), 1.0))
+    painter.setPen(QPen(dress.ink(mix(c.whey, c.whey_off, 0.55)), 1.0))
     for run in _runs(standing & (whey < curd - 1.0)):
         painter.drawPolyline(polygon(x[run], whey[run]))
 
@@ -261,7 +257,7 @@ def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
         body = rect.bottom() - frame.temperature.y(trace.at("temperature_c", middle))
         curd = body * float(np.interp(middle, trace.time_min, held.curd))
         whey = body * float(np.interp(middle, trace.time_min, held.whey)) - curd
-        for word, height, base in _words_of(block.kind, curd, whey):
+        for word, height, base in _words_of(block.phase, curd, whey):
             wide = dress.width(word, "note")
             if word in seen or height < metrics.height() * 1.5 or wide + 12 > right - left:
                 continue
@@ -275,18 +271,18 @@ def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
                 painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), word)
 
 
-def _words_of(kind: str, curd: float, whey: float) -> list[tuple[str, float, float]]:
-    """(word, height in pixels of what it names, height below it) for a stage kind."""
+def _words_of(phase: str, curd: float, whey: float) -> list[tuple[str, float, float]]:
+    """(word, height in pixels of what it names, height below it) for what is in the vat."""
     tr = QCoreApplication.translate
-    if kind in MILK_KINDS:
-        return [(tr("Vat", "milk"), curd, 0.0)]
-    if kind in GEL_KINDS:
-        return [(tr("Vat", "gel"), curd, 0.0)]
-    if kind in WHEY_KINDS:
+    if phase == "whey":
         return [(tr("Vat", "curd"), curd, 0.0), (tr("Vat", "whey"), whey, curd)]
-    if kind in BARE_KINDS:
-        return [(tr("Vat", "drained curd"), curd, 0.0)]
-    return [(tr("Vat", "cheese"), curd, 0.0)]
+    word = {
+        "milk": tr("Vat", "milk"),
+        "gel": tr("Vat", "gel"),
+        "bare": tr("Vat", "drained curd"),
+        "cheese": tr("Vat", "cheese"),
+    }[phase]
+    return [(word, curd, 0.0)]
 
 
 def line(colour: QColor, width: float) -> QPen:
