@@ -15,12 +15,15 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.forecast import forecast
+from designer.judge.moments import UNDER_WHEY
 from designer.judge.movable import Movable, changes, made_stages, movables, moved
 from designer.make import many
+from designer.make.march import OUT_EXTRA
 from designer.make.outcomes import outcomes
 from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
 from designer.make.run import DAY_MIN, day_row
 from designer.make.start import first_state, parameters
+from designer.make.state import T
 from designer.recipe.document import Addition, Recipe, Starter
 from designer.recipe.error import RecipeError
 from designer.recipe.field import Model
@@ -35,6 +38,15 @@ M = TypeVar("M", bound=Model)
 LONGER_UNDER_WHEY, LONGER_COOLING, LONGER = 3.0, 2.0, 4.0
 """How much longer steps are than in a forecast, by what limits them: whey loss, conduction, acid."""
 LONGEST_MIN, NO_LIMIT_MIN = 30.0, 1e6
+# Settings of styles.settings that come of the whole make: (key, kind of stage, minutes in its unit), (key, kinds).
+_LENGTHS = (
+    ("ripen_min", "ripen", 1.0),
+    ("stack_min", "stack", 1.0),
+    ("press_h", "press", 60.0),
+    ("brine_h", "brine", 60.0),
+    ("hang_h", "hang", 60.0),
+)
+_WARM = (("ripen_c", ("ripen",)), ("set_c", ("set", "lactic_set")), ("cook_c", tuple(UNDER_WHEY)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,11 +107,14 @@ def levers(recipe: Recipe, *, only: Collection[tuple[str, str]] | None = None) -
     return Levers(settings, keys, table[0], change[0::2], change[1::2])
 
 
-def effects(recipe: Recipe, which: Sequence[Movable], values: Sequence[float]) -> dict[str, Floats]:
+def effects(
+    recipe: Recipe, which: Sequence[Movable], values: Sequence[float], *, settings_too: bool = False
+) -> dict[str, Floats]:
     """Outcomes of the recipe (first) and of the recipe with each setting alone at its value, shape (1 + n,) a key.
 
-    nan for a value that can't be set. On the long steps of this module, but for a vat that parts with whey or cream:
-    what is left of it is forecast in full.
+    nan for a value that can't be set. `settings_too` adds what a style has usual ranges for beside outcomes: its
+    temperatures and times, by their keys in styles.settings. On the long steps of this module, but for a vat that
+    parts with whey or cream: what is left of it is forecast in full.
     """
     if any(branch.of != "curd" for branch in recipe.branches):
         return _forecast_each(recipe, which, values)
@@ -108,6 +123,8 @@ def effects(recipe: Recipe, which: Sequence[Movable], values: Sequence[float]) -
     place = np.array([0, *(k for k, move in enumerate(moves, start=1) if move is not None)])
     marks = many.march_variants(make.base, [move for move in moves if move is not None])
     found = outcomes(marks, mill_row=make.mill_row(marks), milk_kg=make.milk_kg(which, values)[place])
+    if settings_too:
+        found |= make.settings(marks)
     out = {}
     for key, column in found.items():
         if not np.isnan(column[0]):
@@ -227,6 +244,26 @@ class _Make:
         """Rows of the stages that depend on what is told to all of them."""
         return {index: own.told(what, value) for index, own in enumerate(self.pieces) if what in own.depends}
 
+    def settings(self, marks: many.Marks) -> dict[str, Floats]:
+        """Temperatures and times that a style has usual ranges for, of every make, shape (m,)."""
+        kinds = [stage.kind for stage in self.stages]
+        end = marks.ends[np.arange(len(marks.counts)), marks.counts - 2, 1]
+        edges = np.column_stack([marks.t, end])
+        lengths = np.diff(edges, axis=1)
+        warm = marks.at_end[np.arange(len(marks.counts))[:, None], marks.bounds[:, 1:] - 1, OUT_EXTRA + T]
+        out: dict[str, Floats] = {}
+        for key, kind, unit in _LENGTHS:
+            if kind in kinds:
+                out[key] = lengths[:, [one == kind for one in kinds]].sum(axis=1) / unit
+        for key, of_kinds in _WARM:
+            which = [one in of_kinds for one in kinds]
+            if any(which):
+                out[key] = warm[:, which].max(axis=1) if key == "cook_c" else warm[:, which][:, -1]
+        drawn = next((k for k, stage in enumerate(self.stages) if _draws_whey(stage)), None)
+        if drawn is not None and "cut" in kinds:
+            out["cut_to_drain_min"] = marks.t[:, drawn] - marks.t[:, kinds.index("cut")]
+        return out
+
     def mill_row(self, marks: many.Marks) -> NDArray[np.int64] | None:
         """First row of milling, else of salting, of every make."""
         kinds = [stage.kind for stage in self.stages]
@@ -252,6 +289,11 @@ def changed(part: M, field: str, value: float) -> M:
     if isinstance(part, Stage):
         data = type(part).reconcile(data, moved)
     return type(part).model_validate(data)
+
+
+def _draws_whey(stage: Stage) -> bool:
+    """True where whey leaves the vat."""
+    return stage.kind in ("drain", "ladle", "hang") or getattr(stage, "whey_off_pct", 0.0) > 0.0
 
 
 class _Same:
