@@ -20,7 +20,8 @@ from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.window import Window, judged
 
-CHEDDAR = Path(__file__).parents[2] / "example_recipes" / "thistlecombe-cheddar.toml"
+CHEDDAR = Path(__file__).with_name("cheddar.toml")
+"""A make of the tests' own, so that the example may be tuned."""
 NONE, SHIFT, CTRL = (
     Qt.KeyboardModifier.NoModifier,
     Qt.KeyboardModifier.ShiftModifier,
@@ -36,13 +37,13 @@ def compiled() -> None:
 
 @pytest.fixture
 def recipe() -> Recipe:
-    """The example Cheddar."""
+    """The tests' Cheddar."""
     return read(CHEDDAR)
 
 
 @pytest.fixture
 def window(qtbot: QtBot, compiled: None, recipe: Recipe, tmp_path: Path) -> Iterator[Window]:
-    """The window, 1366 by 768, in light and metric, on the example Cheddar."""
+    """The window, 1366 by 768, in light and metric, on the tests' Cheddar."""
     app = QApplication.instance()
     assert isinstance(app, QApplication)
     dress.apply(app, "light")
