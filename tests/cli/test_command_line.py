@@ -72,7 +72,8 @@ def test_check_says_met_and_not_met(capsys: pytest.CaptureFixture[str], tmp_path
     assert {"quantity", "value", "low", "high", "state", "margin", "sentence", "source"} <= data["rows"][0].keys()
     watery = tmp_path / "watery.toml"
     text = CHEDDAR.read_text(encoding="utf-8").replace('temperature = "39 °C"', 'temperature = "31 °C"')
-    watery.write_text(text.replace('latest = "3 h" }', 'latest = "61 min" }'), encoding="utf-8")
+    cooled = 'latest = "3 h" }\ntemperature = "36 °C"      # the pile cools slowly under its cloth\nramp = "90 min"'
+    watery.write_text(text.replace(cooled, 'latest = "61 min" }'), encoding="utf-8")
     data = run_json(capsys, "check", str(watery), "--json", *FAST, code=1)
     assert data["state"] == "not met"
     assert "Does not meet" in data["sentence"]

@@ -143,7 +143,7 @@ def test_salting_too_sweet_costs_knit() -> None:
     own = edit(recipe("thistlecombe-cheddar"), "mill", temperature_c=29.0)
     knits = []
     for minutes in (5.0, 120.0):
-        short = edit(own, "stack", end={"by": "time", "length_min": minutes})
+        short = edit(own, "stack", end={"by": "time", "length_min": minutes}, temperature_c=None, ramp_min=None)
         knits.append((forecast(short).outcomes["ph_mill"].value, forecast(short).outcomes["knit"].value))
     (sweet, open_knit), (sour, closed_knit) = knits
     assert sweet > 5.6 > sour

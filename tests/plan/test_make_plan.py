@@ -164,7 +164,7 @@ def test_weigh_out_is_in_hand_before_the_milk() -> None:
     titles = [section.title for section in sheet(CHEDDAR).sections]
     assert titles.index("Weigh out before the milk comes") < titles.index("At the vat")
     printed = " ".join(sheet(CHEDDAR).words())
-    for said in ("20 mL 200 IMCU/mL", "in 400 mL of cool water", "÷ IMCU/mL", "1.03 kg", "27 g to each kg of curd"):
+    for said in ("20 mL 200 IMCU/mL", "in 400 mL of cool water", "÷ IMCU/mL", "1.03 kg", "28 g to each kg of curd"):
         assert said in printed
 
 
