@@ -51,6 +51,8 @@ from widgets.theme import apply as dress
 from widgets.theme.icons import program_icon
 
 SIDE_PX = 336
+SHARES, SHARES_OPENED = (330, 340), (480, 190)
+"""How outcomes and stage form share the side, and how while an outcome is open."""
 
 
 def judged(made: Forecast) -> Verdict | None:
@@ -103,10 +105,10 @@ class Window(QMainWindow):
     # ---- building
 
     def _lay_out(self) -> None:
-        side = QSplitter(Qt.Orientation.Vertical)
+        self.side = side = QSplitter(Qt.Orientation.Vertical)
         side.addWidget(self.outcomes)
         side.addWidget(self.stage_form)
-        side.setSizes([330, 340])
+        side.setSizes(list(SHARES))
         side.setChildrenCollapsible(False)
         side.setHandleWidth(1)
         design = QSplitter(Qt.Orientation.Horizontal)
@@ -272,11 +274,19 @@ class Window(QMainWindow):
         self.curve.said.connect(self.status.setText)
         self.curve.typed.connect(lambda grip: self.stage_form.focus_field(grip.field))
         self._listen(self.stage_form)
+        self._listen(self.outcomes)
+        self.outcomes.opening.changed.connect(self._share_side)
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_scheme_changed)
 
-    def _listen(self, part: StageForm | MilkPlace) -> None:
+    def _listen(self, part: StageForm | MilkPlace | OutcomePanel) -> None:
         part.said.connect(self.files.tell)
         part.hinted.connect(self.status.setText)
+
+    def _share_side(self, opened: bool) -> None:
+        """More room for the outcomes while one is open."""
+        tall = sum(self.side.sizes())
+        first, second = SHARES_OPENED if opened else SHARES
+        self.side.setSizes([tall * first // (first + second), tall * second // (first + second)])
 
     # ---- places, units, theme
 
@@ -422,6 +432,7 @@ class Window(QMainWindow):
             return
         self.preferences.geometry = self.saveGeometry()
         self.journal.clear()
+        self.outcomes.opening.stop()
         self.session.close()
         super().closeEvent(event)
 

@@ -9,7 +9,7 @@ from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
-from widgets.outcomes.panel import COLOUR, paint_state, state_words
+from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.session import Session
 from widgets.theme import apply as dress
 

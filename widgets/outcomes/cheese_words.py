@@ -1,0 +1,190 @@
+"""What else there is to say of the cheese: body, knit, coat and cautions, each a line that opens to its reasons."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from designer.forecast import Caution, Forecast
+from designer.judge.coat import AGAINST, NAMES, SUITS, CoatAdvice, Condition, Option, Point, advise
+from designer.judge.verdict import MET, NEAR, NOT_MET
+from designer.make import texture
+from designer.make.texture import Because, Texture, Word
+from styles.reader import Style
+from widgets.outcomes.fold import Fold
+from widgets.outcomes.opened import Part, heading, note
+from widgets.outcomes.outcome_list import Line
+
+N = QT_TRANSLATE_NOOP
+BODY, KNIT, COAT, CAUTIONS = "words-body", "words-knit", "words-coat", "words-cautions"
+LABELS: Final = {
+    BODY: N("Cheese", "Body"),
+    KNIT: N("Cheese", "Knit"),
+    COAT: N("Cheese", "Coat"),
+    CAUTIONS: N("Cheese", "Cautions"),
+}
+NEEDS: Final = (
+    "moisture_pct",
+    "fat_pct",
+    "ph_24h",
+    "calcium_mmol_per_kg",
+    "mnfs_pct",
+    "fdm_pct",
+    "salt_in_moisture_pct",
+)
+"""Outcomes without which nothing is said of the body."""
+
+
+def tr(text: str) -> str:
+    """A sentence in the maker's language."""
+    return QCoreApplication.translate("Cheese", text)
+
+
+@dataclass(frozen=True, slots=True)
+class Cheese:
+    """All that is said of a forecast's cheese beside its figures; None where the make does not get so far."""
+
+    body: Texture | None
+    coat: CoatAdvice | None
+    cautions: tuple[Caution, ...]
+
+
+def cheese(made: Forecast, style: Style | None) -> Cheese:
+    """Judge the cheese of a forecast."""
+    known = all(key in made.outcomes for key in NEEDS)
+    samples = made.bands.samples if made.bands is not None else None
+    if samples is not None and not all(key in samples for key in NEEDS):
+        samples = None
+    body = texture.of_outcomes(made.outcomes, style, samples=samples) if known else None
+    return Cheese(body, advise(made, style) if known else None, made.cautions)
+
+
+def lines(of: Cheese) -> tuple[Line, ...]:
+    """The lines, in the order they are read."""
+    said = {}
+    if of.body is not None:
+        said[BODY] = ", ".join(word.said for word in of.body.words)
+    if of.coat is not None and of.coat.knit is not None:
+        said[KNIT] = of.coat.knit.word
+    if of.coat is not None and of.coat.options:
+        said[COAT] = _coat_words(of.coat)
+    if of.cautions:
+        grave = sum(caution.level != "note" for caution in of.cautions)
+        notes = len(of.cautions) - grave
+        parts = [tr("{0} to heed").format(grave)] if grave else []
+        parts += [tr("{0} to know").format(notes)] if notes else []
+        said[CAUTIONS] = ", ".join(parts)
+    return tuple(Line(key, tr(LABELS[key]), words, "", None, "") for key, words in said.items())
+
+
+def _coat_words(advice: CoatAdvice) -> str:
+    one = advice.chosen if advice.chosen is not None else advice.options[0]
+    return f"{NAMES[one.coat]} {_stance(one)}"
+
+
+def _stance(one: Option) -> str:
+    return {SUITS: tr("suits"), AGAINST: tr("does not fit")}.get(one.stance, tr("with care"))
+
+
+class WordsPage(QWidget):
+    """One line of words opened."""
+
+    def __init__(self, key: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.key = key
+        self.part = Part(self)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 6, 0, 12)
+        column.addWidget(self.part)
+
+    def put(self, of: Cheese) -> None:
+        """Show what is said, with its reasons."""
+        made: list[QWidget] = []
+        if self.key == BODY and of.body is not None:
+            made = self._body(of.body)
+        elif self.key == KNIT and of.coat is not None and of.coat.knit is not None:
+            made = self._knit(of.coat)
+        elif self.key == COAT and of.coat is not None:
+            made = self._coat(of.coat)
+        elif self.key == CAUTIONS:
+            made = [self._caution(caution) for caution in of.cautions]
+        self.part.put(made)
+
+    def folds(self) -> list[Fold]:
+        """The lines that open."""
+        return self.part.folds()
+
+    # ---- body
+
+    def _body(self, body: Texture) -> list[QWidget]:
+        made: list[QWidget] = []
+        for word in body.words:
+            made.append(heading(self, self._word(word)))
+            made += [self._because(one) for one in word.because]
+        if body.unsaid:
+            made.append(note(self, body.unsaid, soft=True))
+        return made
+
+    @staticmethod
+    def _word(word: Word) -> str:
+        sure = {"good": tr("well held"), "fair": tr("fairly held"), "weak": tr("weakly held")}[word.confidence]
+        tens = tr(", {0} in 10 makes").format(word.in_ten) if word.in_ten is not None else ""
+        return f"{word.said[:1].upper()}{word.said[1:]} – {sure}{tens}"
+
+    def _because(self, one: Because) -> Fold:
+        details = [
+            tr("Here it is {0}.").format(one.turns) if one.turns else "", one.rule.change and f"{one.rule.change}.",
+            f"{one.rule.source} ({one.rule.have})",
+        ]  # fmt: skip
+        return Fold(one.rule.says, "\n".join(filter(None, details)), second=", ".join(one.figures), parent=self)
+
+    # ---- knit
+
+    def _knit(self, advice: CoatAdvice) -> list[QWidget]:
+        knit = advice.knit
+        assert knit is not None
+        made: list[QWidget] = [note(self, knit.sentence.partition("; what")[0].partition(":")[0].rstrip(".") + ".")]
+        for one in knit.reasons:
+            details = f"{one.source} ({one.have})"
+            text = f"{one.text[:1].upper()}{one.text[1:]}"
+            mend = tr("Mend: {0}").format(one.remedy)
+            made.append(Fold(text, details, value=f"−{one.lost:.2f}", second=mend, parent=self))
+        if advice.meanwhile:
+            made.append(heading(self, tr("Meanwhile")))
+            made += [self._point(point) for point in advice.meanwhile if not point.text.startswith("next time")]
+        return made
+
+    # ---- coat
+
+    def _coat(self, advice: CoatAdvice) -> list[QWidget]:
+        made: list[QWidget] = [note(self, advice.sentence)]
+        first = advice.chosen if advice.chosen is not None else advice.options[0]
+        for one in (first, *(other for other in advice.options if other is not first)):
+            name = f"{NAMES[one.coat][:1].upper()}{NAMES[one.coat][1:]}"
+            planned = tr(", as planned") if one is advice.chosen else ""
+            made.append(heading(self, f"{name} – {_stance(one)}{planned}"))
+            made += [self._condition(each) for each in (one.conditions if one is first else one.open_conditions)]
+            made += [self._point(point) for point in (*one.speaks_for, *one.speaks_against)]
+        if advice.gas:
+            made.append(heading(self, tr("May blow")))
+            made += [self._point(point) for point in advice.gas]
+        return made
+
+    def _condition(self, one: Condition) -> Fold:
+        state = {True: MET, False: NOT_MET}.get(one.met, NEAR) if one.met is not None else NEAR
+        details = "\n".join(filter(None, (*one.figures, f"{one.source} ({one.have})")))
+        second = "" if one.met else one.todo if one.met is False else tr("look on the day: {0}").format(one.todo)
+        return Fold(f"{one.text[:1].upper()}{one.text[1:]}", details, second=second, state=state, parent=self)
+
+    def _point(self, one: Point) -> Fold:
+        details = "\n".join(filter(None, (*one.figures, f"{one.source} ({one.have})")))
+        return Fold(f"{one.text[:1].upper()}{one.text[1:]}", details, parent=self)
+
+    # ---- cautions
+
+    def _caution(self, one: Caution) -> Fold:
+        state = {"stop": NOT_MET, "watch": NEAR}.get(one.level, "")
+        return Fold(one.text, one.source, state=state, parent=self)

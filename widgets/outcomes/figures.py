@@ -1,0 +1,65 @@
+"""Outcomes in words and figures: what each is called here, its value, a change of it, and its unit."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+
+from designer.forecast import Outcome
+from designer.quantities import quantity
+from designer.units import show
+from widgets import wording
+
+SHORT: Final[dict[str, str]] = {
+    "mnfs_pct": QT_TRANSLATE_NOOP("Outcome", "Moisture, fat-free (MNFS)"),
+    "fdm_pct": QT_TRANSLATE_NOOP("Outcome", "Fat in dry matter"),
+    "salt_in_moisture_pct": QT_TRANSLATE_NOOP("Outcome", "Salt in moisture"),
+    "yield_kg_per_100kg": QT_TRANSLATE_NOOP("Outcome", "Yield of 100 kg milk"),
+    "calcium_mg_per_g_protein": QT_TRANSLATE_NOOP("Outcome", "Calcium per g protein"),
+    "floc_min": QT_TRANSLATE_NOOP("Outcome", "Flocculation"),
+    "drain_moisture_pct": QT_TRANSLATE_NOOP("Outcome", "Curd moisture at draining"),
+    "finish_min": QT_TRANSLATE_NOOP("Outcome", "Make takes"),
+}
+UNIT: Final[dict[str, str]] = {"yield_kg_per_100kg": "kg", "calcium_mg_per_g_protein": "mg"}
+
+
+def label_of(key: str) -> str:
+    """What an outcome is called here."""
+    return QCoreApplication.translate("Outcome", SHORT[key]) if key in SHORT else quantity(key).label
+
+
+def value_words(key: str, value: float, system: str) -> str:
+    """A value of an outcome with its unit."""
+    what = quantity(key)
+    if what.kind == "duration":
+        return wording.length(value)
+    if what.kind == "mass":
+        return show(value, "mass", system="us" if system == "us" else "metric", decimals=None if system == "us" else 2)
+    unit = UNIT.get(key, what.unit)
+    return f"{value:.{what.decimals}f} {unit}".rstrip()
+
+
+def band_words(key: str, outcome: Outcome, system: str) -> str:
+    """The 80 % band, "" where none was worked out or it is narrower than the last figure."""
+    what = quantity(key)
+    if what.kind in ("mass",):
+        return ""
+    low, high = f"{outcome.low:.{what.decimals}f}", f"{outcome.high:.{what.decimals}f}"
+    if low == high:
+        return ""
+    if what.kind == "duration" and outcome.high >= 60:
+        low, high = wording.length(outcome.low), wording.length(outcome.high)
+    return f"{low}\u2013{high}"
+
+
+def change_words(key: str, change: float, system: str) -> str:
+    """A change of an outcome with its sign, one figure finer than the outcome: effects of one step are small."""
+    what = quantity(key)
+    sign = "+" if change >= 0.0 else wording.MINUS
+    if what.kind == "mass":
+        words = show(abs(change), "mass", system="us" if system == "us" else "metric")
+        return f"{sign}{words}"
+    unit = {"percent": ""}.get(what.kind, UNIT.get(key, what.unit if what.kind in ("duration", "pressure") else ""))
+    decimals = what.decimals + 1 if what.decimals < 3 else 3
+    return f"{sign}{abs(change):.{decimals}f} {unit}".rstrip()

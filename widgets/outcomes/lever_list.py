@@ -1,0 +1,272 @@
+"""What moves an outcome, painted: each setting with its effect a natural step both ways.
+
+Pointing at a way previews it, a click or a key keeps it. Up and down choose the setting, left and right the way.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QEnterEvent, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from designer.judge.levers import Lever
+from designer.judge.movable import Movable
+from designer.units import System
+from widgets import wording
+from widgets.outcomes.figures import change_words
+from widgets.theme import apply as dress
+from widgets.theme.colour import mix
+
+FIRST_SHOWN: Final = 8
+"""Settings shown before all are asked for."""
+CHIP_PX: Final = 24.0
+GAP_PX: Final = 6.0
+LESS, MORE = -1, 1
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """A setting of the list and the way it is moved."""
+
+    setting: Movable
+    sign: int
+
+
+class LeverList(QWidget):
+    """The settings that move one outcome, the strongest first."""
+
+    pointed = Signal(object)
+    """a Way to preview, None where nothing is pointed at any more"""
+    chosen = Signal(object)
+    """a Way to keep"""
+    left = Signal()
+    """Esc"""
+
+    def __init__(self, key: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.key = key
+        self.system: System = "metric"
+        self.levers: tuple[Lever, ...] = ()
+        self.every = False
+        self.pale = True
+        self.at: Way | None = None
+        self._path: tuple[str, str] | None = None
+        self._sign = MORE
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setAccessibleName(self.tr("What moves it"))
+
+    # ---- what is shown
+
+    def put(self, levers: tuple[Lever, ...]) -> None:
+        """Show these."""
+        self.levers, self.pale = levers, False
+        self.updateGeometry()
+        self.update()
+        self._describe()
+
+    def set_pale(self) -> None:
+        """The figures are those of before; new ones are on their way."""
+        self.pale = True
+        self.update()
+
+    def show_every(self, every: bool) -> None:
+        """All settings, or the strongest."""
+        self.every = every
+        self.updateGeometry()
+        self.update()
+
+    @property
+    def shown(self) -> tuple[Lever, ...]:
+        """The settings in the list."""
+        return self.levers if self.every else self.levers[:FIRST_SHOWN]
+
+    @property
+    def row(self) -> int:
+        """Where the keyboard is."""
+        return next((k for k, lever in enumerate(self.shown) if lever.setting.path == self._path), 0)
+
+    def words(self, lever: Lever, sign: int) -> tuple[str, str]:
+        """What is done to the setting, and what that does to the outcome; "" where it can't be done."""
+        setting, effect = lever.setting, lever.up if sign > 0 else lever.down
+        if effect != effect:
+            return self.tr("at its end"), ""
+        return setting.shown_change(sign * setting.step, self.system), change_words(self.key, effect, self.system)
+
+    def told(self, lever: Lever) -> str:
+        """A setting as text."""
+        ways = [" ".join(self.words(lever, sign)) for sign in (MORE, LESS)]
+        return f"{lever.setting.title} {lever.setting.shown(system=self.system)}: {' / '.join(ways)}"
+
+    # ---- places
+
+    @staticmethod
+    def _row_px() -> float:
+        return float(dress.metrics("note").height()) + CHIP_PX + 12.0
+
+    def sizeHint(self) -> QSize:
+        """As tall as its settings."""
+        return QSize(240, round(self._row_px() * max(1, len(self.shown))))
+
+    def chip(self, row: int, sign: int) -> QRectF:
+        """Where a way of a setting is painted and pressed."""
+        wide = (self.width() - GAP_PX) / 2.0
+        left = 0.0 if sign < 0 else wide + GAP_PX
+        return QRectF(left, row * self._row_px() + dress.metrics("note").height() + 5.0, wide, CHIP_PX)
+
+    def way_at(self, at: QPointF) -> Way | None:
+        """The way under a point."""
+        row = int(at.y() // self._row_px())
+        if not 0 <= row < len(self.shown):
+            return None
+        sign = next((sign for sign in (LESS, MORE) if self.chip(row, sign).contains(at)), None)
+        return self._way(row, sign) if sign is not None else None
+
+    def _way(self, row: int, sign: int) -> Way | None:
+        lever = self.shown[row]
+        effect = lever.up if sign > 0 else lever.down
+        return Way(lever.setting, sign) if effect == effect else None
+
+    # ---- pointing and keys
+
+    def _point(self, way: Way | None) -> None:
+        if way != self.at:
+            self.at = way
+            self.pointed.emit(way)
+            self.update()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Preview what is under the pointer."""
+        way = self.way_at(event.position())
+        self.setCursor(Qt.CursorShape.PointingHandCursor if way is not None else Qt.CursorShape.ArrowCursor)
+        self._point(way)
+
+    def enterEvent(self, event: QEnterEvent) -> None:
+        """Preview what is under the pointer."""
+        self._point(self.way_at(event.position()))
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """Nothing is pointed at any more."""
+        self._point(None)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Keep the way under the pointer."""
+        way = self.way_at(event.position())
+        if event.button() == Qt.MouseButton.LeftButton and way is not None:
+            self._path, self._sign = way.setting.path, way.sign
+            self._keep(way)
+
+    def _keep(self, way: Way | None) -> None:
+        if way is not None:
+            self.at = None
+            self.chosen.emit(way)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """By keyboard the setting it stands on is pointed at."""
+        super().focusInEvent(event)
+        if event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason):
+            self._go(self.row, self._sign)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Nothing is pointed at any more."""
+        super().focusOutEvent(event)
+        self._point(None)
+        self.update()
+
+    def _go(self, row: int, sign: int) -> None:
+        if self.shown:
+            row = min(max(row, 0), len(self.shown) - 1)
+            self._path, self._sign = self.shown[row].setting.path, sign
+            self._point(self._way(row, sign))
+            self._describe()
+            self.update()
+
+    def _describe(self) -> None:
+        self.setAccessibleDescription(self.told(self.shown[self.row]) if self.shown else "")
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Arrows point, plus, minus and Enter keep, Esc leaves."""
+        key = event.key()
+        ways = {
+            Qt.Key.Key_Up: (-1, 0), Qt.Key.Key_Down: (1, 0), Qt.Key.Key_Left: (0, LESS), Qt.Key.Key_Right: (0, MORE),
+        }  # fmt: skip
+        signs = {
+            Qt.Key.Key_Plus: MORE, Qt.Key.Key_Equal: MORE, Qt.Key.Key_Minus: LESS, Qt.Key.Key_Return: self._sign,
+            Qt.Key.Key_Enter: self._sign, Qt.Key.Key_Space: self._sign,
+        }  # fmt: skip
+        if key in ways:
+            by, sign = ways[Qt.Key(key)]
+            self._go(self.row + by, sign or self._sign)
+        elif key in signs and self.shown:
+            self._sign = signs[Qt.Key(key)]
+            row = self.row
+            self._path = self.shown[row].setting.path
+            self._keep(self._way(row, self._sign))
+        elif key == Qt.Key.Key_Escape:
+            self._point(None)
+            self.left.emit()
+        else:
+            super().keyPressEvent(event)
+
+    def row_box(self, row: int) -> QRectF:
+        """Where a setting is painted."""
+        return QRectF(0, row * self._row_px(), self.width(), self._row_px())
+
+    # ---- painting
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the settings that show."""
+        painter = QPainter(self)
+        try:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            if not self.shown:
+                painter.setFont(dress.font("note"))
+                painter.setPen(dress.ink(dress.colours().soft))
+                words = self.tr("Being worked out…") if self.pale else self.tr("Nothing in this make moves it.")
+                painter.drawText(QPointF(0, dress.metrics("note").ascent() + 4), words)
+            for row, lever in enumerate(self.shown):
+                if self.row_box(row).intersects(QRectF(event.rect())):
+                    self._paint_row(painter, row, lever)
+        finally:
+            painter.end()
+
+    def _paint_row(self, painter: QPainter, row: int, lever: Lever) -> None:
+        c = dress.colours()
+        base = row * self._row_px() + dress.metrics("note").ascent() + 1
+        now = lever.setting.shown(system=self.system)
+        wide = dress.width(now, "note")
+        painter.setFont(dress.font("note"))
+        painter.setPen(dress.ink(c.soft if self.pale else c.ink))
+        painter.drawText(QPointF(0, base), dress.fitted(lever.setting.title, "note", self.width() - wide - 12))
+        painter.setPen(dress.ink(c.soft))
+        painter.drawText(QPointF(self.width() - wide, base), now)
+        for sign in (LESS, MORE):
+            self._paint_chip(painter, row, lever, sign)
+
+    def _paint_chip(self, painter: QPainter, row: int, lever: Lever, sign: int) -> None:
+        c, box = dress.colours(), self.chip(row, sign).adjusted(0.75, 0.75, -0.75, -0.75)
+        done, effect = self.words(lever, sign)
+        pointed = self.at is not None and self.at.setting.path == lever.setting.path and self.at.sign == sign
+        held = self.hasFocus() and row == self.row and sign == self._sign
+        painter.setBrush(dress.ink(c.chosen if pointed else c.field if effect else c.panel))
+        painter.setPen(QPen(dress.ink(c.accent if held or pointed else c.line), 2.0 if held else 1.0))
+        painter.drawRoundedRect(box, 5, 5)
+        base = box.center().y() + dress.metrics("note").ascent() / 2.0 - 1.5
+        painter.setFont(dress.font("note"))
+        painter.setPen(dress.ink(c.soft if not pointed else c.ink))
+        wide = dress.width(effect, "note", bold=True)
+        painter.drawText(QPointF(box.left() + 8, base), dress.fitted(done, "note", box.width() - wide - 22))
+        painter.setFont(dress.font("note", bold=True))
+        painter.setPen(dress.ink(mix(c.panel, c.ink, 0.62) if self.pale else c.ink))
+        painter.drawText(QPointF(box.right() - 8 - wide, base), effect)
+
+
+def undo_text(way: Way, system: System) -> str:
+    """What undoing it is called: "cook: temperature −0.5 °C"."""
+    change = way.setting.shown_change(way.sign * way.setting.step, system)
+    return f"{way.setting.title} {change.replace('-', wording.MINUS)}"

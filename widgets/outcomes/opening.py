@@ -1,0 +1,320 @@
+"""Opens the lines of the outcomes, asks beside the window for what stands in them, and does what is chosen there.
+
+What is tried goes through the session's preview; what is kept is one step of undo.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
+from PySide6.QtWidgets import QScrollArea, QWidget
+
+from designer.forecast import Forecast, forecast
+from designer.judge.aim import Aimed, AimError, aim, at
+from designer.judge.explain import Explanation, explain
+from designer.judge.levers import Levers, levers
+from designer.judge.movable import movables, moved
+from designer.recipe.document import Recipe
+from designer.recipe.error import RecipeError
+from designer.units import System
+from styles.reader import Style, StyleError
+from styles.reader import style as read_style
+from widgets.outcomes import cheese_words
+from widgets.outcomes.asking import Asker, Question, Stop, StoppedError
+from widgets.outcomes.cheese_words import Cheese, WordsPage
+from widgets.outcomes.lever_list import Way, undo_text
+from widgets.outcomes.opened import OpenedOutcome
+from widgets.outcomes.outcome_list import OutcomeList
+from widgets.session import Session
+
+
+def style_of(recipe: Recipe) -> Style | None:
+    """The style a recipe names, None where it names none we know."""
+    try:
+        return read_style(recipe.style) if recipe.style else None
+    except StyleError:
+        return None
+
+
+def why(made: Forecast, key: str, stop: Stop) -> Explanation | None:
+    """The explanation of an outcome; gives up when it is no longer asked."""
+    style = style_of(made.recipe)
+    if style is None:
+        return None
+
+    def measure(recipe: Recipe) -> dict[str, float]:
+        if stop():
+            raise StoppedError
+        return {key: outcome.value for key, outcome in forecast(recipe).outcomes.items()}
+
+    return explain(made, key, style, measure=measure)
+
+
+def aimed(recipe: Recipe, key: str, value: float, locks: frozenset[tuple[str, str]]) -> Aimed | str:
+    """What aim finds, or the sentence why it can't be looked for."""
+    try:
+        return aim(recipe, [at(key, value)], locks=locks, style=style_of(recipe))
+    except AimError as error:
+        return str(error)
+
+
+class Opening(QObject):
+    """What is open in the list of outcomes, and its answers."""
+
+    said = Signal(str)
+    hinted = Signal(str)
+    changed = Signal(bool)
+    """something is open now, or nothing"""
+
+    def __init__(self, session: Session, lines: OutcomeList, area: QScrollArea, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.session, self.lines = session, lines
+        self.system: System = "metric"
+        self.page: OpenedOutcome | WordsPage | None = None
+        self.cheese: Cheese | None = None
+        self._area = area
+        self._asker = Asker(self)
+        self._asker.answered.connect(self._take)
+        self._asker.failed.connect(self._fail)
+        self._levers: tuple[Recipe, Levers] | None = None
+        self._why: tuple[Recipe, str, Explanation | None] | None = None
+        self._judged: Forecast | None = None
+        self._wanted: tuple[float, frozenset[tuple[str, str]]] | None = None
+        lines.asked.connect(self.toggle)
+        lines.shut.connect(self.shut)
+        lines.moved.connect(self._reveal)
+        session.documentChanged.connect(self._another)
+        session.forecastChanged.connect(self._follow)
+        session.bandsChanged.connect(self._follow)
+        self._ask()
+
+    # ---- opening and shutting
+
+    @Slot(str)
+    def toggle(self, key: str) -> None:
+        """Open a line, or shut it."""
+        if key == self.lines.opened:
+            self.shut()
+        else:
+            self.open(key)
+
+    def open(self, key: str) -> None:
+        """Open a line; another that was open is shut."""
+        self._clear()
+        inside = self.lines
+        if key in cheese_words.LABELS:
+            page: OpenedOutcome | WordsPage = WordsPage(key, inside)
+        else:
+            page = self._outcome_page(key, inside)
+        self.page = page
+        self._fill()
+        page.show()
+        self.lines.open(key, page)
+        self.changed.emit(True)
+        self._ask()
+        QTimer.singleShot(0, self, self._to_the_line)
+
+    def _outcome_page(self, key: str, parent: QWidget) -> OpenedOutcome:
+        page = OpenedOutcome(key, self.system, parent)
+        page.left.connect(self._back)
+        page.levers.pointed.connect(self._point)
+        page.levers.chosen.connect(self._keep)
+        page.aim.wanted.connect(self._aim)
+        page.aim.shown.connect(self._show)
+        page.aim.taken.connect(self._take_aim)
+        return page
+
+    @Slot()
+    def shut(self) -> None:
+        """Shut what is open; the keyboard is back on its line."""
+        if self.page is not None:
+            self._clear()
+            self.lines.open("", None)
+            self.lines.setFocus()
+            self.changed.emit(False)
+
+    def _clear(self) -> None:
+        self.session.drop_preview()
+        self._wanted = None
+        if self.page is not None:
+            self.page.hide()
+            self.page.deleteLater()
+            self.page = None
+
+    @Slot()
+    def _back(self) -> None:
+        self.lines.setFocus()
+
+    @Slot()
+    def _to_the_line(self) -> None:
+        if self.page is not None:
+            bar = self._area.verticalScrollBar()
+            bar.setValue(round(self.lines.y() + self.lines.top_of(self.lines.opened)) - 2)
+
+    @Slot(float, float)
+    def _reveal(self, top: float, height: float) -> None:
+        middle = self.lines.y() + top + height / 2
+        self._area.ensureVisible(0, round(middle), 0, round(height / 2) + 4)
+
+    def set_system(self, system: System) -> None:
+        """Metric or US units: what is open is opened anew in them."""
+        if system != self.system:
+            self.system = system
+            if self.page is not None:
+                self.open(self.lines.opened)
+
+    # ---- asking
+
+    @Slot(object)
+    def _another(self, recipe: Recipe) -> None:
+        """The recipe is another: what is shown pales until it is answered."""
+        self._wanted = None
+        if isinstance(self.page, OpenedOutcome):
+            self.page.set_pale()
+
+    @Slot()
+    def _follow(self) -> None:
+        """Figures follow at once, also those of a preview; reasons are asked for when something is kept."""
+        self._fill_figures()
+        if not self.session.previewing:
+            self._ask()
+
+    def _ask(self) -> None:
+        made, recipe = self.session.forecast, self.session.recipe
+        asked: dict[str, Question] = {}
+        if isinstance(self.page, OpenedOutcome):
+            key = self.page.key
+            if self._levers is None or self._levers[0] is not recipe:
+                asked["levers"] = lambda _: (recipe, levers(recipe))
+            if self._why is None or self._why[0] is not recipe or self._why[1] != key:
+                asked["why"] = lambda stop: (recipe, key, why(made, key, stop))
+            if self._wanted is not None:
+                value, locks = self._wanted
+                asked["aim"] = lambda _: (recipe, key, aimed(recipe, key, value, locks))
+        if self._judged is not made:
+            asked["cheese"] = lambda _: (made, cheese_words.cheese(made, style_of(recipe)))
+            self.lines.put_words(self.lines.words, pale=True)
+        self._asker.ask(asked)
+
+    @Slot(str, object)
+    def _take(self, name: str, answer: Any) -> None:
+        if name == "levers":
+            self._levers = answer
+        elif name == "why":
+            self._why = answer
+        elif name == "cheese":
+            self._judged, self.cheese = answer
+            if isinstance(self.page, WordsPage):
+                self.page.put(self.cheese)
+            self.lines.put_words(cheese_words.lines(self.cheese))
+            if isinstance(self.page, WordsPage) and self.page.key not in {line.key for line in self.lines.words}:
+                self.shut()
+            return
+        elif isinstance(self.page, OpenedOutcome):
+            self._wanted = None
+            found = answer[2]
+            if isinstance(found, str):
+                self.page.aim.fail(found)
+            else:
+                self.page.aim.put(found)
+            return
+        self._fill()
+
+    @Slot(str, str)
+    def _fail(self, name: str, sentence: str) -> None:
+        self._wanted = None if name == "aim" else self._wanted
+        if isinstance(self.page, OpenedOutcome) and name == "aim":
+            self.page.aim.fail(sentence)
+        else:
+            self.hinted.emit(sentence)
+
+    # ---- showing
+
+    def _fill(self) -> None:
+        """Put into what is open all that is known of the recipe as it is kept."""
+        page, recipe = self.page, self.session.recipe
+        if isinstance(page, WordsPage):
+            if self.cheese is not None:
+                page.put(self.cheese)
+        elif isinstance(page, OpenedOutcome):
+            self._fill_figures()
+            if self._levers is not None and self._levers[0] is recipe:
+                known = self._levers[1]
+                page.put_levers(known.ranked(page.key) if page.key in known.keys else ())
+            if self._why is not None and self._why[:2] == (recipe, page.key):
+                page.put_why(self._why[2])
+
+    def _fill_figures(self) -> None:
+        page, made, verdict = self.page, self.session.forecast, self.session.verdict
+        if not isinstance(page, OpenedOutcome):
+            return
+        outcome = made.outcomes.get(page.key)
+        if outcome is None:
+            if not self.session.previewing:
+                self.shut()
+            return
+        page.aim.suggest(outcome.value)
+        rows = tuple(row for row in verdict.rows if row.quantity == page.key) if verdict is not None else ()
+        page.put_outcome(outcome, rows)
+
+    # ---- doing
+
+    def _moved(self, way: Way) -> Recipe:
+        """The recipe with a setting a step on from where it stands now. RecipeError where that can't be."""
+        now = {one.path: one for one in movables(self.session.recipe)}
+        setting = now.get(way.setting.path, way.setting)
+        return moved(self.session.recipe, setting, round(setting.value + way.sign * way.setting.step, 9))
+
+    @Slot(object)
+    def _point(self, way: Way | None) -> None:
+        if way is None:
+            self._show(None)
+            self.hinted.emit("")
+            return
+        try:
+            self._show(self._moved(way))
+            self.hinted.emit(self.tr("{0}: click, + or − keeps it").format(undo_text(way, self.system)))
+        except RecipeError as error:
+            self._show(None)
+            self.hinted.emit(str(error))
+
+    @Slot(object)
+    def _show(self, recipe: Recipe | None) -> None:
+        if recipe is None:
+            self.session.drop_preview()
+        else:
+            self.session.preview(recipe)
+
+    @Slot(object)
+    def _keep(self, way: Way) -> None:
+        try:
+            made = self._moved(way)
+            self.session.march(made)
+        except RecipeError as error:
+            self.session.drop_preview()
+            self.said.emit(str(error))
+            return
+        self.session.commit(made, undo_text(way, self.system), key=("lever", way.setting.path, way.sign))
+        self.hinted.emit(self.tr("Kept: {0}").format(undo_text(way, self.system)))
+
+    @Slot(float, object)
+    def _aim(self, value: float, locks: frozenset[tuple[str, str]]) -> None:
+        self._wanted = value, locks
+        self._ask()
+
+    @Slot(object)
+    def _take_aim(self, found: Aimed) -> None:
+        text = "; ".join(change.sentence(self.system) for change in found.changes)
+        self.session.commit(found.recipe, self.tr("Aim: {0}").format(text))
+
+    # ---- end
+
+    @property
+    def idle(self) -> bool:
+        """True where every answer is there."""
+        return self._asker.idle
+
+    def stop(self) -> None:
+        """Stop what runs beside the window."""
+        self._asker.stop()
