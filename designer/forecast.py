@@ -14,10 +14,11 @@ from designer.make.kernel import Path
 from designer.make.parting import Parting, PartingError, Start
 from designer.make.set import SET_C_HIGH, SET_C_LOW
 from designer.make.start import first_state, parameters
-from designer.recipe.document import Branch, Recipe
+from designer.recipe.document import Branch, Recipe, stage_label
 from designer.recipe.error import RecipeError
 from designer.recipe.lower import lower, lower_branch
 from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, Lane, Schedule
+from designer.recipe.stages.kinds import AnyStage
 from designer.recipe.stages.stage import Stage
 
 Series = NDArray[np.float64]
@@ -112,7 +113,7 @@ def forecast(
     schedule = lower(recipe)
     lane = schedule.lanes[0]
     p = parameters(schedule.milk)
-    rows = run.until_room(lane.rows, _room_stage(recipe.stages))
+    rows = _before_room(lane.rows, recipe.stages)
     wait = _wait(recipe.stages, rows, schedule.room_c)
     partings = tuple(_parting(recipe, branch, rows) for branch in recipe.branches)
     try:
@@ -130,6 +131,14 @@ def forecast(
 
 def _room_stage(stages: tuple[Stage, ...]) -> int | None:
     return next((index for index, stage in enumerate(stages) if stage.kind == "room"), None)
+
+
+def _before_room(rows: NDArray[Any], stages: tuple[AnyStage, ...]) -> NDArray[Any]:
+    """What the march marches: prepared rows up to the first room; RecipeError where none are left."""
+    kept = run.until_room(rows, _room_stage(stages))
+    if not len(kept):
+        raise RecipeError("no cheese goes into the room yet; put a stage of the make before it", stage_label(stages, 0))
+    return kept
 
 
 def _wait(stages: tuple[Stage, ...], rows: NDArray[Any], room_c: float) -> NDArray[Any]:
@@ -175,7 +184,7 @@ def _branch(
     twin: bool | None,
 ) -> Forecast:  # fmt: skip
     lane = lower_branch(recipe, branch, schedule.milk, start.weight * schedule.milk.mass_kg)
-    rows = run.until_room(lane.rows, _room_stage(branch.stages))
+    rows = _before_room(lane.rows, branch.stages)
     wait = _wait(branch.stages, rows, schedule.room_c)
     curd = branch.of == "curd"
     until = schedule.starter_min + run.DAY_MIN
