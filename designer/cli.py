@@ -1,4 +1,4 @@
-"""The command line: `curdwright open | forecast | check | plan | scale | validate | schema`.
+"""The command line: `curdwright open | forecast | check | compare | plan | scale | validate | schema`.
 
 Everything but `open` and `plan` works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or written;
 3: a fault of our own. Whatever goes wrong is a sentence on standard error, never a traceback.
@@ -179,6 +179,36 @@ def plan(
     want = Print(PAPERS[paper], units, model_version(), date)
     pages = _write_pdf(make_plan(_forecast(read, members), one, want), path)
     print(f"{pages} page{'s' if pages > 1 else ''} written to {path.resolve()}")
+
+
+@app.command()
+def compare(
+    left: Recipe_,
+    right: Annotated[
+        Path | None, typer.Argument(metavar="[OTHER]", help="The other recipe, or a kept version.")
+    ] = None,
+    style: Annotated[
+        str, typer.Option("--style", metavar="KEY", help="Instead: the middle of a style's windows.")
+    ] = "",
+    units: Units = "metric",
+    as_json: Json = False,
+) -> None:
+    """Two makes beside each other by what their stages do, with what each difference is worth."""
+    from designer.judge.compare import compare as compared
+    from designer.judge.compare import usual_make
+    from designer.plan.variants import comparison_json, print_comparison
+
+    if (right is None) == (not style):
+        raise CommandError("Name the other recipe, or a style with --style; one of the two.")
+    first = _read(left)
+    other = _read(right) if right is not None else usual_make(first, _style_asked(first, style))
+    found = compared(first, other, system=units, made=(_forecast(first, 0), _forecast(other, 0)))
+    if as_json:
+        from designer.plan.as_json import dumps
+
+        print(dumps(comparison_json(found)))
+    else:
+        print_comparison(found)
 
 
 @app.command()

@@ -9,6 +9,7 @@ from rich.console import Console
 from rich.table import Table
 
 from designer.forecast import Forecast
+from designer.judge.compare import KEYS, Comparison, Difference
 from designer.plan.as_json import number
 from designer.quantities import QUANTITIES
 from designer.recipe.scale import Rule, Scaled
@@ -77,6 +78,105 @@ def print_scaled(scaled: Scaled, before: Forecast, after: Forecast) -> None:
             console.print(_plain(f"{line.of}: {line.what} {figure} ({line.why})"))
     console.print()
     console.print(outcomes_table(before, after, "before", "after"))
+
+
+def comparison_json(found: Comparison) -> dict[str, Any]:
+    """{"left", "right", "per_100kg", "rows": [{"role", "left", "right", "folded"}], "differences": [{"sentence",
+    "consequences", "row", "steps", "worth": {outcome: part}}], "outcomes": {key: {"left", "right", "rest"}}}.
+
+    For every outcome right - left is the sum of the parts and the rest. Differences stand with the greatest first.
+    """
+    return {
+        "left": found.left.name,
+        "right": found.right.name,
+        "per_100kg": found.per_100kg,
+        "rows": [
+            {
+                "role": line.pair.role,
+                "left": None if line.pair.left is None else line.pair.left.id,
+                "right": None if line.pair.right is None else line.pair.right.id,
+                "folded": line.folded,
+            }
+            for line in found.lines
+        ],
+        "differences": [_difference_json(one) for one in found.ranked()],
+        "outcomes": {
+            key: {
+                "left": number(found.left_values[key]),
+                "right": number(found.right_values[key]),
+                "rest": number(rest),
+            }
+            for key, rest in found.rest.items()
+        },
+    }
+
+
+def _difference_json(one: Difference) -> dict[str, Any]:
+    return {
+        "sentence": one.sentence,
+        "consequences": one.consequences,
+        "row": one.row if one.row >= 0 else None,
+        "steps": [
+            {"what": step.what, "part": step.part, "of": step.of, "label": step.label, "left": step.left,
+             "right": step.right}
+            for step in one.steps
+        ],
+        "worth": {key: number(part) for key, part in one.worth.items()},
+    }  # fmt: skip
+
+
+def print_comparison(found: Comparison) -> None:
+    """Stages beside each other with the like folded, what each difference is worth, and both cheeses."""
+    console = Console(highlight=False)
+    console.print(f"[bold]{_plain(found.left.name)}[/bold] against [bold]{_plain(found.right.name)}[/bold]")
+    if found.per_100kg:
+        console.print("The milks differ in amount, so doses read per 100 kg of milk.")
+    console.print()
+    console.print(_rows(found))
+    console.print("\n[bold]What each difference is worth[/bold], the greatest first")
+    for one in found.ranked():
+        console.print(_plain(f"{one.sentence}: {one.consequences}."))
+    if not found.differences:
+        console.print("The two makes do the same.")
+    console.print()
+    console.print(_sums(found))
+
+
+def _rows(found: Comparison) -> Table:
+    table = Table(box=None, pad_edge=False)
+    for name in ("", found.left.name, found.right.name):
+        table.add_column(_plain(name))
+    alike: list[str] = []
+
+    def fold() -> None:
+        if alike:
+            table.add_row("alike", _plain(", ".join(alike)), "")
+            alike.clear()
+
+    for line in found.lines:
+        if line.folded and line.pair.left is not None:
+            alike.append(line.pair.left.title)
+            continue
+        fold()
+        titles = ("none" if one is None else one.title for one in (line.pair.left, line.pair.right))
+        table.add_row(_plain(line.pair.role), *map(_plain, titles))
+    fold()
+    return table
+
+
+def _sums(found: Comparison) -> Table:
+    """Both makes' outcomes, and that the parts add up to what lies between them."""
+    table = Table(box=None, pad_edge=False)
+    table.add_column("outcome")
+    for name in (found.left.name, found.right.name, "difference", "sum of parts"):
+        table.add_column(_plain(name), justify="right")
+    for key in KEYS:
+        if key in found.rest:
+            values = found.left_values[key], found.right_values[key]
+            parts = sum(one.worth.get(key, 0.0) for one in found.differences)
+            said = (*(shown(key, value) for value in values), change(key, values), change(key, (0.0, parts)))
+            table.add_row(QUANTITIES[key].label, *said)
+    return table
 
 
 def outcomes_table(left: Forecast, right: Forecast, left_name: str, right_name: str) -> Table:

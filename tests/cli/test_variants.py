@@ -1,0 +1,82 @@
+"""`curdwright compare` and `curdwright scale`: exit codes, sentences, JSON, and nothing written over."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from designer.cli import CANNOT_READ, DONE, main
+from designer.recipe.file import read
+from designer.recipe.milk import blend
+from tests.recipe.samples import CHEDDAR
+
+COLBY = CHEDDAR.with_name("lantern-colby.toml")
+
+
+def run(capsys: pytest.CaptureFixture[str], *argv: str | Path) -> tuple[int, str, str]:
+    code = main([str(each) for each in argv])
+    said = capsys.readouterr()
+    return code, said.out, said.err
+
+
+def test_compare_as_json_adds_up(capsys: pytest.CaptureFixture[str]) -> None:
+    code, out, _ = run(capsys, "compare", CHEDDAR, COLBY, "--json")
+    assert code == DONE
+    data = json.loads(out)
+    assert data["per_100kg"] is True
+    assert any(row["left"] is None for row in data["rows"])
+    assert any(row["folded"] for row in data["rows"])
+    for key, figures in data["outcomes"].items():
+        parts = sum(one["worth"].get(key, 0.0) for one in data["differences"]) + figures["rest"]
+        assert parts == pytest.approx(figures["right"] - figures["left"], abs=1e-4), key
+
+
+def test_compare_in_words(capsys: pytest.CaptureFixture[str]) -> None:
+    code, out, _ = run(capsys, "compare", CHEDDAR, COLBY)
+    assert code == DONE
+    assert "without stack" in out
+    assert "moister" in out
+    assert "sum of parts" in out
+
+
+def test_compare_with_a_style_or_another_recipe_but_not_both(capsys: pytest.CaptureFixture[str]) -> None:
+    code, out, _ = run(capsys, "compare", CHEDDAR, "--style", "cheddar")
+    assert code == DONE
+    assert "the middle of its" in out
+    for extra in ((), (COLBY, "--style", "cheddar")):
+        code, _, err = run(capsys, "compare", CHEDDAR, *extra)
+        assert code == CANNOT_READ
+        assert "one of the two" in err
+
+
+def test_scale_writes_a_new_file_and_says_every_rule(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    out_path = tmp_path / "large.toml"
+    code, out, _ = run(capsys, "scale", CHEDDAR, "--to", "300 L", "--power", "6 kW", "-o", out_path)
+    assert code == DONE
+    for word in ("By milk", "By area", "By the vat's power", "To be checked", "Unchanged"):
+        assert word in out
+    milk = blend(read(out_path))
+    assert milk.mass_kg / milk.density_kg_l == pytest.approx(300.0)
+    code, _, err = run(capsys, "scale", CHEDDAR, "--to", "8 L", "-o", out_path)
+    assert code == CANNOT_READ
+    assert "is there already" in err
+
+
+def test_scale_as_json(capsys: pytest.CaptureFixture[str]) -> None:
+    code, out, _ = run(capsys, "scale", CHEDDAR, "--to", "8 L", "--forms", "large", "--json")
+    assert code == DONE
+    data = json.loads(out)
+    assert data["factor"] == pytest.approx(0.08)
+    assert {line["rule"] for line in data["lines"]} >= {"by milk", "by area", "unchanged", "to be checked"}
+    assert data["outcomes"]["cheese_kg"]["after"] < data["outcomes"]["cheese_kg"]["before"]
+
+
+def test_a_gallon_is_asked_about(capsys: pytest.CaptureFixture[str]) -> None:
+    code, _, err = run(capsys, "scale", CHEDDAR, "--to", "10 gal")
+    assert code == CANNOT_READ
+    assert "US gal" in err
+    code, out, _ = run(capsys, "scale", CHEDDAR, "--to", "10 gal", "--units", "imperial")
+    assert code == DONE
+    assert "imp gal" in out
