@@ -1,0 +1,230 @@
+"""Meeting a style: a recipe brought inside its limits and usual ranges, and a first recipe for a milk in a style.
+
+Settings outside their usual range come back to its nearest end, then aim does the rest. What hangs on the milk is not
+done unasked: it is offered as skim or cream.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+
+from designer.forecast import Forecast, forecast
+from designer.judge.aim import Aimed, Change, InTheWay, Wanted, aim
+from designer.judge.check import check
+from designer.judge.limits import NEAR_ELSE, NEAR_POINTS
+from designer.judge.movable import movables, moved
+from designer.judge.verdict import LIMIT, MET, NOT_MET
+from designer.judge.windows import ranged
+from designer.quantities import QUANTITIES
+from designer.recipe.document import MilkSource, Recipe
+from designer.recipe.edit import edit_recipe
+from designer.recipe.error import RecipeError
+from designer.recipe.file import read
+from designer.recipe.milk import blend
+from designer.recipe.scale import scale
+from designer.recipe.standardise import Offer, Target, offers, usual_target
+from styles.reader import Style
+from styles.reader import style as read_style
+
+_OF_THE_MILK = ("fdm_pct", "fat_pct")
+RATIOS = (0.3, 5.0)
+LACTIC_SET_MIN = 300.0
+"""A gel that takes longer from rennet to cut is an acid gel."""
+
+
+@dataclass(frozen=True, slots=True)
+class Met:
+    """A recipe brought to a style: every figure changed, whether it meets all its limits, and what does not.
+
+    `milk` are ways to standardise where fat in dry matter misses; `missed` names limits and ranges still not met.
+    """
+
+    recipe: Recipe
+    made: Forecast
+    before: Forecast
+    changes: tuple[Change, ...]
+    reached: bool
+    missed: tuple[str, ...]
+    worse: tuple[str, ...]
+    in_the_way: tuple[InTheWay, ...]
+    milk: tuple[Offer, ...]
+    notes: tuple[str, ...] = ()
+
+    @property
+    def sentence(self) -> str:
+        """What was done and what is left, in words."""
+        how = "; ".join(change.sentence() for change in self.changes) or "nothing changed"
+        if self.reached and not self.missed:
+            return f"Forecast inside the limits and usual ranges: {how}."
+        head = "Forecast inside the limits" if self.reached else "Not inside the limits"
+        return f"{head}: {how}. Still outside: {'; '.join(self.missed)}."
+
+
+def meet(recipe: Recipe, style: Style | str, *, locks: Collection[tuple[str, str] | str] = ()) -> Met:
+    """The recipe with the least change that meets the limits of a style, and its usual ranges as far as they go.
+
+    Raises RecipeError, StyleError.
+    """
+    of = read_style(style) if isinstance(style, str) else style
+    before = forecast(recipe)
+    start = _brought_back(recipe, of, locks)
+    inside = forecast(start)
+    limits, usual = _limits(inside, of), _usual(inside, of)
+    found = aim(start, [*limits, *usual], locks=locks, style=of)
+    if not found.reached and limits:
+        strict = aim(start, limits, locks=locks, style=of)
+        if not _outside(found.made, of) or _outside(strict.made, of):
+            strict = found
+        found = strict
+    return _said(before, found, of)
+
+
+def _brought_back(recipe: Recipe, style: Style, locks: Collection[tuple[str, str] | str]) -> Recipe:
+    """Settings outside their usual range moved to its nearest end."""
+    for one in ranged(recipe, style):
+        if one.setting.path in locks or one.setting.where in locks or one.low <= one.setting.value <= one.high:
+            continue
+        to = one.low if one.setting.value < one.low else one.high
+        try:
+            recipe = moved(recipe, one.setting, to)
+        except RecipeError:  # bound to another figure of its stage; aim may still find a way
+            continue
+    return recipe
+
+
+def _limits(made: Forecast, style: Style) -> list[Wanted]:
+    """Limits of law and standards, a little inside, on what the make decides."""
+    out = []
+    for row in check(made, style).section(LIMIT):
+        if row.quantity in made.outcomes and row.quantity not in _OF_THE_MILK:
+            inside = NEAR_POINTS.get(row.quantity, NEAR_ELSE)
+            low = None if row.low is None else row.low + inside
+            high = None if row.high is None else row.high - inside
+            if low is not None and high is not None and low > high:
+                low = high = 0.5 * (row.low + row.high) if row.low is not None and row.high is not None else None
+            out.append(Wanted(row.quantity, low, high))
+    return out
+
+
+def _usual(made: Forecast, style: Style) -> list[Wanted]:
+    """Gates and usual ranges on outcomes, as wanted."""
+    found = []
+    for key in dict.fromkeys(one.key for one in style.windows if one.key in made.outcomes and one.key in QUANTITIES):
+        windows = [one for one in style.windows_of(key) if one.low is not None or one.high is not None]
+        if windows and key not in _OF_THE_MILK:
+            lows, highs = [one.low for one in windows], [one.high for one in windows]
+            low = None if None in lows else min(one for one in lows if one is not None)
+            high = None if None in highs else max(one for one in highs if one is not None)
+            found.append(Wanted(key, low, high))
+    return found
+
+
+def _outside(made: Forecast, style: Style) -> list[str]:
+    """Limits not met, in words."""
+    rows = check(made, style).limits
+    return [f"{row.rule}: {row.label.lower()}, {row.sentence}" for row in rows if row.state == NOT_MET]
+
+
+def _said(before: Forecast, found: Aimed, style: Style) -> Met:
+    verdict = check(found.made, style)
+    limits = _outside(found.made, style)
+    ranges = [f"{row.label}: {row.sentence}" for row in verdict.section("make", "curve") if row.state != MET]
+    fdm = next((row for row in verdict.section(LIMIT) if row.quantity == "fdm_pct" and row.state == NOT_MET), None)
+    milk: tuple[Offer, ...] = ()
+    if fdm is not None:
+        ends = [end for end in (fdm.low, fdm.high) if end is not None]
+        wanted = ends[0] + NEAR_ELSE if fdm.low is not None else ends[0] - NEAR_ELSE
+        milk = offers(found.recipe, ratio_for_fdm(found.made, wanted))
+    return Met(
+        found.recipe, found.made, before, tuple(_changes(before.recipe, found.recipe)), not limits,
+        (*limits, *ranges), found.worse, () if not limits else found.in_the_way, milk,
+    )  # fmt: skip
+
+
+def _changes(before: Recipe, after: Recipe) -> Iterator[Change]:
+    now = {one.path: one for one in movables(after)}
+    for one in movables(before):
+        other = now.get(one.path)
+        if other is not None and abs(other.value - one.value) > 1e-9 and one.of != "milk":
+            yield Change(one, other.value, (other.value - one.value) / one.step)
+
+
+def ratio_for_fdm(made: Forecast, fdm_pct: float) -> Target:
+    """Protein to fat of the milk that would bring fat in dry matter to a value, all else equal.
+
+    Dry matter beside fat goes with the protein, so (1 / FDM - 1) goes with the ratio.
+    """
+    milk = blend(made.recipe)
+    ratio = (milk.casein + milk.whey_protein) / milk.fat
+    here = 100.0 / made.outcomes["fdm_pct"].value - 1.0
+    wanted = ratio * (100.0 / fdm_pct - 1.0) / here
+    return Target(min(max(wanted, RATIOS[0]), RATIOS[1]))
+
+
+# --- A first recipe -------------------------------------------------------------------------------------------------
+
+
+def first_recipe(milks: Sequence[MilkSource], style: str, *, name: str = "") -> Met:
+    """A first recipe for a milk in a style: the nearest example, its settings at the middle of the style's ranges.
+
+    Doses, forms and loads are scaled to the milk; then the recipe is brought to the style (`meet`). `notes` say where
+    it comes from, what to look at, and how the milk would be standardised. Raises RecipeError, StyleError.
+    """
+    if not milks:
+        raise RecipeError("a first recipe needs a milk")
+    of = read_style(style)
+    example = max(examples(), key=lambda one: _likeness(one, of))
+    first = edit_recipe(example, milks=tuple(milks))
+    litres = _litres(first)
+    scaled = scale(example, litres).recipe
+    recipe = edit_recipe(
+        scaled, milks=tuple(milks), style=style, name=name or f"First {of.name}", maker="", place="", notes="",
+    )  # fmt: skip
+    for one in ranged(recipe, of):
+        try:
+            recipe = moved(recipe, one.setting, one.middle)
+        except RecipeError:  # bound to another figure of its stage: it stays as in the example
+            continue
+    met = meet(recipe, of)
+    notes = [f"Drawn from the example “{example.name}”, its settings at the middle of the usual ranges of {of.name}."]
+    if example.style != style:
+        notes.append(f"There is no example of {of.name}; look at every stage before you trust it.")
+    strangers = sorted({milk.species for milk in milks} - set(of.milk)) if of.milk else []
+    if strangers:
+        notes.append(f"{of.name} is not usually made of {' or '.join(strangers)} milk.")
+    target = usual_target(style)
+    ways = met.milk or (() if target is None else offers(met.recipe, target))
+    notes += [f"To standardise: {way.sentence}" for way in ways]
+    return Met(
+        met.recipe, met.made, met.before, met.changes, met.reached, met.missed, met.worse, met.in_the_way, ways,
+        tuple(notes),
+    )  # fmt: skip
+
+
+def _litres(recipe: Recipe) -> float:
+    milk = blend(recipe)
+    return milk.mass_kg / milk.density_kg_l
+
+
+@cache
+def examples() -> tuple[Recipe, ...]:
+    """The shipped example recipes."""
+    folder = Path(str(files("example_recipes")))
+    return tuple(read(path) for path in sorted(folder.glob("*.toml")))
+
+
+def _likeness(example: Recipe, style: Style) -> tuple[bool, bool, int, int]:
+    """How near an example lies: the style itself, acid or rennet gel, words of its family, settings it speaks of."""
+    slow = any((one.low or 0.0) >= LACTIC_SET_MIN for one in style.windows_of("set_min"))
+    lactic = any(stage.kind == "lactic_set" for stage in example.stages)
+    own = read_style(example.style).family if example.style else ""
+    words = _words(own) & _words(style.family)
+    return example.style == style.key, slow == lactic, len(words), len(ranged(example, style))
+
+
+def _words(family: str) -> set[str]:
+    return set(family.replace(",", " ").split()) - {"and", "the", "in", "or", "a"}
