@@ -1,4 +1,4 @@
-"""The command line: `curdwright open | forecast | check | compare | plan | scale | validate | schema`.
+"""The command line: `curdwright open | forecast | check | compare | aim | plan | scale | validate | schema`.
 
 Everything but `open` and `plan` works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or written;
 3: a fault of our own. Whatever goes wrong is a sentence on standard error, never a traceback.
@@ -246,6 +246,61 @@ def scale(
     if out is not None:
         write(scaled.recipe, out, read_text(recipe))
         print(f"\nWritten to {out.resolve()}", file=sys.stderr)
+
+
+@app.command()
+def aim(
+    recipe: Recipe_,
+    want: Annotated[
+        list[str] | None, typer.Option(metavar="WANTED", help="As “moisture=38”, “ph_24h=5.1..5.2”, “finish<=12 h”.")
+    ] = None,
+    lock: Annotated[
+        list[str] | None, typer.Option(metavar="ID", help="What must stay: a stage, a dose, or ID.FIELD.")
+    ] = None,
+    meet: Annotated[bool, typer.Option("--meet", help="Bring it inside the limits and ranges of its style.")] = False,
+    first: Annotated[str, typer.Option(metavar="STYLE", help="A first recipe for its milk in another style.")] = "",
+    style: StyleKey = "",
+    out: Annotated[Path | None, typer.Option("--out", "-o", metavar="FILE", help="Write the new recipe here.")] = None,
+    units: Units = "metric",
+    as_json: Json = False,
+) -> None:
+    """The smallest natural change that brings outcomes where they are wanted; exit code 1 where it can't be reached."""
+    from designer.judge.aim import Aimed, AimError
+    from designer.judge.aim import aim as aim_at
+    from designer.judge.meet import Met, first_recipe
+    from designer.judge.meet import meet as meet_style
+    from designer.make import kernel
+    from designer.plan import aimed
+    from designer.plan.as_json import dumps
+    from designer.recipe.file import read_text, write
+
+    if sum((bool(want), meet, bool(first))) != 1:
+        raise CommandError("Say what is wanted in one way: --want, --meet or --first.")
+    if out is not None and out.exists():
+        raise CommandError(f"{out} is there already; name a new file for the recipe.")
+    read = _read(recipe)
+    found: Aimed | Met
+    try:
+        locks = [aimed.lock(read, text) for text in lock or ()]
+        wants = [aimed.wanted(text) for text in want or ()]
+        kernel.warm_up()
+        if first:
+            found = first_recipe(read.milks, first)
+        elif meet:
+            found = meet_style(read, _style_asked(read, style), locks=locks)
+        else:
+            found = aim_at(read, wants, locks=locks, style=style or None)
+    except AimError as error:
+        raise CommandError(str(error)) from None
+    if isinstance(found, Met):
+        print(dumps(aimed.met_json(found))) if as_json else aimed.print_met(found, units)
+    else:
+        print(dumps(aimed.aimed_json(found))) if as_json else aimed.print_aimed(found, units)
+    if out is not None:
+        write(found.recipe, out, None if first else read_text(recipe))
+        print(f"\nWritten to {out.resolve()}", file=sys.stderr)
+    if not found.reached:
+        raise typer.Exit(DOES_NOT_MEET)
 
 
 @app.command()

@@ -1,0 +1,149 @@
+"""What is wanted as text, and what aim found, on a terminal and as JSON: `curdwright aim`."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Any
+
+from rich.console import Console
+from rich.text import Text
+
+from designer.forecast import Forecast
+from designer.judge.aim import Aimed, AimError, Change, Wanted, at
+from designer.judge.meet import Met
+from designer.judge.movable import movables
+from designer.plan.as_json import number
+from designer.plan.variants import outcomes_table
+from designer.quantities import QUANTITIES
+from designer.recipe.document import Recipe
+from designer.units import System, UnitError, parse
+
+_WANTED = re.compile(r"\s*([a-z0-9_]+)\s*(<=|>=|=)\s*(.+?)\s*(?:\.\.\s*(.+?)\s*)?")
+_TAILS = ("", "_pct", "_min", "_kg", "_kg_per_100kg")
+
+
+def wanted(text: str) -> Wanted:
+    """ "moisture=38", "ph_24h=5.1..5.2", "salt_in_moisture>=4.5", "finish <= 12 h" as an outcome wanted. AimError."""
+    match = _WANTED.fullmatch(text)
+    if match is None:
+        raise AimError(f"“{text}” can't be read; write for example moisture=38, ph_24h=5.1..5.2 or finish<=12 h.")
+    key = next((match[1] + tail for tail in _TAILS if match[1] + tail in QUANTITIES), None)
+    if key is None:
+        known = ", ".join(sorted(QUANTITIES))
+        raise AimError(f"“{match[1]}” is no outcome; there are: {known}.")
+    value = _number(key, match[3])
+    if match[4] is not None:
+        if match[2] != "=":
+            raise AimError(f"“{text}” can't be read; a range is written {match[1]}={match[3]}..{match[4]}.")
+        return Wanted(key, value, _number(key, match[4]))
+    if match[2] == "=":
+        return at(key, value)
+    return Wanted(key, None, value) if match[2] == "<=" else Wanted(key, value, None)
+
+
+def _number(key: str, text: str) -> float:
+    try:
+        return float(text.replace(",", "."))
+    except ValueError:
+        try:
+            return parse(text, QUANTITIES[key].kind).value
+        except UnitError as error:
+            raise AimError(f"{QUANTITIES[key].label}: {error}") from None
+
+
+def lock(recipe: Recipe, text: str) -> tuple[str, str] | str:
+    """A lock as written: the id of a stage or dose, or id.field for one of its settings. AimError if it is neither."""
+    every = [one.path for one in movables(recipe)]
+    if any(where == text for where, _ in every if where):
+        return text
+    for path in every:
+        if ".".join(path) == text:
+            return path
+    raise AimError(
+        f"There is nothing to lock called “{text}”; write the id of a stage or dose, or for example warm.temperature_c."
+    )
+
+
+def aimed_json(found: Aimed) -> dict[str, Any]:
+    """{"reached", "size", "sentence", "changes", "worse", "in_the_way", "outcomes": {key: {"before", "after"}}}."""
+    return {
+        "reached": found.reached,
+        "size": number(found.size),
+        "sentence": found.sentence,
+        "changes": [_change(one) for one in found.changes],
+        "worse": list(found.worse),
+        "in_the_way": [
+            {"sentence": one.sentence, "settings": [list(path) for path in one.settings]} for one in found.in_the_way
+        ],
+        "outcomes": _outcomes(found.before, found.made),
+    }
+
+
+def met_json(found: Met) -> dict[str, Any]:
+    """{"reached", "sentence", "changes", "missed", "worse", "milk", "notes", "outcomes": {key: {...}}}."""
+    return {
+        "reached": found.reached,
+        "sentence": found.sentence,
+        "changes": [_change(one) for one in found.changes],
+        "missed": list(found.missed),
+        "worse": list(found.worse),
+        "milk": [one.sentence for one in found.milk],
+        "notes": list(found.notes),
+        "outcomes": _outcomes(found.before, found.made),
+    }
+
+
+def _change(one: Change) -> dict[str, Any]:
+    return {
+        "part": one.setting.where,
+        "field": one.setting.field,
+        "title": one.setting.title,
+        "before": number(one.setting.value),
+        "after": number(one.to),
+        "steps": number(one.steps),
+    }
+
+
+def _outcomes(before: Forecast, after: Forecast) -> dict[str, Any]:
+    return {
+        key: {"before": number(one.value), "after": number(after.outcomes[key].value)}
+        for key, one in before.outcomes.items()
+        if key in after.outcomes
+    }
+
+
+def print_aimed(found: Aimed, system: System = "metric") -> None:
+    """The changes, the outcomes before and after, and what gets worse or is in the way."""
+    console = Console(highlight=False)
+    console.print(Text("Reached." if found.reached else "Not reached; this is the nearest."))
+    _print(console, found.changes, found.before, found.made, system)
+    _listed(console, "Gets worse", found.worse)
+    _listed(console, "In the way", [one.sentence for one in found.in_the_way])
+
+
+def print_met(found: Met, system: System = "metric") -> None:
+    """The same for a recipe brought to a style."""
+    console = Console(highlight=False)
+    console.print(Text("The forecast lies inside the limits." if found.reached else "Limits are not met."))
+    _print(console, found.changes, found.before, found.made, system)
+    _listed(console, "Still outside", found.missed)
+    _listed(console, "Gets worse", found.worse)
+    _listed(console, "The milk", [one.sentence for one in found.milk])
+    _listed(console, "Notes", [one for one in found.notes if not one.startswith("To standardise")])
+
+
+def _print(console: Console, changes: Sequence[Change], before: Forecast, after: Forecast, system: System) -> None:
+    for one in changes:
+        console.print(Text(f"  {one.sentence(system)}"))
+    if not changes:
+        console.print(Text("  nothing changed"))
+    console.print()
+    console.print(outcomes_table(before, after, "before", "after"))
+
+
+def _listed(console: Console, head: str, lines: Sequence[str]) -> None:
+    if lines:
+        console.print(Text(f"\n{head}", style="bold"))
+        for line in lines:
+            console.print(Text(f"  {line}"))
