@@ -29,9 +29,10 @@ HAVES = frozenset(
         "from memory (low)",
         "common practice, no source",
         "derived",
+        "the maker's own",
     )
 )
-KINDS = frozenset(("legal limit", "standard limit", "protected name", "class", "quality window"))
+KINDS = frozenset(("legal limit", "standard limit", "protected name", "class", "quality window", "own limit"))
 MILKS = frozenset(("cow", "goat", "sheep", "buffalo"))
 HEATS = frozenset(("raw", "thermised", "pasteurised", "high_heat"))
 AGE_IF = frozenset(("always", "raw", "usual"))
@@ -195,15 +196,44 @@ def keys() -> tuple[str, ...]:
     return tuple(sorted(path.stem for path in FOLDER.glob("*.toml") if path.name != SOURCES))
 
 
-@cache
+HOUSE = ".style.toml"
+_house: dict[str, Path] = {}
+
+
+def adopt(folder: Path) -> tuple[str, ...]:
+    """Let `style` find the house styles of a folder (files that end in .style.toml), and no other's; their keys.
+
+    A shipped style is never replaced by one of the same key.
+    """
+    _house.clear()
+    shipped = set(keys())
+    for path in sorted(folder.glob(f"*{HOUSE}")):
+        key = path.name.removesuffix(HOUSE)
+        if key not in shipped:
+            _house[key] = path
+    return tuple(_house)
+
+
+def house_keys() -> tuple[str, ...]:
+    """Keys of the house styles adopted, in order of the alphabet."""
+    return tuple(_house)
+
+
 def style(key: str) -> Style:
-    """The shipped style of that key. StyleError with the nearest names if there is none."""
-    path = FOLDER / f"{key}.toml"
+    """The style of that key, shipped or adopted. StyleError with the nearest names if there is none."""
+    if key in _house:
+        return read(_house[key])  # read anew: the maker may be changing it
     if key not in keys():
-        near = get_close_matches(key, keys(), n=3)
-        hint = f" Did you mean {' or '.join(near)}?" if near else f" There are: {', '.join(keys())}."
+        known = (*keys(), *_house)
+        near = get_close_matches(key, known, n=3)
+        hint = f" Did you mean {' or '.join(near)}?" if near else f" There are: {', '.join(known)}."
         raise StyleError(f"There is no style “{key}”.{hint}")
-    return read(path)
+    return _shipped(key)
+
+
+@cache
+def _shipped(key: str) -> Style:
+    return read(FOLDER / f"{key}.toml")
 
 
 @cache
@@ -218,7 +248,7 @@ def read(path: Path) -> Style:
         text = path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError) as error:
         raise StyleError(f"The style file {path.name} can't be read: {error}.") from error
-    return reads(text, key=path.stem, file=path.name)
+    return reads(text, key=path.name.removesuffix(HOUSE).removesuffix(".toml"), file=path.name)
 
 
 def reads(text: str, *, key: str, file: str = "the style") -> Style:
@@ -227,7 +257,10 @@ def reads(text: str, *, key: str, file: str = "the style") -> Style:
         document = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise StyleError(f"{file} is not a readable style: {error}.") from error
-    return _Reader(file).style(key, document)
+    own = document.pop("sources", {})
+    if not isinstance(own, dict) or not all(isinstance(text, str) for text in own.values()):
+        raise StyleError(f"{file}, sources: each is a key and the work in full, as text.")
+    return _Reader(file, {**sources(), **own}).style(key, document)
 
 
 @cache
@@ -276,6 +309,7 @@ class _Reader:
     """Turns one parsed TOML document into a Style, naming the file and the place in every refusal."""
 
     file: str
+    known_sources: Mapping[str, str]
 
     def style(self, key: str, document: dict[str, Any]) -> Style:
         self._known(document, "the file", _STYLE_KEYS)
@@ -289,7 +323,7 @@ class _Reader:
             milk=tuple(self._choice(document, "milk", "the file", MILKS)),
             rules=tuple(self._rules(document.get("rules", []))),
             typical=tuple(self._typical(document.get("typical", []))),
-            windows=(*self._windows(document.get("windows", [])), *_windows_of_gates(gates)),
+            windows=(*self._windows(document.get("windows", [])), *windows_of_gates(gates)),
             gates=gates,
             room=tuple(self._rooms(document.get("room", []))),
             sensory=self._sensory(document["sensory"]) if "sensory" in document else None,
@@ -339,7 +373,7 @@ class _Reader:
             place = f"typical “{group.get('name', '?')}”"
             self._known(group, place, _GROUP_KEYS | {"name"} | COMPOSITION)
             source, have = self._source(group, place)
-            values = _completed({key: float(group[key]) for key in group if key in COMPOSITION})
+            values = completed({key: float(group[key]) for key in group if key in COMPOSITION})
             yield Typical(self._text(group, "name", place), values, source, have, str(group.get("note", "")))
 
     def _windows(self, groups: Iterable[dict[str, Any]]) -> Iterator[Window]:
@@ -387,9 +421,10 @@ class _Reader:
         key, have = self._text(group, "source", place), self._text(group, "have", place)
         if have not in HAVES:
             raise self._refuse(place, f"have “{have}” is none of: {'; '.join(sorted(HAVES))}")
-        if key not in sources():
-            raise self._refuse(place, f"the source “{key}” does not stand in {SOURCES}{_hint(key, sources())}")
-        return sources()[key], have
+        if key not in self.known_sources:
+            hint = _hint(key, self.known_sources)
+            raise self._refuse(place, f"the source “{key}” does not stand in {SOURCES}{hint}")
+        return self.known_sources[key], have
 
     def _range(self, text: Any, place: str) -> tuple[float | None, float | None, bool, bool]:
         if not isinstance(text, str):
@@ -430,14 +465,17 @@ _RULE_KEYS = _GROUP_KEYS | frozenset(
 )
 
 
-def _windows_of_gates(gates: tuple[Gate, ...]) -> Iterator[Window]:
+def windows_of_gates(gates: tuple[Gate, ...]) -> Iterator[Window]:
     """A pH gate is also a window of the setting it stands for ("pH at draining")."""
     for gate in gates:
         if gate.curve == "ph" and MOMENTS[gate.at].setting:
             yield Window(MOMENTS[gate.at].setting, gate.low, gate.high, gate.source, gate.have, gate.note)
 
 
-def _completed(values: dict[str, float]) -> dict[str, float]:
+WORKED_OUT = ("fdm_pct", "mnfs_pct", "salt_in_moisture_pct")
+
+
+def completed(values: dict[str, float]) -> dict[str, float]:
     """FDM, MNFS and salt in moisture worked out from the figures printed, where the source prints them not."""
     water, fat, salt = values.get("moisture_pct"), values.get("fat_pct"), values.get("salt_pct")
     if water is not None and fat is not None:
