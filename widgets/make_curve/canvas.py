@@ -111,6 +111,7 @@ class MakeCurve(Picture):
             self.said.emit(self.session.trouble)
         elif found is not None:
             self.session.choose(found.stage)
+            self.keep_before(frame.blocks[found.index].start_min)
             self._grab = Grab(drag=Drag.start(found, self.frame, self.session.recipe, at, self.session.march), at=at)
             self.said.emit(self.tr("Shift lets go of round values, Ctrl keeps the end, Esc cancels."))
         elif frame.places.strip.adjusted(0, -6, 0, 6).contains(at):
@@ -146,6 +147,7 @@ class MakeCurve(Picture):
             return
         self.said.emit("")
         if grab.drag is not None:
+            self.keep_before(None)
             if grab.answer is not None and grab.answer.recipe is not None:
                 self.session.commit(grab.answer.recipe, self._step_text(grab.drag.grip, grab.answer))
             else:
@@ -252,6 +254,7 @@ class MakeCurve(Picture):
         if self._grab is None or self._grab.drag is None:
             return False
         self._grab = None
+        self.keep_before(None)
         self.session.drop_preview()
         self.said.emit("")
         self.update()

@@ -117,11 +117,11 @@ def paint_pane(painter: QPainter, frame: Frame, pane: Pane) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     _stage_lines(painter, frame, rect)
     painter.save()
-    painter.setClipRect(rect)
+    painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     trace = frame.forecast.trace
     x_all = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
-    pick = thinned(x_all, frame.edges, rect.left(), rect.right())
+    pick = thinned(x_all, frame.edges, frame.left_px, rect.right())
     for curve in pane.curves:
         _band(painter, frame, curve, right if curve.right else left, x_all, pick)
     if frame.before is not None:
@@ -197,7 +197,7 @@ def _band(
 def _before(painter: QPainter, frame: Frame, before: Forecast, curve: Curve, scale: Scale, rect: QRectF) -> None:
     trace = before.trace
     x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
-    pick = thinned(x, np.zeros(len(x), dtype=bool), rect.left(), rect.right(), 3.0)
+    pick = thinned(x, np.zeros(len(x), dtype=bool), frame.left_px, rect.right(), 3.0)
     pick = pick[_drawn(frame, before, curve)[pick]]
     painter.setPen(QPen(frame.colour(curve.colour, 0.6), 1.0, Qt.PenStyle.DotLine))
     painter.drawPolyline(polygon(x[pick], scale.ys(trace[curve.column][pick])))
@@ -234,7 +234,7 @@ def _stage_lines(painter: QPainter, frame: Frame, rect: QRectF) -> None:
     colour = frame.colour("line")
     for block in frame.blocks:
         x = round(frame.axis.x(block.end_min))
-        if rect.left() < x < rect.right():
+        if frame.left_px < x < rect.right():
             painter.fillRect(x, round(rect.top()), 1, round(rect.height()), colour)
 
 

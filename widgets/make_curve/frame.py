@@ -25,6 +25,7 @@ MILK_KINDS: Final = frozenset({"heat", "cool", "ripen"})
 GEL_KINDS: Final = frozenset({"set", "lactic_set"})
 WHEY_KINDS: Final = frozenset({"acid_heat", "cut", "rest", "stir", "cook", "wash", "settle", "drain"})
 BARE_KINDS: Final = frozenset({"ladle", "hang", "stack", "mill", "salt", "scald", "stretch"})
+CUT_KINDS: Final = frozenset({"cut", "ladle", "mill"})
 OUT: Final = frozenset({"bare", "cheese"})
 """Phases in which the curd is out of the whey."""
 
@@ -50,6 +51,8 @@ class Block:
     """temperature at the end [°C]"""
     phase: str
     """what is in the vat: "milk", "gel", "whey" (curd under whey), "bare" (drained curd) or "cheese" """
+    grain_mm: float
+    """size the curd was last cut to"""
 
     @property
     def length_min(self) -> float:
@@ -105,8 +108,11 @@ def blocks(forecast: Forecast, system: str) -> tuple[Block, ...]:
     written = {stage.id: stage for stage in forecast.recipe.stages}
     made = []
     held = phases(stage.kind for stage in forecast.stages)
+    grain_mm = 12.0
     for index, stage in enumerate(forecast.stages):
         end = written[stage.id].end
+        if stage.kind in CUT_KINDS:
+            grain_mm = float(getattr(written[stage.id], "cut_mm", grain_mm))
         length = stage.end_min - stage.start_min
         made.append(
             Block(
@@ -125,6 +131,7 @@ def blocks(forecast: Forecast, system: str) -> tuple[Block, ...]:
                 end_text=end_text(end, length, system),
                 end_c=stage.values["temperature_c"],
                 phase=held[index],
+                grain_mm=grain_mm,
             )
         )
     return tuple(made)
@@ -250,10 +257,19 @@ class Frame:
     pixel_ratio: float = 1.0
     enlarged: int = 1
     """how many times as large the curd is drawn once out of the whey"""
+    full_kg: float = 100.0
+    """what the whole height of the vat stands for [kg per 100 kg milk]"""
+    from_px: float = 0.0
+    """while something is dragged: nothing left of this changes, so nothing left of it is drawn"""
     gates: tuple[Any, ...] = ()
     memo: dict[object, Any] = field(default_factory=dict)
     """what several painters need, worked out once a frame"""
     edges: NDArray[np.bool_] = field(default_factory=lambda: np.zeros(0, dtype=bool))
+
+    @property
+    def left_px(self) -> float:
+        """First pixel of the axis that is drawn."""
+        return max(self.axis.left, self.from_px)
 
     def colour(self, name: str, alpha: float = 1.0) -> QColor:
         """A colour of the palette, with opacity."""

@@ -17,6 +17,8 @@ from designer.quantities import quantity
 from widgets.make_curve.frame import Frame, Scale
 from widgets.theme import apply as dress
 
+WORDS_PX: Final = 80.0
+"""No further to the right of its gate does a word reach."""
 PANE_OF: Final = {"ph": "ph", "ph_whey": "ph", "curd_moisture_pct": "moisture"}
 
 
@@ -85,7 +87,7 @@ def paint_gates(painter: QPainter, frame: Frame) -> None:
     taken: list[QRectF] = []
     for mark in frame.gates:
         found = place(frame, mark)
-        if found is None:
+        if found is None or found[0] < frame.left_px - WORDS_PX:
             continue
         x, scale = found
         colour = frame.colour(COLOUR[mark.row.state])

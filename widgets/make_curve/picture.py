@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QSize, Qt, Slot
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Slot
 from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
@@ -18,6 +18,9 @@ from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
 from widgets.session import Session
 from widgets.theme import apply as dress
+
+KEPT_MARGIN_PX = 44.0
+"""How far left of its stage a word or a figure of it may reach."""
 
 
 class Picture(QWidget):
@@ -32,6 +35,9 @@ class Picture(QWidget):
         self._fit = "day"
         self._ranges: dict[str, tuple[float, float]] = {}
         self._enlarged = 1
+        self._full_kg = 100.0
+        self._words: dict[str, str] = {}
+        self._kept: tuple[QPixmap, float] | None = None
         self._frame: Frame | None = None
         self._grips: tuple[grips.Grip, ...] = ()
         self._still: QPixmap | None = None
@@ -144,6 +150,8 @@ class Picture(QWidget):
             moving=session.previewing,
             pixel_ratio=self.devicePixelRatioF(),
             enlarged=self._enlarged,
+            full_kg=self._full_kg,
+            from_px=self._kept[1] if self._kept is not None and session.previewing else 0.0,
             gates=gates.marks(session.verdict),
             edges=edges_of(forecast),
         )
@@ -153,6 +161,7 @@ class Picture(QWidget):
         trace = forecast.trace
         self._ranges = curves.ranges(forecast, gates.marks(self.session.verdict))
         self._enlarged = vat.enlargement(forecast)
+        self._full_kg = vat.fullest_kg(forecast)
         self._ranges["temperature"] = (float(trace["temperature_c"].min()), float(trace["temperature_c"].max()))
         self._axis = self._axis.grown(max(forecast.stages[-1].end_min, 1.0))
 
@@ -197,6 +206,7 @@ class Picture(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Everything moves."""
         super().resizeEvent(event)
+        self._kept = None
         self._changed()
         self._settled()
 
@@ -204,6 +214,7 @@ class Picture(QWidget):
         """Another palette or font draws another picture."""
         super().changeEvent(event)
         if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._kept = None
             self._changed()
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -211,8 +222,12 @@ class Picture(QWidget):
         frame = self.frame
         ground = self._grounded(frame)
         if self._still is None:
-            self._still = self._pixmap(frame)
-            self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
+            if self._kept is not None and frame.moving:
+                self._still = QPixmap(self._kept[0])
+                self._within(self._still, lambda painter: self._paint_changed(painter, frame, ground))
+            else:
+                self._still = self._pixmap(frame)
+                self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
         painter = QPainter(self)
         try:
             painter.drawPixmap(0, 0, self._still)
@@ -263,10 +278,28 @@ class Picture(QWidget):
         ribbon.paint_axis(painter, frame)
         overlay.paint_heads(painter, frame, None)
 
+    def keep_before(self, minute: float | None) -> None:
+        """From now on nothing before this minute changes (a stage is being dragged); None: anything may."""
+        self._kept = None
+        if minute is not None:
+            if self._still is None:
+                self.repaint()
+            if self._still is not None:
+                self._kept = (self._still, max(self._axis.x(minute) - KEPT_MARGIN_PX, 0.0))
+
+    def _paint_changed(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
+        """Only what lies right of where the change begins, and the strip."""
+        painter.setClipRect(QRectF(frame.from_px, 0, self.width() - frame.from_px, frame.places.axis.bottom()))
+        self._paint_still(painter, frame, ground)
+        painter.setClipRect(QRectF(0, frame.places.axis.bottom(), self.width(), self.height()))
+        painter.drawPixmap(0, 0, ground)
+        ribbon.paint_strip(painter, frame)
+
     def _paint_still(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
         painter.drawPixmap(0, 0, ground)
         vat.paint_vat(painter, frame)
-        vat.content_words(painter, frame, [grip.box for grip in self._grips if grip.place == "inside"])
+        pills = [grip.box for grip in self._grips if grip.place == "inside"]
+        self._words = vat.content_words(painter, frame, pills, self._words)
         ribbon.paint_ribbon(painter, frame)
         for key in frame.places.panes:
             curves.paint_pane(painter, frame, curves.PANES[key])

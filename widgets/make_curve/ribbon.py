@@ -23,11 +23,11 @@ def paint_ribbon(painter: QPainter, frame: Frame) -> None:
     """Cells with their words: two lines where there is room, upright where there is little, else none."""
     rect = frame.places.ribbon
     painter.save()
-    painter.setClipRect(rect)
+    painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     for block in frame.blocks:
         box = cell(frame, block)
-        if box.width() <= 0:
+        if box.width() <= 0 or box.right() < frame.left_px:
             continue
         painter.fillRect(box, QColor(_ground(frame, block)))
         painter.setPen(QPen(frame.colour("line"), 1.0))

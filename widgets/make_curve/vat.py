@@ -57,32 +57,28 @@ def _bare(forecast: Forecast) -> NDArray[np.bool_]:
     return np.asarray(out[forecast.trace.stage])
 
 
-def content(forecast: Forecast, enlarged: int) -> Content:
+def fullest_kg(forecast: Forecast) -> float:
+    """The most that is ever in the vat [kg per 100 kg milk]: more than 100 where wash water comes on top."""
+    inside = ~_bare(forecast)
+    held = forecast.trace["curd_kg_per_100kg"] + forecast.trace["whey_in_vat_kg_per_100kg"]
+    return max(100.0, float(np.max(held[inside]))) if np.any(inside) else 100.0
+
+
+def content(forecast: Forecast, enlarged: int, full_kg: float) -> Content:
     """The vat's content to scale, the curd `enlarged` once out of the whey."""
     trace = forecast.trace
     bare = _bare(forecast)
-    curd, whey = trace["curd_kg_per_100kg"], trace["whey_in_vat_kg_per_100kg"]
-    full = max(100.0, float(np.max((curd + whey)[~bare]))) if np.any(~bare) else 100.0
-    times = np.where(bare, enlarged, 1)
-    share = np.clip(curd * times / full, 0.0, 1.0)
-    return Content(share, np.clip(share + whey * times / full, 0.0, 1.0), bare)
+    times = np.where(bare, enlarged, 1) / full_kg
+    share = np.clip(trace["curd_kg_per_100kg"] * times, 0.0, 1.0)
+    return Content(share, np.clip(share + trace["whey_in_vat_kg_per_100kg"] * times, 0.0, 1.0), bare)
 
 
 def _content(frame: Frame) -> Content:
     """The content of a frame, worked out once."""
     known: Content | None = frame.memo.get("content")
     if known is None:
-        known = frame.memo["content"] = content(frame.forecast, frame.enlarged)
+        known = frame.memo["content"] = content(frame.forecast, frame.enlarged, frame.full_kg)
     return known
-
-
-def cut_size_mm(frame: Frame, before_index: int) -> float:
-    """The size the curd was last cut to before a stage ends [mm]; 12 where nothing says."""
-    size = 12.0
-    for stage in frame.forecast.recipe.stages[: before_index + 1]:
-        if hasattr(stage, "cut_mm"):
-            size = float(getattr(stage, "cut_mm", size))
-    return size
 
 
 def brush_of(frame: Frame, block: Block) -> QBrush:
@@ -100,7 +96,7 @@ def brush_of(frame: Frame, block: Block) -> QBrush:
         gel.setColorAt(1.0, QColor(mix(c.gel, c.curd, 0.25)))
         return QBrush(gel)
     if block.phase == "whey":
-        size = int(min(max(cut_size_mm(frame, block.index) * 0.7, 5.0), 16.0))
+        size = int(min(max(block.grain_mm * 0.7, 5.0), 16.0))
         return texture.grains(c.curd, c.rind, size, ratio)
     if block.phase == "bare":
         tile = texture.chips if block.kind in ("mill", "salt") else texture.slabs
@@ -112,10 +108,10 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
     """Fill the vat, draw what bounds it and the temperature line."""
     rect, axis = frame.places.vat, frame.axis
     painter.save()
-    painter.setClipRect(rect.adjusted(-1, -4, 1, 0))
+    painter.setClipRect(rect.adjusted(-1, -4, 1, 0), Qt.ClipOperation.IntersectClip)
     trace = frame.forecast.trace
     x_all = axis.left + (trace.time_min - axis.start_min) * axis.px_per_min
-    pick = thinned(x_all, frame.edges, rect.left(), rect.right())
+    pick = thinned(x_all, frame.edges, frame.left_px, rect.right())
     held = _content(frame)
     x = x_all[pick]
     top = frame.temperature.ys(trace["temperature_c"][pick])
@@ -130,11 +126,11 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
     painter.setBrush(frame.colour("whey"))
     for run in _runs(whey < curd - 0.25):
         painter.drawPolygon(between(x[run], whey[run], np.full_like(x[run], floor)))
-    for block in frame.blocks:
-        first, last = np.searchsorted(stage, (block.index, block.index + 1))
+    painter.setBrushOrigin(round(axis.x(0.0)), round(floor))  # whole pixels: tiles are copied, not resampled
+    bounds = np.searchsorted(stage, np.arange(len(frame.blocks) + 1)).tolist()
+    for block, first, last in zip(frame.blocks, bounds, bounds[1:], strict=False):
         if last - first > 1:
             painter.setBrush(brush_of(frame, block))
-            painter.setBrushOrigin(QPointF(axis.x(0.0), floor))
             painter.drawPolygon(between(x[first:last], curd[first:last], np.full(last - first, floor)))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     _surfaces(painter, frame, x, curd, whey, stage)
@@ -151,8 +147,10 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
 def _surfaces(painter: QPainter, frame: Frame, x: Array, curd: Array, whey: Array, stage: NDArray[np.int32]) -> None:
     """The line where curd meets whey, and the rind of what is out of the vat."""
     c = frame.colours
-    standing = np.isin(stage, [block.index for block in frame.blocks if block.phase == "whey"])
-    out = np.isin(stage, [block.index for block in frame.blocks if block.phase in OUT])
+    held = [block.phase for block in frame.blocks]
+    held += [held[-1]] * (int(stage[-1]) + 1 - len(held))
+    standing = np.array([phase == "whey" for phase in held])[stage]
+    out = np.array([phase in OUT for phase in held])[stage]
     for inside, colour, width in ((standing, mix(c.curd, c.rind, 0.55), 1.0), (out, c.rind, 1.6)):
         painter.setPen(line(dress.ink(colour), width))
         for run in _runs(inside):
@@ -173,7 +171,7 @@ def _edges(painter: QPainter, frame: Frame) -> None:
     floor = round(frame.places.vat.bottom())
     colour = frame.colour("paper", 0.8 if not frame.colours.dark else 0.5)
     for block in frame.blocks[:-1]:
-        if frame.axis.start_min < block.end_min < frame.axis.end_min:
+        if frame.left_px < frame.axis.x(block.end_min) < frame.axis.right:
             top = round(frame.temperature.y(block.end_c)) + 1
             painter.fillRect(round(frame.axis.x(block.end_min)), top, 1, floor - top, colour)
 
@@ -235,23 +233,26 @@ def paint_before(painter: QPainter, frame: Frame) -> None:
     assert frame.before is not None
     trace = frame.before.trace
     x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
-    pick = thinned(x, np.zeros(len(x), dtype=bool), frame.places.vat.left(), frame.places.vat.right(), 3.0)
+    pick = thinned(x, np.zeros(len(x), dtype=bool), frame.left_px, frame.places.vat.right(), 3.0)
     painter.setPen(QPen(frame.colour("temperature", 0.55), 1.0, Qt.PenStyle.DotLine))
     painter.drawPolyline(polygon(x[pick], frame.temperature.ys(trace["temperature_c"][pick])))
     painter.setBrush(Qt.BrushStyle.NoBrush)
 
 
-def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
-    """Name what fills the vat once, where there is most room for the word and nothing else stands."""
+def content_words(painter: QPainter, frame: Frame, taken: list[QRectF], owners: dict[str, str]) -> dict[str, str]:
+    """Name what fills the vat once, where there is most room for the word and nothing else stands.
+
+    Gives back in which stage each word stands; while something is dragged they stay in their `owners`.
+    """
     held = _content(frame)
     trace, rect = frame.forecast.trace, frame.places.vat
     painter.setFont(frame.fonts.note)
     painter.setPen(frame.colour("vat_ink", 0.72))
     metrics = frame.fonts.note_metrics
-    seen: set[str] = set()
+    seen: dict[str, str] = {}
     for block in sorted(frame.blocks, key=lambda b: -b.length_min):
         left, right = max(frame.axis.x(block.start_min), rect.left()), min(frame.axis.x(block.end_min), rect.right())
-        if right - left < 30:
+        if right - left < 30 or right < frame.left_px:
             continue
         middle = frame.axis.minute((left + right) / 2)
         body = rect.bottom() - frame.temperature.y(trace.at("temperature_c", middle))
@@ -259,6 +260,8 @@ def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
         whey = body * float(np.interp(middle, trace.time_min, held.whey)) - curd
         for word, height, base in _words_of(block.phase, curd, whey):
             wide = dress.width(word, "note")
+            if frame.moving and owners.get(word) != block.id:
+                continue
             if word in seen or height < metrics.height() * 1.5 or wide + 12 > right - left:
                 continue
             y = rect.bottom() - base - height / 2 + metrics.ascent() / 2 - 1
@@ -267,8 +270,9 @@ def content_words(painter: QPainter, frame: Frame, taken: list[QRectF]) -> None:
             if under is not None:
                 box.moveTop(under.bottom() + 4)
             if box.bottom() <= rect.bottom() - base - 2 and not any(other.intersects(box) for other in taken):
-                seen.add(word)
+                seen[word] = block.id
                 painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), word)
+    return owners if frame.moving else seen
 
 
 def _words_of(phase: str, curd: float, whey: float) -> list[tuple[str, float, float]]:
