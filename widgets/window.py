@@ -6,7 +6,7 @@ import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from platformdirs import user_config_path, user_data_path
+from platformdirs import user_config_path, user_data_path, user_log_path
 from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Slot
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import (
@@ -32,7 +32,7 @@ from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.stages.kinds import KINDS
 from styles.reader import StyleError, style
-from widgets import help_box, wording
+from widgets import help_box, mishap, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
 from widgets.files import FileWork, examples, is_example, read
@@ -449,6 +449,7 @@ def open_window(path: Path | None) -> int:
     opened = path if path is not None else examples()[0]
     recipe, text = read(opened)
     window = Window(recipe, config=config, data=data)
+    mishap.watch(window, user_log_path("curdwright", appauthor=False) / "window.txt")
     if not is_example(opened):
         window.session.path, window.session.text = opened.resolve(), text
         window.preferences.remember(opened)
