@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from designer.judge.aim import Aimed, outcome_changes
@@ -73,6 +74,11 @@ class AimForm(QWidget):
         column.addWidget(self.sentence)
         column.addLayout(self._changes)
         column.addWidget(self.apply, 0, Qt.AlignmentFlag.AlignLeft)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter in the field looks for the change and goes no further."""
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
 
     def suggest(self, value: float) -> None:
         """Show what it is now as an example of what can be typed."""

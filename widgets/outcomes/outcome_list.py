@@ -96,6 +96,7 @@ class OutcomeList(QWidget):
         """key of the line the keyboard is on"""
         self._over = ""
         self._room: QWidget | None = None
+        self._tall = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -159,21 +160,19 @@ class OutcomeList(QWidget):
         return False
 
     def lay_out(self) -> None:
-        """Put what is open below its line."""
-        if self._room is not None:
-            top = self.top_of(self.opened)
-            line = next((line for line in self.every if line.key == self.opened), None)
-            if line is not None:
-                wide = max(120, self.width() - LEFT_PX - RIGHT_PX)
-                self._room.setGeometry(LEFT_PX, round(top + self._height(line)), wide, self._room_px())
+        """Put what is open below its line, as tall as it asks to be."""
+        line = next((line for line in self.every if line.key == self.opened), None)
+        self._tall = 0
+        if self._room is not None and line is not None:
+            wide = max(120, self.width() - LEFT_PX - RIGHT_PX)
+            grown = self._room.heightForWidth(wide) if self._room.hasHeightForWidth() else -1
+            self._tall = grown if grown > 0 else self._room.sizeHint().height()
+            self._room.setGeometry(LEFT_PX, round(self.top_of(self.opened) + self._height(line)), wide, self._tall)
         self.updateGeometry()
+        self.update()
 
     def _room_px(self) -> int:
-        if self._room is None:
-            return 0
-        wide = max(120, self.width() - LEFT_PX - RIGHT_PX)
-        grown = self._room.heightForWidth(wide) if self._room.hasHeightForWidth() else -1
-        return grown if grown > 0 else self._room.sizeHint().height()
+        return self._tall
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Another width, another height of what is open."""
