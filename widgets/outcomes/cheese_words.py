@@ -152,9 +152,9 @@ class WordsPage(QWidget):
             text = f"{one.text[:1].upper()}{one.text[1:]}"
             mend = tr("Mend: {0}").format(one.remedy)
             made.append(Fold(text, details, value=f"−{one.lost:.2f}", second=mend, parent=self))
-        if advice.meanwhile:
-            made.append(heading(self, tr("Meanwhile")))
-            made += [self._point(point) for point in advice.meanwhile if not point.text.startswith("next time")]
+        meanwhile = [self._point(point) for point in advice.meanwhile if not point.text.startswith("next time")]
+        if meanwhile:
+            made += [heading(self, tr("Meanwhile")), *meanwhile]
         return made
 
     # ---- coat
