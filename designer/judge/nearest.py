@@ -1,0 +1,260 @@
+"""What would have to change for this recipe to be a ...? Styles ranked by how far they lie, and the way to each.
+
+How far: the figures of the cheese against the style's published compositions and limits, the stages the style asks for
+and the recipe has not (or the other way round), rind, and whose milk. The way: those stages in or out, then the least
+change of settings that meets the style (`meet`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+
+from designer.forecast import Forecast, forecast
+from designer.judge.meet import Met, meet
+from designer.judge.moments import moments, settings
+from designer.judge.words import label_of
+from designer.recipe.document import Recipe
+from designer.recipe.edit import edit_coat, insert, new_stage, remove
+from designer.recipe.error import RecipeError
+from designer.recipe.stages.kinds import KINDS
+from designer.recipe.stages.salt import Salt
+from styles.reader import Style, house_keys, styles
+from styles.reader import style as read_style
+from styles.settings import SETTINGS
+
+NEAR: Mapping[str, float] = {"moisture_pct": 1.5, "fdm_pct": 2.0, "salt_in_moisture_pct": 0.6, "ph_24h": 0.1}
+"""Figures a style is known by, and how far outside counts as one step of distance."""
+FAR = 8.0
+"""No single figure counts for more steps than this."""
+SHAPING = ("cook_c", "cut_mm", "wash_pct", "ph_drain")
+SETTING, UNKNOWN = 0.2, 0.4
+"""What a setting one near-width outside counts for, and a figure nothing is known of in the style, in steps."""
+STAGE, RIND, MILK = 2.0, 1.5, 3.0
+"""What a stage too many or too few, another rind and another animal count for, in steps."""
+LACTIC_SET_MIN = 300.0
+# What a style's windows and the words of its family say of stages.
+_BY_WINDOW: Mapping[str, str] = {
+    "wash_pct": "wash", "wash_c": "wash", "stretch_c": "stretch", "ph_stretch": "stretch", "brine_pct": "brine",
+    "brine_h": "brine", "brine_c": "brine", "ph_brine": "brine", "salt_curd_pct": "salt", "ph_salt": "salt",
+    "ph_mill": "mill", "stack_min": "stack", "press_kpa": "press", "press_h": "press", "ph_press_end": "press",
+    "hang_h": "hang", "scald_c": "scald",
+}  # fmt: skip
+_BY_WORD: Mapping[str, str] = {
+    "washed curd": "wash", "washed,": "wash", "stretched": "stretch", "brined": "brine", "milled": "mill",
+    "dry-salted": "salt", "scalded": "scald", "pressed": "press",
+}  # fmt: skip
+_SETS = ("set", "lactic_set", "acid_heat")
+_ASKED = frozenset(_BY_WINDOW.values())
+_AS_GOOD: Mapping[str, tuple[str, ...]] = {"brine": ("brine", "hold_brine")}
+_ORDER = tuple(KINDS)
+_COATS: Mapping[str, str] = {"white mould": "bloomy", "smeared": "washed", "washed rind": "washed"}
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """One figure against what the style is known for; `steps` is how far outside it lies."""
+
+    key: str
+    value: float
+    low: float | None
+    high: float | None
+    steps: float
+
+    @property
+    def sentence(self) -> str:
+        """ "Moisture 41.2 %, there 36 to 39.5 %"."""
+        label, unit, decimals = _label(self.key)
+        ends = [f"{end:.{decimals}f}" for end in (self.low, self.high) if end is not None]
+        return f"{label} {self.value:.{decimals}f}, there {' to '.join(ends)} {unit}".rstrip()
+
+
+def _label(key: str) -> tuple[str, str, int]:
+    if key in SETTINGS:
+        return SETTINGS[key].label, SETTINGS[key].unit, 2 if key.startswith("ph_") else 0
+    return label_of(key)
+
+
+@dataclass(frozen=True, slots=True)
+class Near:
+    """A style and how far it lies: `missing` and `extra` are stage kinds, `rind` the coat it would need ("" if none),
+    `milk` False where the style is not made of this milk."""
+
+    style: Style
+    distance: float
+    gaps: tuple[Gap, ...]
+    missing: tuple[str, ...]
+    extra: tuple[str, ...]
+    rind: str
+    milk: bool
+
+    @property
+    def sentence(self) -> str:
+        """What lies between, in words."""
+        said = [f"with {KINDS[kind].LABEL}" for kind in self.missing]
+        said += [f"without {KINDS[kind].LABEL}" for kind in self.extra]
+        said += [f"a {self.rind} rind"] if self.rind else []
+        said += [] if self.milk else ["another animal's milk"]
+        said += [gap.sentence for gap in self.gaps if gap.steps > 0.0]
+        return "; ".join(said) or "it is one by all that is known of it here"
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """How to get there: stages in and out in words, then the settings; `size` counts both in natural steps.
+
+    `met` is None where the two are different kinds of cheese (another way of setting), and `sentence` says so.
+    """
+
+    near: Near
+    stages: tuple[str, ...]
+    met: Met | None
+    size: float
+    sentence: str
+
+    @property
+    def recipe(self) -> Recipe | None:
+        """The recipe changed so; None where there is no way."""
+        return None if self.met is None else self.met.recipe
+
+
+def nearest(made: Forecast, of: Iterable[Style] | None = None) -> tuple[Near, ...]:
+    """Styles by how far they lie from a forecast, the nearest first; by default all shipped and house styles."""
+    every = (*styles(), *(read_style(key) for key in house_keys())) if of is None else of
+    found = settings(made, moments(made))
+    return tuple(sorted((_near(made, one, found) for one in every), key=lambda near: (near.distance, near.style.name)))
+
+
+def ways(made: Forecast, count: int = 3, of: Iterable[Style] | None = None) -> tuple[Way, ...]:
+    """The nearest styles with the way to each; each is a search (see `meet`)."""
+    return tuple(way_to(made.recipe, near) for near in nearest(made, of)[:count])
+
+
+def way_to(recipe: Recipe, near: Near) -> Way:
+    """The smallest change found that makes of the recipe a cheese of that style. Raises RecipeError."""
+    other_set = [kind for kind in (*near.missing, *near.extra) if kind in _SETS]
+    if other_set:
+        words = (
+            f"{near.style.name} sets another way ({near.sentence}): that is another recipe, not a change of this one."
+        )
+        return Way(near, (), None, float("inf"), words)
+    changed, said = _restaged(recipe, near)
+    met = meet(changed, near.style)
+    size = STAGE * len(said) + sum(abs(change.steps) for change in met.changes)
+    how = "; ".join([*said, *(change.sentence() for change in met.changes)]) or "nothing"
+    head = "inside its limits" if met.reached else "nearer, but not inside its limits"
+    tail = "".join(f" Milk: {offer.sentence}" for offer in met.milk[:1])
+    tail += "" if near.milk else f" {near.style.name} is made of {' or '.join(near.style.milk)} milk."
+    return Way(near, said, met, size, f"{near.style.name}, {head}, to change: {how}.{tail}")
+
+
+# --- How far ---------------------------------------------------------------------------------------------------------
+
+
+def _near(made: Forecast, style: Style, found: Mapping[str, float]) -> Near:
+    gaps = tuple(_gaps(made, style, found))
+    have = {stage.kind for stage in made.recipe.stages if not (isinstance(stage, Salt) and stage.on == "cheese")}
+    asked = stages_of(style)
+    missing = tuple(kind for kind in _ORDER if kind in asked and not have & set(_AS_GOOD.get(kind, (kind,))))
+    extra = tuple(
+        kind
+        for kind in _ORDER
+        if kind in have and kind not in asked and (kind in _ASKED or kind in _SETS) and not _is_allowed(kind, style)
+    )
+    wanted = next((coat for words, coat in _COATS.items() if words in style.family), "")
+    own = made.recipe.coat.kind if made.recipe.coat is not None else ""
+    rind = wanted if wanted != own and (wanted or own in _COATS.values()) else ""
+    bare = not wanted and own in _COATS.values()
+    milk = not style.milk or {source.species for source in made.recipe.milks} <= set(style.milk)
+    unknown = sum(1 for gap in gaps if gap.low is None and gap.high is None)
+    distance = sum(gap.steps for gap in gaps) + UNKNOWN * unknown + STAGE * (len(missing) + len(extra))
+    distance += (RIND if rind or bare else 0.0) + (0.0 if milk else MILK)
+    return Near(style, distance, gaps, missing, extra, rind or ("natural" if bare else ""), milk)
+
+
+def _is_allowed(kind: str, style: Style) -> bool:
+    """Whether a stage a style does not speak of may be there: pressing and salting are seldom spoken of."""
+    if kind == "press":
+        return not any(word in style.family for word in ("soft", "fresh", "lactic", "unpressed"))
+    if kind == "salt":
+        return "brine" not in stages_of(style)
+    if kind == "brine":
+        return "salt" not in stages_of(style)
+    return kind == "hang" or (kind == "stack" and "mill" in stages_of(style))
+
+
+def stages_of(style: Style) -> frozenset[str]:
+    """Stage kinds a style asks for, by its windows and the words of its family."""
+    found = {_BY_WINDOW[one.key] for one in style.windows if one.key in _BY_WINDOW}
+    found |= {kind for words, kind in _BY_WORD.items() if words in style.family}
+    if "unpressed" in style.family:
+        found.discard("press")
+    slow = any((one.low or 0.0) >= LACTIC_SET_MIN for one in style.windows_of("set_min"))
+    lactic = slow or "lactic" in style.family or ("fresh, acid" in style.family and "heat" not in style.family)
+    found.add("acid_heat" if "acid and heat" in style.family else "lactic_set" if lactic else "set")
+    return frozenset(found)
+
+
+def _gaps(made: Forecast, style: Style, found: Mapping[str, float]) -> Iterator[Gap]:
+    """Figures of the cheese, then the settings that shape a make most; `found` are the settings of the forecast."""
+    for key, near in NEAR.items():
+        if key in made.outcomes:
+            value, (low, high) = made.outcomes[key].value, known_for(style, key)
+            yield Gap(key, value, low, high, min(_outside(value, low, high) / near, FAR))
+    for key in SHAPING:
+        windows = [(one.low, one.high) for one in style.windows_of(key)]
+        if key in found and windows:
+            low, high = min(windows, key=lambda ends: _outside(found[key], *ends))
+            steps = SETTING * _outside(found[key], low, high) / SETTINGS[key].near
+            yield Gap(key, found[key], low, high, min(steps, FAR / 2.0))
+
+
+def _outside(value: float, low: float | None, high: float | None) -> float:
+    return max((low - value) if low is not None else 0.0, (value - high) if high is not None else 0.0, 0.0)
+
+
+def known_for(style: Style, key: str) -> tuple[float | None, float | None]:
+    """What a style is known for in a figure: published compositions and usual windows, inside its binding limits."""
+    half = NEAR[key] / 2.0
+    spans = [(one.values[key] - half, one.values[key] + half) for one in style.typical if key in one.values]
+    spans += [(one.low, one.high) for one in style.windows_of(key) if one.low is not None and one.high is not None]
+    low: float | None = min((one for one, _ in spans), default=None)
+    high: float | None = max((one for _, one in spans), default=None)
+    for rules in style.rules:
+        if rules.judged and rules.kind not in ("class", "quality window"):
+            for limit in rules.limits:
+                if limit.quantity == key and not limit.bands:
+                    low = limit.low if low is None else max(low, limit.low if limit.low is not None else low)
+                    high = limit.high if high is None else min(high, limit.high if limit.high is not None else high)
+    if low is not None and high is not None and low > high:  # the limit lies beyond what is published
+        low = high
+    return low, high
+
+
+# --- The stages ------------------------------------------------------------------------------------------------------
+
+
+def _restaged(recipe: Recipe, near: Near) -> tuple[Recipe, tuple[str, ...]]:
+    """The recipe with the style's stages in their usual places and without those it has not, and that in words."""
+    said = []
+    for kind in near.extra:
+        for stage in [one for one in recipe.stages if one.kind == kind]:
+            try:
+                recipe = remove(recipe, stage.id)
+            except RecipeError:  # the only stage of the make
+                continue
+            said.append(f"without {stage.title}")
+    for kind in near.missing:
+        before = [stage for stage in recipe.stages if _ORDER.index(stage.kind) < _ORDER.index(kind)]
+        new = new_stage(recipe, kind)
+        recipe = insert(recipe, new, after_id=before[-1].id if before else None)
+        said.append(f"{new.title} after {before[-1].title}" if before else f"{new.title} first")
+    if near.rind:
+        recipe = edit_coat(recipe, kind=near.rind)
+        said.append(f"a {near.rind} rind")
+    return recipe, tuple(said)
+
+
+def nearest_to(recipe: Recipe, of: Iterable[Style] | None = None) -> tuple[Near, ...]:
+    """The same from a recipe. Raises RecipeError."""
+    return nearest(forecast(recipe), of)
