@@ -271,3 +271,29 @@ def test_scales_are_held_during_a_drag(curve: MakeCurve) -> None:
     move(curve, start + QPointF(90, 0))
     assert (dict(curve.frame.scales), curve.frame.axis, curve.frame.enlarged) == before
     release(curve, start + QPointF(90, 0))
+
+
+def test_what_is_drawn_during_a_drag_is_what_would_be_drawn_whole(curve: MakeCurve) -> None:
+    """Only what lies after the start of the dragged stage is drawn anew; nothing there may differ for it."""
+    start = below(curve, "warm")
+    press(curve, start)
+    move(curve, start + QPointF(60, 0))
+    curve.repaint()
+    assert curve._still is not None
+    part = curve._still.toImage()
+    left = int(curve.frame.from_px)
+    assert left > curve.frame.places.vat.left()
+    whole = curve._pixmap(curve.frame)
+    ground = curve._grounded(curve.frame)
+    curve._kept = None
+    curve._frame = None
+    frame = curve.frame
+    curve._within(whole, lambda painter: curve._paint_still(painter, frame, ground))
+    other = whole.toImage().convertToFormat(part.format())
+    a, b = (
+        np.frombuffer(image.constBits(), dtype=np.uint8).reshape(image.height(), image.width(), 4)[:, :, :3]
+        for image in (part, other)
+    )
+    differing = (np.abs(a.astype(int) - b.astype(int)).max(axis=2) > 24)[:, left + 2 :]
+    assert differing.mean() < 0.01  # dots and dashes begin at another pixel; nothing else is apart
+    release(curve, start)
