@@ -152,6 +152,14 @@ def heun(
 
 
 @law
+def take(source: NDArray[np.float64], into: NDArray[np.float64]) -> None:
+    """Copy zones (ZONES, SIZE); a plain loop, since an array assignment costs the compiler seconds."""
+    for zone in range(ZONES):
+        for i in range(SIZE):
+            into[zone, i] = source[zone, i]
+
+
+@law
 def whole(y: NDArray[np.float64], zones: int, out: NDArray[np.float64]) -> None:
     """The cheese as one: the mean of its halves into out (SIZE,)."""
     for i in range(SIZE):
@@ -232,16 +240,19 @@ def march(
     latest). info (INFO,) is read and updated, and last (ZONES, SIZE) takes the final state, so that a march can go on
     from another. p is one record of constants and milk.
     """
-    y = y0.copy()
-    k1, k2, trial = np.zeros((ZONES, SIZE)), np.zeros((ZONES, SIZE)), y0.copy()
+    y, trial = np.empty((ZONES, SIZE)), np.empty((ZONES, SIZE))
+    take(y0, y)
+    take(y0, trial)
+    k1, k2 = np.zeros((ZONES, SIZE)), np.zeros((ZONES, SIZE))
     mean = np.zeros(SIZE)
     minute, n, done_stage = t0, 0, -1
     zones = ZONES if not np.isnan(y[OUTER, T]) else 1
     for index in range(first_row, len(rows)):
         row = rows[index]
         if zones == 1 and row.place >= PLACE_MOULD:
-            y[OUTER] = y[CORE]
-            trial[:] = y
+            for i in range(SIZE):
+                y[OUTER, i] = y[CORE, i]
+            take(y, trial)
             zones = ZONES
         for zone in range(zones):
             begin(y[zone], row, p)
@@ -293,12 +304,12 @@ def march(
                                 low, before = part, margin
                             if abs(margin) < 1e-10 or high - low < 1e-9:
                                 break
-                    y[:] = trial
+                    take(trial, y)
                     minute += part
                     n = _write(out, n, minute, index, y, zones, p)
                     reached = True
                     break
-            y[:] = trial
+            take(trial, y)
             minute = start + (step + 1) * h
             n = _write(out, n, minute, index, y, zones, p)
         ends[index, 1] = minute
@@ -307,5 +318,5 @@ def march(
         elif open_end:
             done_stage = row.stage
     info[0] = n
-    last[:] = y
+    take(y, last)
     return n
