@@ -25,8 +25,9 @@ from platformdirs import user_cache_path
 from designer.make import march as plain
 from designer.make.law import FAST
 from designer.make.prepare import prepare as prepare
+from designer.make.start import first_state, parameters
 from designer.make.state import SIZE, ZONES
-from designer.recipe.schedule import END_TIME
+from designer.recipe.schedule import END_TIME, Milk, as_rows, row
 
 Path2D = NDArray[np.float64]
 
@@ -83,14 +84,12 @@ _ready = threading.Event()
 
 
 def warm_up() -> None:
-    """Compile or load the march, so that later calls take it; safe to call from a worker."""
-    rows = prepare(_one_row())
-    from designer.make.start import first_state, parameters
-    from designer.recipe.schedule import Milk
-
+    """Compile or load the march, so that later calls take it; safe to call from a worker, and quick once it is done."""
+    if is_warm():
+        return
     milk = Milk(1.0, 1.03, 37.0, 26.0, 6.0, 47.0, 7.0, 6.65, "cow", 1.2)
     p = parameters(milk)
-    _run(compiled(), rows, first_state(milk, p[0]), 0, 0.0, p[0], _fresh_info())
+    _run(compiled(), prepare(_one_row()), first_state(milk, p[0]), 0, 0.0, p[0], _fresh_info())
     _ready.set()
 
 
@@ -100,8 +99,6 @@ def is_warm() -> bool:
 
 
 def _one_row() -> NDArray[Any]:
-    from designer.recipe.schedule import as_rows, row
-
     return as_rows([row(minutes=2.0)])
 
 
