@@ -91,6 +91,9 @@ class MakeCurve(Picture):
         at, answer = None, None
         if grab is not None and grab.answer is not None:
             at, answer = grab.at, grab.answer
+        elif grab is None and self._hot is not None and self._hot.place == "inside":
+            text = grips.value_text(self._hot.kind, self._hot.value, self.system)
+            at, answer = self._hot.at, Answer(None, self._hot.value, text, self._hot.label)
         elif self._nudge is not None and self._focused is not None:
             key = self._focused.key
             at, answer = next((grip.at for grip in self._grips if grip.key == key), None), self._nudge

@@ -67,6 +67,8 @@ def value_text(kind: str, value: float, system: str) -> str:
     """A value of a kind as text for the eye."""
     if kind == "duration":
         return wording.length(value)
+    if kind == "mass" and value >= 10.0:
+        return show(value, kind, system="us" if system == "us" else "metric", decimals=1)
     return show(value, kind, system="us" if system == "us" else "metric")
 
 

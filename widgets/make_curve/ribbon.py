@@ -61,6 +61,8 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         painter.setPen(QColor(frame.colours.soft) if block.id != frame.chosen else ink)
         if dress.width(end, "note") > room:
             end = dress.fitted(block.end_text, "note", room)
+        if end.endswith("\u2026") and len(end) < 6:
+            return
         line = QRectF(box.left(), top + strong.height(), box.width(), note.height())
         painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, end)
     elif box.width() >= note.height() - 2:
