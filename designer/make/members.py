@@ -89,6 +89,7 @@ def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[list[NDArray[An
 def coarser(rows: NDArray[Any]) -> NDArray[Any]:
     """Rows on longer steps: a spread of makes on the same steps needs less than each of them alone (see the tests)."""
     out = rows.copy()
-    in_vat = (rows["place"] < PLACE_MOULD) & (rows["step_max_min"] >= 0.9)
-    out["step_max_min"] *= np.where(in_vat, 2.0, 1.0)
+    step = rows["step_max_min"]
+    may = np.where(rows["place"] < PLACE_MOULD, step >= 0.9, step <= 5.0)
+    out["step_max_min"] *= np.where(may, 2.0, 1.0)
     return out

@@ -1,0 +1,57 @@
+"""Members of a band: fixed draws, closed milks, and a spread that does not hang on the steps it is marched in."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from designer.make import kernel, members
+from designer.make.outcomes import composition
+from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
+from designer.recipe.schedule import as_rows
+from tests.make.families import COW, MAKES, ready
+
+COUNT = 64
+
+
+def spread(name: str, monkeypatch: pytest.MonkeyPatch, *, fine: bool) -> np.ndarray:
+    """Moisture and pH of the members at the end, shape (2, COUNT)."""
+    with monkeypatch.context() as patch:
+        if fine:
+            patch.setattr(members, "coarser", lambda rows: rows.copy())
+        rows, y0, p = members.drawn(COW, kernel.prepare(as_rows(MAKES[name])), COUNT)
+    paths = kernel.march_many(rows, y0, p)
+    assert paths is not None
+    ends = np.array([path.out[-1] for path in paths])
+    moisture = composition(ends[:, -y0.shape[1] :], p)["moisture_pct"]
+    return np.array([moisture, ends[:, 2]])
+
+
+@pytest.mark.parametrize("name", MAKES)
+def test_a_spread_on_longer_steps_is_the_same_spread(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    ready()
+    coarse, fine = (np.percentile(spread(name, monkeypatch, fine=one), [10, 50, 90], axis=1) for one in (False, True))
+    width = fine[2] - fine[0]
+    assert (np.abs(coarse - fine) < 0.05 * width + [0.05, 0.005]).all()
+
+
+def test_draws_never_change() -> None:
+    assert members.draws(16) is members.draws(16)
+    assert np.array_equal(members.draws(32)[:16], members.draws(16))
+    assert np.abs(members.draws(128).mean(axis=0)).max() < 0.05
+    assert np.abs(members.draws(128).std(axis=0) - 1.0).max() < 0.1
+
+
+def test_a_drawn_milk_still_closes() -> None:
+    """What fat, casein and lactose gain, water loses."""
+    _, y0, p = members.drawn(COW, as_rows(MAKES["cheddar"]), COUNT)
+    solids = y0[:, CURD + FAT] + y0[:, CURD + CASEIN] + HEXOSE_KG * y0[:, CURD + HEXOSE]
+    assert np.ptp(solids + y0[:, CURD + WATER]) < 1e-12
+    assert np.allclose(p["water_milk"], y0[:, CURD + WATER])
+    assert np.allclose(p["casein_milk"], y0[:, CURD + CASEIN])
+
+
+def test_a_stop_is_heard() -> None:
+    ready()
+    rows, y0, p = members.drawn(COW, kernel.prepare(as_rows(MAKES["cheddar"])), COUNT)
+    assert kernel.march_many(rows, y0, p, stop=lambda: True) is None
