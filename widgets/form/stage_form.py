@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal, Slot
+from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from designer.recipe import edit as edits
@@ -19,6 +19,8 @@ from widgets.form.part_form import LABEL_PX, PartForm
 from widgets.session import Session
 from widgets.theme import apply as dress
 
+FOLLOW_MS = 60
+"""How often the form follows a drag; curves, outcomes and verdict follow in every frame."""
 BY_WORDS = {
     "time": "after a time",
     "temperature": "at a temperature",
@@ -108,6 +110,10 @@ class StageForm(QWidget):
             form.focused.connect(self._explain)
         self._forms: dict[str, PartForm] = {}
         self._lay_out()
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.setInterval(FOLLOW_MS)
+        self._later.timeout.connect(self._write_values)
         session.forecastChanged.connect(self._follow)
         session.chosenChanged.connect(self.refresh)
         self.refresh()
@@ -158,13 +164,18 @@ class StageForm(QWidget):
 
     @Slot()
     def _follow(self) -> None:
-        """While something is dragged only the values that change are written."""
-        if self.session.previewing:
-            self._write_when()
-            self._end.follow(self.stage.end)
-            self._own.follow(self.stage)
-        else:
+        """At rest everything; while something is dragged the values that change, a few times a second."""
+        if not self.session.previewing:
+            self._later.stop()
             self.refresh()
+        elif not self._later.isActive():
+            self._later.start()
+
+    @Slot()
+    def _write_values(self) -> None:
+        self._write_when()
+        self._end.follow(self.stage.end)
+        self._own.follow(self.stage)
 
     @Slot()
     def refresh(self) -> None:

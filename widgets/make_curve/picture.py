@@ -305,5 +305,6 @@ class Picture(QWidget):
             curves.paint_pane(painter, frame, curves.PANES[key])
         ribbon.paint_midnights(painter, frame)
         gates.paint_gates(painter, frame)
-        ribbon.paint_strip(painter, frame)
+        if not frame.from_px:
+            ribbon.paint_strip(painter, frame)
         overlay.paint_corner_words(painter, frame, self._grips)
