@@ -184,6 +184,8 @@ def _sheet(c: Colours) -> str:
     QPushButton:hover {{ background: {hover}; }}
     QPushButton:focus {{ border: {edge} solid {c.accent}; }}
     QPushButton[strong="true"] {{ background: {c.accent}; color: {c.accent_ink}; border: 0; }}
+    QPushButton:disabled, QPushButton[strong="true"]:disabled {{ background: {c.panel}; border: 1px solid {c.line};
+        color: {mix(c.window, c.soft, 0.6)}; }}
     QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; border: 0; }}
     QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}
     QScrollBar::handle:vertical {{ background: {mix(c.line, c.soft, 0.35)}; border-radius: 4px; min-height: 28px;

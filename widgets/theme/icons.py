@@ -26,6 +26,7 @@ _DRAWN: Final[dict[str, str]] = {
     '<path d="M7.2 13.4c3-1.6 6.4 1.6 9.6 0" FILLED/>',
     "design": '<path d="M3 20h18"/><path d="M3.5 12.5h5l4.5-6h7.5V20h-17z" FILLED/>',
     "check": '<path d="M4 5.5h9M4 12h6M4 18.5h6"/><path d="m12.5 14.8 3.3 3.5 5-7.6"/>',
+    "compare": '<path d="M3.5 19c7 0 7-13 17-13"/><path d="M3.5 7.5c8 0 8 10 17 10" stroke-dasharray="3 3.2"/>',
     "plan": '<path d="M5.5 3.5h9.2l3.8 3.8v13.2h-13z"/><path d="M8.5 10h7M8.5 13.5h7M8.5 17h4.5"/>',
     "cut": '<path d="M4 4v16M9.3 4v16M14.7 4v16M20 4v16M4 9.3h16M4 14.7h16" />',
     "plus": '<path d="M12 5v14M5 12h14"/>',

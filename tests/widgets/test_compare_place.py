@@ -1,0 +1,156 @@
+"""The place Compare with real events: put another make beside, unfold, read, take a value across, undo."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QTreeWidgetItem
+from pytestqt.qtbot import QtBot
+
+from designer.recipe import versions
+from designer.recipe.edit import edit
+from designer.recipe.file import write
+from widgets.compare.place import ComparePlace
+from widgets.compare.worth_table import COLUMNS, DIFFERENCE, decimals
+from widgets.files import examples
+from widgets.window import Window
+from widgets.wording import MINUS
+
+LONG_MS = 60_000
+
+
+@pytest.fixture
+def place(window: Window) -> ComparePlace:
+    """The place, opened by its button."""
+    window.rail.buttons["compare"].click()
+    made = window.opened["compare"]
+    assert isinstance(made, ComparePlace)
+    return made
+
+
+def answered(qtbot: QtBot, place: ComparePlace) -> None:
+    """Wait until what is shown belongs to the open make."""
+    qtbot.waitUntil(lambda: place.fresh, timeout=LONG_MS)
+
+
+@pytest.fixture
+def beside(qtbot: QtBot, place: ComparePlace, window: Window, tmp_path: Path) -> ComparePlace:
+    """A make cooked cooler and cut coarser beside the open one, read from a file."""
+    other = edit(edit(window.session.recipe, "warm", temperature_c=37.0), "cut", cut_mm=12.0)
+    path = tmp_path / "cooler.toml"
+    write(other, path)
+    place.open_file(path)
+    answered(qtbot, place)
+    return place
+
+
+def tops(place: ComparePlace) -> list[QTreeWidgetItem]:
+    """The top lines of the table."""
+    made = (place.table.topLevelItem(at) for at in range(place.table.topLevelItemCount()))
+    return [item for item in made if item is not None]
+
+
+def figure(text: str) -> float:
+    """A figure of the table as a number, nothing is nought."""
+    return float(text.replace(MINUS, "-")) if text else 0.0
+
+
+def test_the_empty_place_teaches_with_two_buttons(place: ComparePlace) -> None:
+    assert place.stack.currentIndex() == 0
+    assert place.first_open.isVisible()
+    assert place.first_example.isVisible()
+
+
+def test_equal_stages_are_folded_and_unfold_by_key(qtbot: QtBot, beside: ComparePlace) -> None:
+    alike = [item for item in tops(beside) if item.text(0).endswith("alike")]
+    assert alike
+    assert not any(item.isExpanded() for item in alike)
+    folded = sum(item.childCount() for item in alike)
+    assert folded == sum(line.folded for line in beside.answer.comparison.lines)  # type: ignore[union-attr]
+    beside.table.setFocus()
+    beside.table.setCurrentItem(alike[0])
+    qtbot.keyClick(beside.table, Qt.Key.Key_Right)
+    assert alike[0].isExpanded()
+    assert not beside.take.isEnabled()
+
+
+def test_the_parts_shown_add_up_to_the_difference_shown(qtbot: QtBot, place: ComparePlace) -> None:
+    gouda = next(path for path in examples() if "gouda" in path.name)
+    place.open_file(gouda)
+    answered(qtbot, place)
+    lines = tops(place)
+    assert sum(1 for _ in place.table.items()) == len(place.answer.comparison.differences)  # type: ignore[union-attr]
+    for column, (key, _) in enumerate(COLUMNS, 1):
+        parts = sum(figure(item.text(column)) for item in place.table.items()) + figure(lines[-1].text(column))
+        assert parts == pytest.approx(figure(lines[0].text(column)), abs=0.01 * 10.0 ** -decimals(key))
+
+
+def test_a_value_is_taken_across_by_enter_and_undone(qtbot: QtBot, beside: ComparePlace, window: Window) -> None:
+    before = window.session.recipe
+    item = next(one for one in beside.table.items() if "37" in one.text(0))
+    beside.table.setFocus()
+    beside.table.setCurrentItem(item)
+    qtbot.keyClick(beside.table, Qt.Key.Key_Return)
+    assert window.session.recipe == edit(before, "warm", temperature_c=37.0)
+    assert not beside.take.isEnabled(), "what is shown is of the make before"
+    answered(qtbot, beside)
+    assert len(list(beside.table.items())) == 1
+    window.session.stack.undo()
+    assert window.session.recipe == before
+    answered(qtbot, beside)
+    assert len(list(beside.table.items())) == 2
+
+
+def test_a_value_is_taken_across_by_the_button(qtbot: QtBot, beside: ComparePlace, window: Window) -> None:
+    item = next(one for one in beside.table.items() if one.data(0, DIFFERENCE).steps[0].part == "cut")
+    beside.table.setCurrentItem(item)
+    qtbot.mouseClick(beside.take, Qt.MouseButton.LeftButton)
+    assert next(one for one in window.session.recipe.stages if one.id == "cut").cut_mm == 12.0  # type: ignore[attr-defined]
+    assert window.session.stack.count() == 1
+    answered(qtbot, beside)
+
+
+def test_the_pointer_and_the_arrows_read_both_curves(qtbot: QtBot, beside: ComparePlace) -> None:
+    curves = beside.curves
+    qtbot.mouseMove(curves, QPoint(curves.width() // 2, 60))
+    curves.setFocus()
+    qtbot.keyClick(curves, Qt.Key.Key_Home)
+    qtbot.keyClick(curves, Qt.Key.Key_Right)
+    assert curves.minute == 5.0
+    short = curves.end_min
+    beside.spans.button(1).click()
+    assert curves.end_min > short
+
+
+def test_the_newest_of_two_questions_is_answered(qtbot: QtBot, beside: ComparePlace, window: Window) -> None:
+    first = edit(window.session.recipe, "cut", cut_mm=9.0)
+    second = edit(window.session.recipe, "cut", cut_mm=10.0)
+    beside.put_beside(first)
+    beside.put_beside(second)
+    answered(qtbot, beside)
+    assert beside.answer is not None
+    assert beside.answer.comparison.right == second
+
+
+def test_a_saved_version_can_stand_beside(qtbot: QtBot, place: ComparePlace, window: Window, tmp_path: Path) -> None:
+    path = tmp_path / "kept.toml"
+    versions.save(window.session.recipe, path, note="first")
+    assert window.files.save_to(path)
+    place.version_menu.aboutToShow.emit()
+    place.version_menu.actions()[-1].trigger()
+    answered(qtbot, place)
+    assert place.answer is not None
+    assert not place.answer.comparison.differences
+    assert place.called == "version 1"
+    place.away.click()
+    assert place.stack.currentIndex() == 0
+
+
+def test_a_file_that_is_no_recipe_is_said_in_place(place: ComparePlace, tmp_path: Path) -> None:
+    path = tmp_path / "broken.toml"
+    path.write_text("name = 3 3")
+    place.open_file(path)
+    assert "broken.toml" in place.trouble.text()
+    assert place.other is None

@@ -1,0 +1,63 @@
+"""Outcomes of two makes side by side, with what lies between them."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
+
+from designer.judge.compare import KEYS, Comparison
+from widgets import wording
+from widgets.outcomes import figures
+from widgets.theme import apply as dress
+
+RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+
+def difference_words(key: str, change: float) -> str:
+    """The difference of an outcome with its sign; "alike" where it rounds to nothing."""
+    if key == "finish_min":
+        words = f"{'+' if change > 0.0 else wording.MINUS}{wording.length(abs(change))}"
+    else:
+        words = figures.change_words(key, change, "metric")
+    seen = any(letter in "123456789" for letter in words)
+    return words if seen else QCoreApplication.translate("Compare", "alike")
+
+
+class OutcomePair(QTreeWidget):
+    """One line an outcome: the open make, the other, the difference."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setColumnCount(4)
+        self.setAccessibleName(self.tr("Outcomes of both makes"))
+        self.setRootIsDecorated(False)
+        self.setFrameShape(QTreeWidget.Shape.NoFrame)
+        self.setUniformRowHeights(True)
+        self.setSelectionMode(QTreeWidget.SelectionMode.SingleSelection)
+        self.setHeaderLabels([self.tr("Outcome"), self.tr("Open make"), self.tr("The other"), self.tr("Difference")])
+        head = self.header()
+        head.setStretchLastSection(False)
+        head.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        for column in (1, 2, 3):
+            head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+            self.headerItem().setTextAlignment(column, RIGHT)
+
+    def fill(self, comparison: Comparison, system: str) -> None:
+        """Show both makes' outcomes."""
+        self.clear()
+        self.headerItem().setToolTip(1, comparison.left.name)
+        self.headerItem().setToolTip(2, comparison.right.name)
+        for key in KEYS:
+            if key not in comparison.left_values or key not in comparison.right_values:
+                continue
+            values = comparison.left_values[key], comparison.right_values[key]
+            said = [figures.value_words(key, value, system) for value in values]
+            item = QTreeWidgetItem([figures.label_of(key), *said, difference_words(key, values[1] - values[0])])
+            for column in (1, 2, 3):
+                item.setTextAlignment(column, RIGHT)
+            item.setFont(3, dress.font("body", bold=True))
+            self.addTopLevelItem(item)
+        rows = self.topLevelItemCount()
+        self.setFixedHeight(self.header().sizeHint().height() + rows * self.sizeHintForRow(0) + 4 if rows else 60)

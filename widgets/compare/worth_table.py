@@ -1,0 +1,193 @@
+"""The table of differences: stages by what they do, equal ones folded, each difference with its part in the outcomes.
+
+The figures shown add up as shown: the rest line holds what rounding leaves, and what no difference can say.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from itertools import groupby
+from typing import Any, Final
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, Signal
+from PySide6.QtGui import QBrush, QColor
+from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
+
+from designer.judge.compare import Comparison, Difference, Line
+from designer.quantities import quantity
+from designer.units import System
+from widgets import wording
+from widgets.outcomes import figures
+from widgets.theme import apply as dress
+
+N = QT_TRANSLATE_NOOP
+COLUMNS: Final[tuple[tuple[str, Any], ...]] = (
+    ("moisture_pct", N("Compare", "Moisture %")),
+    ("ph_24h", N("Compare", "pH 24 h")),
+    ("fdm_pct", N("Compare", "FDM %")),
+    ("salt_in_moisture_pct", N("Compare", "S/M %")),
+    ("yield_kg_per_100kg", N("Compare", "Yield kg")),
+)
+DIFFERENCE: Final = Qt.ItemDataRole.UserRole
+
+
+def decimals(key: str) -> int:
+    """Figures after the point in the table."""
+    return max(1, quantity(key).decimals)
+
+
+def signed(key: str, value: float) -> str:
+    """A part with its sign, "" where it rounds to nothing."""
+    places = decimals(key)
+    rounded = round(value, places)
+    if rounded == 0.0:
+        return ""
+    return f"{'+' if rounded > 0.0 else wording.MINUS}{abs(rounded):.{places}f}"
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+class WorthTable(QTreeWidget):
+    """Differences of a `Comparison`; `taken(Difference)` when one is to be taken across (Enter or double click)."""
+
+    taken = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setColumnCount(1 + len(COLUMNS))
+        self.setAccessibleName(self.tr("Differences and what each is worth"))
+        self.setIndentation(14)
+        self.setFrameShape(QTreeWidget.Shape.NoFrame)
+        self.setUniformRowHeights(True)
+        self.setTextElideMode(Qt.TextElideMode.ElideMiddle)
+        self.setHeaderLabels(
+            [self.tr("What differs"), *(QCoreApplication.translate("Compare", label) for _, label in COLUMNS)]
+        )
+        head = self.header()
+        head.setStretchLastSection(False)
+        head.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        for column, (key, _) in enumerate(COLUMNS, 1):
+            head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+            self.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            self.headerItem().setToolTip(column, figures.label_of(key))
+        self._said_once = ""
+        self.itemActivated.connect(self._activated)
+
+    def _activated(self, item: QTreeWidgetItem) -> None:
+        found = item.data(0, DIFFERENCE)
+        if found is not None:
+            self.taken.emit(found)
+
+    def chosen(self) -> Difference | None:
+        """The difference that is selected, if one is."""
+        item = self.currentItem()
+        found = item.data(0, DIFFERENCE) if item is not None else None
+        return found if isinstance(found, Difference) else None
+
+    def items(self) -> Iterator[QTreeWidgetItem]:
+        """The items that hold a difference, from top to bottom."""
+        tops = (self.topLevelItem(index) for index in range(self.topLevelItemCount()))
+        inner = (top.child(at) for top in tops if top is not None for at in range(top.childCount()))
+        yield from (item for item in inner if item is not None and item.data(0, DIFFERENCE) is not None)
+
+    def fill(self, comparison: Comparison) -> None:
+        """Show a comparison; the selection stays at its place among the differences."""
+        current = self.currentItem()
+        place = next((at for at, item in enumerate(self.items()) if item is current), 0)
+        self.clear()
+        self._said_once = " per 100 kg" if comparison.per_100kg else ""
+        whole = {
+            key: comparison.right_values[key] - comparison.left_values[key]
+            for key, _ in COLUMNS
+            if key in comparison.left_values and key in comparison.right_values
+        }
+        self._figures(self._top(self.tr("In all"), bold=True), whole, bold=True)
+        largest = {
+            key: max((abs(one.worth.get(key, 0.0)) for one in comparison.differences), default=0.0)
+            for key, _ in COLUMNS
+        }
+        if comparison.apart:
+            top = self._top(self.tr("Before the first stage"), bold=True)
+            for one in comparison.apart:
+                self._difference(top, one, one.sentence, largest)
+        for alike, run in groupby(comparison.lines, key=lambda line: line.folded):
+            lines = list(run)
+            if alike:
+                self._alike(lines, comparison.between.system)
+            else:
+                for line in lines:
+                    self._line(line, largest)
+        if comparison.differences:
+            self._rest(comparison, whole)
+        found = list(self.items())
+        if found:
+            self.setCurrentItem(found[min(place, len(found) - 1)])
+
+    def _top(self, text: str, *, bold: bool = False) -> QTreeWidgetItem:
+        item = QTreeWidgetItem([text])
+        if bold:
+            item.setFont(0, dress.font("body", bold=True))
+        self.addTopLevelItem(item)
+        return item
+
+    def _figures(self, item: QTreeWidgetItem, worth: Mapping[str, float], *, bold: bool = False) -> None:
+        for column, (key, _) in enumerate(COLUMNS, 1):
+            item.setText(column, signed(key, worth.get(key, 0.0)))
+            item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            if bold:
+                item.setFont(column, dress.font("body", bold=True))
+
+    def _difference(self, top: QTreeWidgetItem, one: Difference, text: str, largest: Mapping[str, float]) -> None:
+        item = QTreeWidgetItem(top, [_capital(text.replace(self._said_once, "") if self._said_once else text)])
+        item.setData(0, DIFFERENCE, one)
+        item.setToolTip(0, f"{_capital(one.sentence)}\n{one.consequences}")
+        self._figures(item, one.worth)
+        for column, (key, _) in enumerate(COLUMNS, 1):
+            if item.text(column) and abs(one.worth.get(key, 0.0)) == largest[key]:
+                item.setFont(column, dress.font("body", bold=True))
+        top.setExpanded(True)
+
+    def _line(self, line: Line, largest: Mapping[str, float]) -> None:
+        pair = line.pair
+        titles = [_capital(one.title) for one in (pair.left, pair.right) if one is not None]
+        if pair.right is None:
+            text = self.tr("{0} (only in the open make)").format(titles[0])
+        elif pair.left is None:
+            text = self.tr("{0} (only in the other make)").format(titles[0])
+        elif titles[0] != titles[1]:
+            text = self.tr("{0} against {1}").format(*titles)
+        else:
+            text = titles[0]
+        top = self._top(text, bold=True)
+        for one in line.differences:
+            stage = pair.left or pair.right
+            inside = len(one.steps) == 1 and stage is not None and one.steps[0].of == stage.title
+            words = one.sentence.removeprefix(f"{stage.title}: ") if inside and stage is not None else one.sentence
+            self._difference(top, one, words, largest)
+
+    def _alike(self, lines: list[Line], system: System) -> None:
+        text = self.tr("1 stage alike") if len(lines) == 1 else self.tr("{0} stages alike").format(len(lines))
+        top = self._top(text)
+        top.setForeground(0, QBrush(QColor(dress.colours().soft)))
+        for line in lines:
+            stage = line.pair.left or line.pair.right
+            if stage is not None:
+                item = QTreeWidgetItem(top, [f"{_capital(stage.title)}, {stage.end_line(system)}"])
+                item.setForeground(0, QBrush(QColor(dress.colours().soft)))
+        names = [_capital(stage.title) for line in lines if (stage := line.pair.left or line.pair.right) is not None]
+        top.setToolTip(0, ", ".join(names))
+
+    def _rest(self, comparison: Comparison, whole: Mapping[str, float]) -> None:
+        """What the figures above leave of the whole, as shown."""
+        item = self._top(self.tr("Rest and rounding"))
+        left = {
+            key: round(value, decimals(key))
+            - sum(round(one.worth.get(key, 0.0), decimals(key)) for one in comparison.differences)
+            for key, value in whole.items()
+        }
+        self._figures(item, left)
+        item.setToolTip(0, self.tr("What rounding leaves, and what no single difference can say."))
+        for column in range(1 + len(COLUMNS)):
+            item.setForeground(column, QBrush(QColor(dress.colours().soft)))
