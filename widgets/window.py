@@ -36,6 +36,7 @@ from styles.reader import Style, StyleError, style
 from widgets import help_box, mishap, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
+from widgets.compare.place import ComparePlace
 from widgets.files import FileWork, examples, is_example, read
 from widgets.form.milk_place import MilkPlace
 from widgets.form.stage_form import StageForm
@@ -131,6 +132,7 @@ class Window(QMainWindow):
             Place("milk", self.tr("Milk"), "milk", self._milk),
             Place("design", self.tr("Design"), "design", lambda: design, self.curve.setFocus),
             Place("check", self.tr("Check"), "check", lambda: CheckPlace(self.session), self._refresh),
+            Place("compare", self.tr("Compare"), "compare", self._compare, self._refresh),
             Place("plan", self.tr("Plan"), "plan", self._plan, self._refresh),
         ]
         self.places = {place.key: place for place in places}
@@ -151,6 +153,11 @@ class Window(QMainWindow):
         self._listen(place)
         return place
 
+    def _compare(self) -> QWidget:
+        place = ComparePlace(self.session)
+        place.set_system(self.preferences.system)
+        return place
+
     def _plan(self) -> QWidget:
         from designer.plan.make_plan import Print, make_plan
         from designer.plan.sheet import Paper, Sheet
@@ -168,7 +175,7 @@ class Window(QMainWindow):
     def _refresh(self) -> None:
         """Bring the open place up to date: a table or a sheet made from the forecast."""
         place = self.stack.currentWidget()
-        if place is not None and place in (self.opened.get("check"), self.opened.get("plan")):
+        if place is not None and place in [self.opened.get(key) for key in ("check", "compare", "plan")]:
             place.refresh()  # type: ignore[attr-defined]
 
     def _specs(self) -> list[Spec]:
@@ -323,6 +330,9 @@ class Window(QMainWindow):
         milk = self.opened.get("milk")
         if isinstance(milk, MilkPlace):
             milk.set_system(system)
+        compare = self.opened.get("compare")
+        if isinstance(compare, ComparePlace):
+            compare.set_system(system)
         self._refresh()
 
     def _set_scheme(self, scheme: str) -> None:
@@ -441,6 +451,9 @@ class Window(QMainWindow):
         self.preferences.geometry = self.saveGeometry()
         self.journal.clear()
         self.outcomes.opening.stop()
+        compare = self.opened.get("compare")
+        if isinstance(compare, ComparePlace):
+            compare.stop()
         self.session.close()
         super().closeEvent(event)
 
