@@ -87,6 +87,19 @@ def test_the_parts_shown_add_up_to_the_difference_shown(qtbot: QtBot, place: Com
         assert parts == pytest.approx(figure(lines[0].text(column)), abs=0.01 * 10.0 ** -decimals(key))
 
 
+def test_what_goes_only_together_is_one_difference_and_no_stage_of_it_is_called_alike(
+    qtbot: QtBot, place: ComparePlace
+) -> None:
+    place.open_file(next(path for path in examples() if "alpine" in path.name))
+    answered(qtbot, place)
+    assert place.answer is not None
+    found = place.answer.comparison
+    rows = {step.row for one in found.differences for step in one.steps}
+    alike = sum(item.childCount() for item in tops(place) if item.text(0).endswith("alike"))
+    assert alike == sum(row not in rows for row in range(len(found.lines)))
+    assert len(list(place.table.items())) == len(found.differences)
+
+
 def test_a_value_is_taken_across_by_enter_and_undone(qtbot: QtBot, beside: ComparePlace, window: Window) -> None:
     before = window.session.recipe
     item = next(one for one in beside.table.items() if "37" in one.text(0))

@@ -28,7 +28,7 @@ from designer.units import System
 from widgets.compare.outcome_pair import OutcomePair
 from widgets.compare.two_curves import TwoCurves
 from widgets.compare.working import Answer, CompareWorker, Question
-from widgets.compare.worth_table import WorthTable
+from widgets.compare.worth_table import WorthTable, words_of
 from widgets.files import FILTER, examples, read
 from widgets.session import Session
 from widgets.theme import apply as dress
@@ -208,7 +208,7 @@ class ComparePlace(QWidget):
 
     def put_away(self) -> None:
         """Nothing beside the open make any more."""
-        self.worker.stop()
+        self.worker.forget()
         self.other = self.answer = self._asked = None
         self.stack.setCurrentIndex(0)
         self.first_open.setFocus()
@@ -291,12 +291,12 @@ class ComparePlace(QWidget):
         ranked = found.ranked()
         if not ranked:
             return self.tr("Both makes do the same in every stage.")
-        first = ranked[0]
+        first = words_of(ranked[0])
+        worth = ", ".join(ranked[0].consequences.split(", ")[:3])
         if len(ranked) == 1:
-            words = self.tr("One difference: {0} ({1}).").format(first.sentence, first.consequences)
+            words = self.tr("One difference: {0} ({1}).").format(first, worth)
         else:
-            worth = ", ".join(first.consequences.split(", ")[:3])
-            words = self.tr("{0} differences. Most comes from: {1} ({2}).").format(len(ranked), first.sentence, worth)
+            words = self.tr("{0} differences. Most comes from: {1} ({2}).").format(len(ranked), first, worth)
         if found.per_100kg:
             words += " " + self.tr("Doses read per 100 kg of milk.")
         return words
@@ -337,7 +337,7 @@ class ComparePlace(QWidget):
         except RecipeError as error:
             self.hint.setText(str(error))
             return
-        self.session.commit(taken, self.tr("Taken across: {0}").format(difference.sentence))
+        self.session.commit(taken, self.tr("Taken across: {0}").format(words_of(difference)))
 
     def stop(self) -> None:
         """End what runs beside the window."""

@@ -95,8 +95,12 @@ class CompareWorker(QObject):
         else:
             self.failed.emit(problem)
 
-    def stop(self) -> None:
-        """Forget what was asked and wait for the running job to end."""
+    def forget(self) -> None:
+        """Nobody waits for an answer any more."""
         self._number += 1
         self._pool.clear()
+
+    def stop(self) -> None:
+        """Forget what was asked and wait for the running job to end."""
+        self.forget()
         self._pool.waitForDone()

@@ -13,6 +13,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, Signal
 from PySide6.QtGui import QBrush, QColor
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
+from designer.judge.between import Step
 from designer.judge.compare import Comparison, Difference, Line
 from designer.quantities import quantity
 from designer.units import System
@@ -43,6 +44,13 @@ def signed(key: str, value: float) -> str:
     if rounded == 0.0:
         return ""
     return f"{'+' if rounded > 0.0 else wording.MINUS}{abs(rounded):.{places}f}"
+
+
+def words_of(one: Difference) -> str:
+    """A difference in words; a count where it is many that only go together."""
+    if len(one.steps) == 1:
+        return one.sentence
+    return QCoreApplication.translate("Compare", "{0} changes that make sense only together").format(len(one.steps))
 
 
 def _capital(text: str) -> str:
@@ -108,17 +116,28 @@ class WorthTable(QTreeWidget):
             key: max((abs(one.worth.get(key, 0.0)) for one in comparison.differences), default=0.0)
             for key, _ in COLUMNS
         }
-        if comparison.apart:
+        single = [one for one in comparison.differences if len(one.steps) == 1]
+        grouped = [one for one in comparison.differences if len(one.steps) > 1]
+        if grouped:
+            top = self._top(self.tr("What goes only together"), bold=True)
+            for one in grouped:
+                self._difference(top, one, words_of(one), largest)
+        apart = [one for one in single if one.row < 0]
+        loose = [step for one in grouped for step in one.steps]
+        if apart or any(step.row < 0 for step in loose):
             top = self._top(self.tr("Before the first stage"), bold=True)
-            for one in comparison.apart:
+            for one in apart:
                 self._difference(top, one, one.sentence, largest)
-        for alike, run in groupby(comparison.lines, key=lambda line: line.folded):
+            self._loose(top, [step for step in loose if step.row < 0])
+        differing = {step.row for one in comparison.differences for step in one.steps}
+        for alike, run in groupby(enumerate(comparison.lines), key=lambda numbered: numbered[0] not in differing):
             lines = list(run)
             if alike:
-                self._alike(lines, comparison.between.system)
-            else:
-                for line in lines:
-                    self._line(line, largest)
+                self._alike([line for _, line in lines], comparison.between.system)
+                continue
+            for row, line in lines:
+                top = self._line(line, [one for one in single if one.row == row], largest)
+                self._loose(top, [step for step in loose if step.row == row])
         if comparison.differences:
             self._rest(comparison, whole)
         found = list(self.items())
@@ -142,14 +161,22 @@ class WorthTable(QTreeWidget):
     def _difference(self, top: QTreeWidgetItem, one: Difference, text: str, largest: Mapping[str, float]) -> None:
         item = QTreeWidgetItem(top, [_capital(text.replace(self._said_once, "") if self._said_once else text)])
         item.setData(0, DIFFERENCE, one)
-        item.setToolTip(0, f"{_capital(one.sentence)}\n{one.consequences}")
+        item.setToolTip(0, f"{_capital(words_of(one))}\n{one.consequences}")
         self._figures(item, one.worth)
         for column, (key, _) in enumerate(COLUMNS, 1):
             if item.text(column) and abs(one.worth.get(key, 0.0)) == largest[key]:
                 item.setFont(column, dress.font("body", bold=True))
         top.setExpanded(True)
 
-    def _line(self, line: Line, largest: Mapping[str, float]) -> None:
+    def _loose(self, top: QTreeWidgetItem, steps: list[Step]) -> None:
+        """Steps that are weighed with others: said where they stand, without figures of their own."""
+        for step in steps:
+            item = QTreeWidgetItem(top, [_capital(step.sentence)])
+            item.setForeground(0, QBrush(QColor(dress.colours().soft)))
+            item.setToolTip(0, self.tr("{0}\nWeighed together with others, above.").format(step.sentence))
+        top.setExpanded(True)
+
+    def _line(self, line: Line, own: list[Difference], largest: Mapping[str, float]) -> QTreeWidgetItem:
         pair = line.pair
         titles = [_capital(one.title) for one in (pair.left, pair.right) if one is not None]
         if pair.right is None:
@@ -161,11 +188,12 @@ class WorthTable(QTreeWidget):
         else:
             text = titles[0]
         top = self._top(text, bold=True)
-        for one in line.differences:
+        for one in own:
             stage = pair.left or pair.right
             inside = len(one.steps) == 1 and stage is not None and one.steps[0].of == stage.title
             words = one.sentence.removeprefix(f"{stage.title}: ") if inside and stage is not None else one.sentence
             self._difference(top, one, words, largest)
+        return top
 
     def _alike(self, lines: list[Line], system: System) -> None:
         text = self.tr("1 stage alike") if len(lines) == 1 else self.tr("{0} stages alike").format(len(lines))
