@@ -22,6 +22,7 @@ from designer.make.law import FAST
 from designer.make.march import OUT_EXTRA, march
 from designer.make.outcomes import DAY_MIN, H6_MIN
 from designer.make.state import SIZE, ZONES
+from designer.recipe.schedule import Milk
 
 Floats = NDArray[np.float64]
 WIDTH = OUT_EXTRA + SIZE
@@ -55,13 +56,14 @@ class Marks:
 class Variant:
     """A make that reads differently from the base in some stages: their prepared rows by the stage's place.
 
-    `y0` (SIZE,) and `p` where the milk itself differs.
+    `y0` (SIZE,), `p` and `milk` where the milk itself differs.
     """
 
     pieces: Mapping[int, NDArray[Any]]
     starter_min: float
     y0: Floats | None = None
     p: Any = None
+    milk: Milk | None = None
 
 
 def _each(

@@ -98,9 +98,8 @@ def test_locks_hold() -> None:
 
 def test_the_lock_in_the_way_is_named() -> None:
     every = {one.setting.path for one in freedoms(CHEDDAR, style("cheddar"))}
-    found = aim(
-        CHEDDAR, [at("salt_in_moisture_pct", 5.3)], locks=every - {("mill", "end.length_min"), ("dry", "room_c")}
-    )
+    saltier = [at("salt_in_moisture_pct", of(CHEDDAR, "salt_in_moisture_pct") + 0.45)]
+    found = aim(CHEDDAR, saltier, locks=every - {("mill", "end.length_min"), ("dry", "room_c")})
     assert not found.reached
     assert ("salt", "salt_pct") in {path for one in found.in_the_way for path in one.settings}
     assert "lock" in found.sentence

@@ -9,7 +9,10 @@ import numpy as np
 
 from designer.cli import example
 from designer.forecast import forecast
+from designer.judge.aim import aim as aim_at
+from designer.judge.aim import at
 from designer.judge.check import check
+from designer.judge.levers import levers, spreads
 from designer.make import kernel
 from designer.make.march import OUT_EXTRA
 from designer.make.run import until_room
@@ -71,3 +74,10 @@ def edits() -> Iterator[Timing]:
     yield timed("edit to verdict", lambda: check(forecast(edited()), cheddar), 100, aim=3.0)
     for members, aim in ((128, 15.0), (500, 60.0)):
         yield timed(f"band of {members}", lambda members=members: forecast(recipe, members=members), 10, aim=aim)
+    found = levers(recipe)
+    what = f"what moves it: {len(found.settings)} settings both ways, after an edit"
+    yield timed(what, lambda: levers(edited()), 30, aim=10.0)
+    top = found.ranked("moisture_pct")[:5]
+    yield timed("bands of the five strongest", lambda: spreads(recipe, "moisture_pct", top), 10)
+    drier = [at("moisture_pct", forecast(recipe).outcomes["moisture_pct"].value - 1.0)]
+    yield timed("aim: a point drier", lambda: aim_at(recipe, drier), 5, aim=1000.0)

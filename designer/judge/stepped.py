@@ -1,0 +1,324 @@
+"""A recipe on long steps, as rows of each stage: its base march, and what any one changed figure makes of it.
+
+Rows are worked out once for each stage and kept: from one edit to the next almost all stages stay as they are.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from functools import cached_property, lru_cache
+from typing import Any, TypeVar
+
+import numpy as np
+from numpy.typing import NDArray
+
+from designer.judge.moments import UNDER_WHEY
+from designer.judge.movable import Movable, changes, made_stages
+from designer.make import many
+from designer.make.march import OUT_EXTRA
+from designer.make.members import drawn
+from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
+from designer.make.run import DAY_MIN, day_row
+from designer.make.start import first_state, parameters
+from designer.make.state import T
+from designer.recipe.document import Addition, Recipe, Starter
+from designer.recipe.field import Model
+from designer.recipe.lower import context_of, geometry, given_at, stage_rows, temperatures_before
+from designer.recipe.milk import blend
+from designer.recipe.schedule import PLACE_MOULD, PLACE_UNDER_WHEY, Milk, as_rows
+from designer.recipe.stages.stage import Geometry, RowContext, Stage
+
+Floats = NDArray[np.float64]
+Given = tuple[Starter | Addition, ...]
+M = TypeVar("M", bound=Model)
+LONGER_UNDER_WHEY, LONGER_COOLING, LONGER = 3.0, 2.0, 4.0
+"""How much longer steps are than in a forecast, by what limits them: whey loss, conduction, acid."""
+LONGEST_MIN, NO_LIMIT_MIN = 40.0, 1e6
+# Settings of styles.settings that come of the whole make: (key, kind of stage, minutes in its unit), (key, kinds).
+_LENGTHS = (
+    ("ripen_min", "ripen", 1.0),
+    ("stack_min", "stack", 1.0),
+    ("press_h", "press", 60.0),
+    ("brine_h", "brine", 60.0),
+    ("hang_h", "hang", 60.0),
+)
+_WARM = (("ripen_c", ("ripen",)), ("set_c", ("set", "lactic_set")), ("cook_c", tuple(UNDER_WHEY)))
+
+
+class Stepped:
+    """The recipe as pieces of prepared rows, one a stage, and its base march."""
+
+    def __init__(self, recipe: Recipe) -> None:
+        self.recipe = recipe
+        self.milk = blend(recipe)
+        self.stages = tuple(made_stages(recipe))
+        starts_c = temperatures_before(recipe, self.milk.temperature_c)
+        self.contexts = [
+            context_of(recipe, recipe, index, self.milk, starts_c[stage.id]) for index, stage in enumerate(self.stages)
+        ]
+        self.given = [given_at(recipe, stage) for stage in self.stages]
+        self.pieces = [
+            _pieces(_Same(stage, *given), context)
+            for stage, given, context in zip(self.stages, self.given, self.contexts, strict=True)
+        ]
+        self.starter_min = self._starter_min()
+        p, y0 = _start(self.milk)
+        rows = [piece.base for piece in self.pieces]
+        self.base = many.march_base(rows, self._wait(), y0, p, self.starter_min)
+
+    def _wait(self) -> NDArray[Any]:
+        """The row that waits for 24 h, where the forecast lets it wait."""
+        room = next((stage for stage in self.recipe.stages if stage.kind == "room"), None)
+        cool = getattr(room, "temperature_c", None) or self.recipe.room_c
+        return _longer(day_row(len(self.stages), cool, DAY_MIN, self.pieces[-1].base[-1]), 0.0)[:1]
+
+    def _starter_min(self, pieces: Mapping[int, NDArray[Any]] | None = None, given: Given = (), at: int = -1) -> float:
+        """Planned minute of the first starter, with other rows for some stages, or other doses at one."""
+        clock = 0.0
+        for index in range(len(self.stages)):
+            doses = given if index == at else self.given[index]
+            first = min((each.after_min for each in doses if isinstance(each, Starter)), default=None)
+            if first is not None:
+                return clock + first
+            rows = self.pieces[index].base if pieces is None else pieces.get(index, self.pieces[index].base)
+            clock += float(rows["minutes"].sum())
+        return 0.0
+
+    def move(self, one: Movable, value: float) -> many.Variant | None:
+        """What changes when one setting takes a value; None where it can't."""
+        if not one.low - 1e-9 <= value <= one.high + 1e-9:
+            return None
+        try:
+            match one.of:
+                case "stage":
+                    return self._move_stage(one, value)
+                case "starter" | "addition":
+                    return self._move_dose(one, value)
+                case "milk":
+                    return self._move_milk(one, value)
+                case "form":
+                    assert self.recipe.form is not None
+                    form = geometry(changed(self.recipe.form, one.field, value))
+                    return many.Variant(self._told("geometry", form), self.starter_min)
+            return many.Variant(self._told("room_c", value), self.starter_min)
+        except ValueError:
+            return None
+
+    def _move_stage(self, one: Movable, value: float) -> many.Variant:
+        index = next(k for k, stage in enumerate(self.stages) if stage.id == one.where)
+        rows, ends_c = self.pieces[index].own(one.field, value)
+        pieces = {index: rows}
+        if self.recipe.vat is not None and ends_c == ends_c:
+            pieces |= self._warmed(index + 1, ends_c)
+        return many.Variant(pieces, self._starter_min(pieces))
+
+    def _warmed(self, first: int, start_c: float) -> dict[int, NDArray[Any]]:
+        """Rows of the later stages that depend on the temperature they start from."""
+        out = {}
+        for index in range(first, len(self.stages)):
+            if "temperature_c" in self.pieces[index].depends:
+                out[index] = self.pieces[index].told("temperature_c", start_c)
+            start_c = self.stages[index].end_temperature_c(start_c)
+        return out
+
+    def _move_dose(self, one: Movable, value: float) -> many.Variant:
+        index = next(k for k, doses in enumerate(self.given) if any(each.id == one.where for each in doses))
+        rows, given = self.pieces[index].dose(one.where, one.field, value)
+        return many.Variant({index: rows}, self._starter_min(None, given, index))
+
+    def _move_milk(self, one: Movable, value: float) -> many.Variant:
+        milks = tuple(
+            changed(source, one.field, value) if source.id == one.where else source for source in self.recipe.milks
+        )
+        milk = blend(self.recipe.model_copy(update={"milks": milks}))
+        pieces = self._told("milk", milk)
+        if self.recipe.vat is not None and milk.temperature_c != self.milk.temperature_c:
+            pieces |= self._warmed(0, milk.temperature_c)
+        p, y0 = _start(milk)
+        return many.Variant(pieces, self.starter_min, y0, p, milk)
+
+    def _told(self, what: str, value: Any) -> dict[int, NDArray[Any]]:
+        """Rows of the stages that depend on what is told to all of them."""
+        return {index: own.told(what, value) for index, own in enumerate(self.pieces) if what in own.depends}
+
+    def settings(self, marks: many.Marks) -> dict[str, Floats]:
+        """Temperatures and times that a style has usual ranges for, of every make, shape (m,)."""
+        kinds = [stage.kind for stage in self.stages]
+        end = marks.ends[np.arange(len(marks.counts)), marks.counts - 2, 1]
+        edges = np.column_stack([marks.t, end])
+        lengths = np.diff(edges, axis=1)
+        warm = marks.at_end[np.arange(len(marks.counts))[:, None], marks.bounds[:, 1:] - 1, OUT_EXTRA + T]
+        out: dict[str, Floats] = {}
+        for key, kind, unit in _LENGTHS:
+            if kind in kinds:
+                out[key] = lengths[:, [one == kind for one in kinds]].sum(axis=1) / unit
+        for key, of_kinds in _WARM:
+            which = [one in of_kinds for one in kinds]
+            if any(which):
+                out[key] = warm[:, which].max(axis=1) if key == "cook_c" else warm[:, which][:, -1]
+        drawn = next((k for k, stage in enumerate(self.stages) if _draws_whey(stage)), None)
+        if drawn is not None and "cut" in kinds:
+            out["cut_to_drain_min"] = marks.t[:, drawn] - marks.t[:, kinds.index("cut")]
+        return out
+
+    def mill_row(self, marks: many.Marks) -> NDArray[np.int64] | None:
+        """First row of milling, else of salting, of every make."""
+        kinds = [stage.kind for stage in self.stages]
+        stage = next((kinds.index(kind) for kind in ("mill", "salt") if kind in kinds), None)
+        return None if stage is None else marks.bounds[:, stage]
+
+    def spread(self, moves: Sequence[many.Variant], count: int) -> list[many.Variant]:
+        """Each move (an empty one is the recipe itself) with `count` draws of what is uncertain, draw by draw.
+
+        Comes back as moves[0] with every draw, then moves[1] with the same draws, and so on.
+        """
+        out = []
+        for move in moves:
+            rows = [move.pieces.get(index, own.base) for index, own in enumerate(self.pieces)]
+            edges = np.cumsum([0, *(len(piece) for piece in rows)])
+            lane = _joined(rows)
+            milk = self.milk if move.milk is None else move.milk
+            every, y0, p = drawn(milk, lane, count)
+            for own, first, parameters_ in zip(every, y0, p, strict=True):
+                own["step_max_min"] = lane["step_max_min"]
+                pieces = {k: own[edges[k] : edges[k + 1]] for k in range(len(rows))}
+                out.append(many.Variant(pieces, move.starter_min, first, parameters_))
+        return out
+
+    def milk_kg(self, which: Sequence[Movable], values: Sequence[float]) -> Floats:
+        """Milk behind the main make: of the recipe, and with each setting at its value."""
+        kept = 1.0 - sum(branch.share_pct for branch in self.recipe.branches if branch.of == "curd") / 100.0
+        base = self.milk.mass_kg
+        volume = {"volume_l": self.milk.density_kg_l, "mass_kg": 1.0}
+        more = [
+            (value - one.value) * volume.get(one.field, 0.0) if one.of == "milk" else 0.0
+            for one, value in zip(which, values, strict=True)
+        ]
+        return kept * (base + np.array([0.0, *more]))
+
+
+def changed(part: M, field: str, value: float) -> M:
+    """A part of a recipe with one figure changed, validated anew as an edit is; ValueError where it can't be."""
+    moved = changes(part, field, value)
+    data = dict(part) | moved
+    if isinstance(part, Stage):
+        data = type(part).reconcile(data, moved)
+    return type(part).model_validate(data)
+
+
+def _draws_whey(stage: Stage) -> bool:
+    """True where whey leaves the vat."""
+    return stage.kind in ("drain", "ladle", "hang") or getattr(stage, "whey_off_pct", 0.0) > 0.0
+
+
+class _Same:
+    """Parts of a recipe, equal to others only if they are the very same objects: edits keep what they do not touch."""
+
+    __slots__ = ("parts",)
+
+    def __init__(self, *parts: Any) -> None:
+        self.parts = parts
+
+    def __hash__(self) -> int:
+        return hash(tuple(id(part) for part in self.parts))
+
+    def __eq__(self, other: object) -> bool:
+        return (
+            isinstance(other, _Same)
+            and len(self.parts) == len(other.parts)
+            and all(one is two for one, two in zip(self.parts, other.parts, strict=True))
+        )
+
+
+class _Pieces:
+    """Rows of one stage on long steps: as it stands, and with any one thing changed. Each is worked out once."""
+
+    def __init__(self, stage: Stage, given: Given, context: RowContext) -> None:
+        self.stage, self.given, self.context = stage, given, context
+        self.known: dict[tuple[Any, ...], Any] = {}
+        ends_c = stage.end_temperature_c(context.temperature_c)
+        self.hottest_c = max((temp for temp in (context.temperature_c, ends_c) if temp == temp), default=0.0)
+        self.base = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c)
+
+    def _rows(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
+        out = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c)
+        if len(out) == len(self.base):
+            # The same steps, so that what they are off by cancels in a difference; shorter in a row cut short.
+            shrink = np.minimum(1.0, out["minutes"] / np.maximum(self.base["minutes"], 1e-9))
+            out["step_max_min"] = self.base["step_max_min"] * shrink
+        return out
+
+    def own(self, field: str, value: float) -> tuple[NDArray[Any], float]:
+        """Rows with a field of the stage changed, and the temperature it then ends at."""
+        key = (field, value)
+        if key not in self.known:
+            stage = changed(self.stage, field, value)
+            ends_c = stage.end_temperature_c(self.context.temperature_c)
+            self.known[key] = self._rows(stage, self.given, self.context), ends_c
+        rows, ends_c = self.known[key]
+        return rows, ends_c
+
+    def dose(self, dose_id: str, field: str, value: float) -> tuple[NDArray[Any], Given]:
+        """Rows with one dose changed, and the doses."""
+        key = (dose_id, field, value)
+        if key not in self.known:
+            given = tuple(changed(each, field, value) if each.id == dose_id else each for each in self.given)
+            self.known[key] = self._rows(self.stage, given, self.context), given
+        rows, doses = self.known[key]
+        return rows, doses
+
+    def told(self, what: str, value: Any) -> NDArray[Any]:
+        """Rows where the make around it is another: "milk", "geometry", "room_c", "temperature_c"."""
+        key = ("told", what, value)
+        if key not in self.known:
+            self.known[key] = self._rows(self.stage, self.given, replace(self.context, **{what: value}))
+        rows: NDArray[Any] = self.known[key]
+        return rows
+
+    @cached_property
+    def depends(self) -> frozenset[str]:
+        """What of the make around it its rows depend on; found by trying."""
+        milk, form, context = self.context.milk, self.context.geometry, self.context
+        other = {
+            "milk": replace(milk, mass_kg=milk.mass_kg * 1.01, density_kg_l=milk.density_kg_l * 1.001),
+            "geometry": Geometry(
+                form.height_mm + 1.0, form.radius_mm + 1.0, form.va_mm + 1.0, form.press_area_m2 * 1.01,
+                form.lever * 1.01, form.pieces,
+            ),
+            "room_c": context.room_c + 1.0,
+            "temperature_c": context.temperature_c + 1.0,
+        }  # fmt: skip
+        return frozenset(
+            what for what, value in other.items() if self.told(what, value).tobytes() != self.base.tobytes()
+        )
+
+
+@lru_cache(maxsize=512)
+def _pieces(parts: _Same, context: RowContext) -> _Pieces:
+    stage, *given = parts.parts
+    return _Pieces(stage, tuple(given), context)
+
+
+def _joined(rows: Sequence[NDArray[Any]]) -> NDArray[Any]:
+    """Rows of stages as one array; as bytes, because numpy joins records field by field."""
+    return np.frombuffer(b"".join(piece.tobytes() for piece in rows), dtype=rows[0].dtype).copy()
+
+
+def _longer(rows: NDArray[Any], hottest_c: float) -> NDArray[Any]:
+    """Rows prepared for the march on longer steps; where a cheese cools, as long as its conduction bears."""
+    rows["step_max_min"][rows["place"] >= PLACE_MOULD] = NO_LIMIT_MIN
+    out = prepare(rows)
+    under, cooling = out["place"] == PLACE_UNDER_WHEY, out["place"] >= PLACE_MOULD
+    steps = out["step_max_min"]
+    if hottest_c > HOT_C:
+        steps = np.where(under, np.minimum(steps, HOT_STEP_MIN), steps)
+    steps = steps * np.where(under, LONGER_UNDER_WHEY, np.where(cooling, LONGER_COOLING, LONGER))
+    out["step_max_min"] = np.minimum(np.minimum(steps, LONGEST_MIN), np.maximum(out["minutes"] / 3.0, 0.1))
+    return out
+
+
+@lru_cache(maxsize=512)
+def _start(milk: Milk) -> tuple[Any, Floats]:
+    p = parameters(milk)[0]
+    return p, first_state(milk, p)
