@@ -61,7 +61,9 @@ def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
     out["bound_whey_protein"] = milk.heat_denatured * milk.whey_protein / 1000.0
     out["colloidal_per_casein"] = constants["calcium_colloidal"] * milk.calcium / 1000.0 / casein
     cold = milk.age_cold_h / (milk.age_cold_h + constants["floc_cold_half_h"])
-    out["floc_milk"] = constants[f"floc_{milk.species}"] * (1.0 + constants["floc_cold"] * cold)
+    shares = milk.shares or ((milk.species, 1.0),)
+    floc = sum(share * constants[f"floc_{species}"] for species, share in shares)
+    out["floc_milk"] = floc * (1.0 + constants["floc_cold"] * cold)
     out["heat_denatured"] = milk.heat_denatured
     out["activity"] = 1.0
     return out

@@ -97,6 +97,7 @@ def blend(recipe: Recipe) -> schedule.Milk:
         mass_kg=mass,
         density_kg_l=mass / sum(milk.mass_kg / milk.density_kg_l for milk in milks),
         species=max(by_species, key=lambda species: by_species[species]),
+        shares=tuple((species, kg / mass) for species, kg in by_species.items()) if len(by_species) > 1 else (),
         **{name: mean(name) for name in means},
     )
 

@@ -153,6 +153,8 @@ class Milk:
     heat_denatured: float = 0.05
     age_cold_h: float = 0.0
     temperature_c: float = 20.0
+    shares: tuple[tuple[str, float], ...] = ()
+    """Species and their shares by mass, where there is more than one; `species` is that of the greater part."""
 
 
 @dataclass(frozen=True, slots=True)
