@@ -348,8 +348,10 @@ def _read(path: Path, start: str = "") -> Recipe:
     from designer.recipe.edit import edit_recipe
     from designer.recipe.file import read
     from designer.units import parse
+    from styles.reader import adopt
 
     recipe = read(path)
+    adopt(path.resolve().parent)
     return edit_recipe(recipe, start_clock_min=parse(start, "clock").value) if start else recipe
 
 
@@ -367,10 +369,14 @@ def _forecast(recipe: Recipe, members: int) -> Forecast:
 
 
 def _style_asked(recipe: Recipe, key: str) -> Style:
-    from styles.reader import keys, style
+    """The style by its key, shipped or beside the recipe, or by the path of its file; else the recipe's own."""
+    from styles.reader import house_keys, keys, read, style
 
     if not (key or recipe.style):
-        raise CommandError(f"The recipe names no style; add --style with one of: {', '.join(keys())}.")
+        known = ", ".join((*house_keys(), *keys()))
+        raise CommandError(f"The recipe names no style; add --style with one of: {known}.")
+    if key.endswith(".toml"):
+        return read(Path(key))
     return style(key or recipe.style)
 
 

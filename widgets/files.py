@@ -11,6 +11,7 @@ from designer.recipe import file as files
 from designer.recipe import versions
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
+from styles.reader import adopt
 from widgets.journal import Journal
 from widgets.preferences import Preferences
 from widgets.session import Session
@@ -55,6 +56,7 @@ class FileWork(QObject):
             return False
         try:
             recipe, text = read(path)
+            adopt(path.resolve().parent)  # house styles lie beside the recipes
             self._session.march(recipe)
         except RecipeError as error:
             self.tell(str(error))
@@ -98,6 +100,7 @@ class FileWork(QObject):
             return False
         if saved.problem:
             self.tell(saved.problem)
+        adopt(path.resolve().parent)
         self._session.saved(path.resolve(), saved.text)
         self._preferences.remember(path)
         self._journal.clear()

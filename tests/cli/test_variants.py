@@ -7,9 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from designer.cli import CANNOT_READ, DONE, main
+from designer.cli import CANNOT_READ, DOES_NOT_MEET, DONE, main
 from designer.recipe.file import read
 from designer.recipe.milk import blend
+from styles import house
+from styles.reader import style
 from tests.recipe.samples import CHEDDAR
 
 COLBY = CHEDDAR.with_name("lantern-colby.toml")
@@ -80,3 +82,15 @@ def test_a_gallon_is_asked_about(capsys: pytest.CaptureFixture[str]) -> None:
     code, out, _ = run(capsys, "scale", CHEDDAR, "--to", "10 gal", "--units", "imperial")
     assert code == DONE
     assert "imp gal" in out
+
+
+def test_a_house_style_beside_the_recipe_is_found(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    recipe = tmp_path / "river.toml"
+    recipe.write_text(COLBY.read_text(encoding="utf-8"), encoding="utf-8")
+    own = house.from_style(style("colby"), "River Colby")
+    path = house.path_of(tmp_path, own)
+    house.write(own, path)
+    for key in ("river-colby", path):
+        code, out, err = run(capsys, "check", recipe, "--style", key, "--members", "0")
+        assert code in (DONE, DOES_NOT_MEET), err
+        assert "River Colby" in out
