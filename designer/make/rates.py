@@ -117,7 +117,6 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64])
     hexose = max(0.0, y[CURD + HEXOSE]) / water
     galactose = max(0.0, y[CURD + GALACTOSE]) / water
     undissociated = y[CURD + LACTATE] * on_curve(LACTIC_H, ph) / water
-    stopped = 1.0 / (1.0 + (undissociated / p.acid_stop) ** 4)
     ceiling = p.crowding * shrunk**p.crowding_curd
     for i in range(3):
         if y[CELLS + i] <= 0.0:
@@ -125,18 +124,19 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64])
         if i == 0:
             mu, low, best, high = p.meso_mu, p.meso_t_min, p.meso_t_opt, p.meso_t_max
             acid_share = cpm_rosso_1995(ph, p.meso_ph_min, p.meso_ph_opt, p.meso_ph_max)
-            salty, d_ref = p.meso_salt_max, p.meso_d_ref_min
+            salty, sour, d_ref = p.meso_salt_max, p.acid_stop, p.meso_d_ref_min
         elif i == 1:
             mu, low, best, high = p.strep_mu, p.strep_t_min, p.strep_t_opt, p.strep_t_max
             acid_share = cpm_rosso_1995(ph, p.strep_ph_min, p.strep_ph_opt, p.strep_ph_max)
-            salty, d_ref = p.strep_salt_max, p.strep_d_ref_min
+            salty, sour, d_ref = p.strep_salt_max, p.acid_stop, p.strep_d_ref_min
         else:
             mu, low, best, high = p.rods_mu, p.rods_t_min, p.rods_t_opt, p.rods_t_max
             acid_share = cpm_rosso_1995(ph, p.rods_ph_min, p.rods_ph_opt, p.rods_ph_max)
-            salty, d_ref = p.rods_salt_max, p.rods_d_ref_min
+            salty, sour, d_ref = p.rods_salt_max, p.rods_acid_stop, p.rods_d_ref_min
         warm = mu / 60.0 * p.activity * ctmi_rosso_1993(temp, low, best, high)
         # Each population has its own ceiling: rods go on after cocci have stopped (the two peaks of a Swiss press).
         room = max(0.0, 1.0 - y[CELLS + i] * shrunk / ceiling)
+        stopped = 1.0 / (1.0 + (undissociated / sour) ** 4)
         working = warm * acid_share * salt_share(salt_pct, salty) * stopped * y[AWAKE + i]
         dy[AWAKE + i] += warm * y[AWAKE + i] * (1.0 - y[AWAKE + i])
         fed = hexose / (hexose + p.hexose_half)

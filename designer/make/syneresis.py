@@ -66,10 +66,14 @@ def rennet_curd_per_min(
 
 
 @law
-def end_point(ph: float, p: Any) -> float:
-    """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd."""
+def end_point(ph: float, temp_c: float, p: Any) -> float:
+    """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd, more while hot.
+
+    Hot curd closes over what it holds (above 50 °C a skin blocks the outflow, Huber et al. 2001).
+    """
     acid = 1.0 / (1.0 + np.exp((ph - p.syneresis_acid_ph) / p.syneresis_acid_width))
-    return p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid
+    least = p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid
+    return least * np.exp(p.syneresis_r_eq_warm * (temp_c - p.syneresis_t_ref_c))
 
 
 @law
@@ -102,7 +106,7 @@ def water_loss(
     else:
         k = rennet_curd_per_min(temp_c, ph, edge_mm, fat_per_casein, handled, p)
         k = k / (1.0 + k / p.syneresis_k_limit)
-        over = r - end_point(ph, p)
+        over = r - end_point(ph, temp_c, p)
         slow = 1.0 + (p.syneresis_r_slow / r) ** p.syneresis_q
     if over <= 0.0:
         return 0.0

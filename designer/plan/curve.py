@@ -160,7 +160,7 @@ def _hours(panes: tuple[_Pane, ...], clock: Clock) -> list[Item]:
         x = last.x(minute)
         items.append(Polyline(((x, last.y1), (x, last.y1 + 1.2)), 0.35))
         text = clock.read(minute) if clock.start_min is not None else f"{minute / 60.0:.0f} h"
-        if x > last.x0 + 3.0 or clock.start_min is None:
+        if (x > last.x0 + 3.0 or clock.start_min is None) and x < last.x1 - 3.5:
             items.append(Label(text, x, last.y1 + 3.4, AXIS_PT, align="centre"))
         minute += every
     return items
@@ -178,7 +178,8 @@ def _stage_lines(forecast: Forecast, panes: tuple[_Pane, ...]) -> list[Item]:
             items.append(Polyline(((x, pane.y0), (x, pane.y1)), STAGE_MM))
         middle = panes[0].x(min((stage.start_min + stage.end_min) / 2, panes[0].end_min))
         at = max(middle, free_from)
-        items.append(Label(str(number), at, TOP_MM - 2.8, AXIS_PT, bold=True, align="centre"))
+        if at < panes[0].x1 - 1.5:
+            items.append(Label(str(number), at, TOP_MM - 2.8, AXIS_PT, bold=True, align="centre"))
         free_from = at + (4.6 if number >= 9 else 3.4)
     return items
 

@@ -13,14 +13,18 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make import members, outcomes, run
+from designer.make import members, run
 from designer.make.march import OUT_EXTRA
+from designer.make.outcomes import composition
 from designer.make.start import first_state, parameters
+from designer.make.state import CASEIN, CURD
 from designer.recipe.lower import lower
 from designer.recipe.schedule import Schedule
 from designer.validate.makes import Figure, Make, makes
 
 Values = NDArray[np.float64]
+Constants = Mapping[str, float] | None
+"""Constants by name in place of the shipped ones."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,10 +36,12 @@ class Course:
     rows: NDArray[Any]
     wait: NDArray[Any]
 
-    def values(self, constants: Mapping[str, float] | None = None) -> Values:
+    def values(self, constants: Constants = None) -> Values:
         """The model's counterpart of each figure, shape (figures,), with `constants` in place of the shipped ones."""
         p = parameters(self.schedule.milk)[0]
         for name, value in (constants or {}).items():
+            if name == "calcium_colloidal":  # the one constant that parameters have already worked into another
+                p["colloidal_per_casein"] *= value / p[name]
             p[name] = value
         lane = run.run_main(self.schedule, self.rows, first_state(self.schedule.milk, p), p, self.wait)
         return self._read(lane)
@@ -50,10 +56,11 @@ class Course:
         return np.array([self._read(lane) for lane in lanes])
 
     def _read(self, lane: run.LaneRun) -> Values:
-        left = outcomes.of_paths([lane.path], lane.rows, np.array([lane.p]), self.schedule.starter_min)
-        milk_kg = np.array([self.schedule.milk.mass_kg])
-        end = {key: float(of_one[0]) for key, of_one in outcomes.outcomes(left, mill_row=None, milk_kg=milk_kg).items()}
-        end["casein_recovery_pct"] = 100.0 * lane.p["casein_kept"]
+        out = lane.path.out
+        state = out[int(np.flatnonzero(out[:, 1] <= lane.end_row)[-1]), OUT_EXTRA:]
+        end = {key: float(value) for key, value in composition(state, lane.p).items()}
+        end["casein_recovery_pct"] = float(100.0 * state[CURD + CASEIN] / out[0, OUT_EXTRA + CURD + CASEIN])
+        end["ph_24h"] = float(np.interp(self.schedule.starter_min + run.DAY_MIN, out[:, 0], out[:, 2]))
         return np.array([self._counterpart(figure, lane, end) for figure in self.make.figures])
 
     def _counterpart(self, figure: Figure, lane: run.LaneRun, end: Mapping[str, float]) -> float:
@@ -72,7 +79,7 @@ class Course:
             index = int(np.flatnonzero(lane.path.out[:, 1] <= row)[-1])
             minute = float(minutes[index]) + figure.after_min
         if figure.quantity == "curd_moisture_pct":
-            return float(outcomes.composition(lane.path.out[index, OUT_EXTRA:], lane.p)["moisture_pct"])
+            return float(composition(lane.path.out[index, OUT_EXTRA:], lane.p)["moisture_pct"])
         column = 2 if figure.quantity == "ph" else 3
         if figure.after_min or figure.minute is not None:
             return float(np.interp(minute, minutes, lane.path.out[:, column]))
@@ -95,13 +102,14 @@ def after_loss(quantity: str, end: Mapping[str, float], loss_pct: float) -> floa
     return end[quantity]
 
 
+def prepared(make: Make) -> Course:
+    """A make, lowered and prepared. Raises RecipeError."""
+    schedule = lower(make.recipe)
+    rows = run.until_room(schedule.lanes[0].rows, None)
+    return Course(make, schedule, rows, run.day_row(len(make.recipe.stages) - 1, schedule.room_c, 0.0, rows[-1]))
+
+
 @cache
 def courses() -> tuple[Course, ...]:
     """Every published make, lowered and prepared once."""
-    out = []
-    for make in makes():
-        schedule = lower(make.recipe)
-        rows = run.until_room(schedule.lanes[0].rows, None)
-        wait = run.day_row(len(make.recipe.stages) - 1, schedule.room_c, 0.0, rows[-1])
-        out.append(Course(make, schedule, rows, wait))
-    return tuple(out)
+    return tuple(prepared(make) for make in makes())
