@@ -144,7 +144,7 @@ def _before_room(rows: NDArray[Any], stages: tuple[AnyStage, ...]) -> NDArray[An
 def _wait(stages: tuple[Stage, ...], rows: NDArray[Any], room_c: float) -> NDArray[Any]:
     room = _room_stage(stages)
     index = len(stages) - 1 if room is None else room
-    cool = room_c if room is None else getattr(stages[room], "temperature_c", None) or room_c
+    cool = room_c if room is None else float(getattr(stages[room], "room_c", room_c))
     return run.day_row(index, cool, 0.0, rows[-1])
 
 
