@@ -202,10 +202,10 @@ class Between:
         return text + (" per 100 kg" if self.rescaled and is_amount(given) else "")
 
     def works(self, place: int) -> bool:
-        """Whether a step can change anything before the cheese comes into its first room."""
-        row = self.steps[place].row
+        """Whether a step can change anything that is forecast: what lies beyond the first room can't."""
         rooms = [at for at, pair in enumerate(self.rows) if "room" in _kinds(pair)]
-        return not (rooms and row >= rooms[0] and all(_kinds(self.rows[at]) <= {"room"} for at in rooms))
+        beyond = rooms and self.steps[place].row > rooms[0]
+        return not (beyond and all(_kinds(self.rows[at]) <= {"room"} for at in rooms))
 
     # --- recipes between -------------------------------------------------------------------------------------
 
