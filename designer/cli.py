@@ -36,6 +36,7 @@ QT_MISSING = (
 )
 
 Recipe_ = Annotated[Path, typer.Argument(metavar="RECIPE", help="Recipe file (TOML).", show_default=False)]
+VALIDATE_MEMBERS = 32
 Json = Annotated[bool, typer.Option("--json", help="Print JSON for a machine.")]
 Members = Annotated[int, typer.Option(min=0, max=2000, help="Draws behind the ranges; 0 leaves them out.")]
 Units = Annotated[Literal["metric", "us", "imperial"], typer.Option(help="Units of measure.")]
@@ -304,19 +305,34 @@ def aim(
 
 
 @app.command()
-def validate(as_json: Json = False) -> None:
-    """Hold the laws of the model against published figures; exit code 1 where one misses its tolerance."""
-    from designer.validate.published import report
+def validate(
+    summary: Annotated[
+        bool, typer.Option("--summary", help="Only mean errors, bands and effects of the makes.")
+    ] = False,
+    as_json: Json = False,
+) -> None:
+    """Published figures beside ours: laws, then whole makes. Exit code 1 where a law misses its tolerance."""
+    from designer.make import kernel
+    from designer.plan import made
+    from designer.plan.as_json import compared_json, dumps
+    from designer.validate import report
+    from designer.validate.effects import effects
+    from designer.validate.published import report as laws
 
-    compared = report()
-    if as_json:
-        from designer.plan.as_json import compared_json, dumps
-
-        print(dumps(compared_json(compared)))
+    kernel.warm_up()
+    compared = laws()
+    rows = report.rows(VALIDATE_MEMBERS)
+    means, covered = report.means(rows), report.coverage(rows)
+    if as_json and summary:
+        print(dumps(made.summary_json(means, covered, effects())))
+    elif as_json:
+        print(dumps(compared_json(compared) + [made.row_json(row) for row in rows]))
     else:
         from designer.plan import tables
 
-        tables.print_compared(compared)
+        if not summary:
+            tables.print_compared(compared)
+        made.print_makes(() if summary else rows, means, covered, effects())
     if not all(one.within for one in compared):
         raise typer.Exit(DOES_NOT_MEET)
 

@@ -65,7 +65,9 @@ class Figure:
     @property
     def printed(self) -> str:
         """The figure as the source prints it."""
-        return f"{self.low:g}" if self.low == self.high else f"{self.low:g}-{self.high:g}"
+        if self.low == self.high:
+            return f"{self.low:g}"
+        return f"{self.low:g} to {self.high:g}" if self.low < 0.0 else f"{self.low:g}-{self.high:g}"
 
 
 @dataclass(frozen=True, slots=True)

@@ -180,13 +180,13 @@ def coverage(of: Iterable[Row]) -> tuple[Coverage, ...]:
     return tuple(out)
 
 
-def markdown(of: Sequence[Row]) -> str:
-    """The table of the README."""
+def markdown(of: Sequence[Row], groups: Sequence[str] = tuple(UNITS)) -> str:
+    """The means as a table for the README."""
     lines = [
         "| | class | figures (families) | as fitted | out of the fit | 80 % interval | aim |",
         "|---|---|---|---|---|---|---|",
     ]
-    for mean in means(of):
+    for mean in (each for each in means(of) if each.group in groups):
         aim = f"{AIMS[mean.group]:g}" if mean.kind == "all" and mean.group in AIMS else ""
         lines.append(
             f"| {mean.group} [{UNITS[mean.group]}] | {mean.kind} | {mean.n} ({mean.families}) | {mean.fitted:.2g} | "

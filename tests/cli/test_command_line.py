@@ -128,8 +128,22 @@ def test_validate_tells_figure_by_figure(capsys: pytest.CaptureFixture[str]) -> 
     data = run_json(capsys, "validate", "--json")
     assert len(data) >= 25
     assert {"case", "quantity", "class", "published", "forecast", "error", "source"} <= data[0].keys()
+    laws = [one for one in data if one["within"] is not None]
+    makes = [one for one in data if one["within"] is None]
+    assert {"measured", "procedure", "joined"} == {one["class"] for one in makes}
+    assert len({one["case"] for one in makes}) >= 40
     assert cli.main(["validate"]) == 0
-    assert f"{len(data)} of {len(data)} published figures hold" in " ".join(capsys.readouterr().out.split())
+    out = " ".join(capsys.readouterr().out.split())
+    assert f"{len(laws)} of {len(laws)} published figures hold" in out
+    assert "Mean absolute error" in out
+
+
+def test_validate_sums_up(capsys: pytest.CaptureFixture[str]) -> None:
+    data = run_json(capsys, "validate", "--summary", "--json")
+    moisture = next(one for one in data["means"] if (one["line"], one["class"]) == ("moisture", "all"))
+    assert moisture["low"] <= moisture["mean_error_out_of_fit"] <= moisture["high"]
+    assert data["coverage"]
+    assert data["effects"]
 
 
 def test_schema_is_one_of_a_recipe(capsys: pytest.CaptureFixture[str]) -> None:

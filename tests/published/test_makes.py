@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import pytest
 
+from designer.bootstrap import ROOT
 from designer.forecast import forecast
 from designer.make import kernel
 from designer.validate import calibrate, report
@@ -62,6 +63,16 @@ def test_left_out_forecasts_belong_to_the_shipped_constants(rows: tuple[report.R
     assert report.left_out(), "run `python -m designer.validate.calibrate --write`"
     assert all(row.error_out is not None for row in rows)
     assert {row.family for row in rows if not row.fitted} == calibrate.NEVER_FITTED
+
+
+def test_the_readme_shows_these_errors(rows: tuple[report.Row, ...]) -> None:
+    lines = (ROOT / "README.md").read_text("utf-8").splitlines()
+    shown = [[cell.strip() for cell in line.strip("|").split("|")] for line in lines if line.startswith("| ")]
+    for mean in report.means(rows):
+        if (mean.group, mean.kind) in STORED:
+            own = next(line for line in shown if line[:2] == [f"{mean.group} [{report.UNITS[mean.group]}]", mean.kind])
+            assert own[2] == f"{mean.n} ({mean.families})"
+            assert [float(own[3]), float(own[4])] == pytest.approx([mean.fitted, mean.out], rel=0.1)
 
 
 def test_bands_reach_about_eight_figures_in_ten() -> None:
