@@ -144,8 +144,9 @@ def _before_room(rows: NDArray[Any], stages: tuple[AnyStage, ...]) -> NDArray[An
 def _wait(stages: tuple[Stage, ...], rows: NDArray[Any], room_c: float) -> NDArray[Any]:
     room = _room_stage(stages)
     index = len(stages) - 1 if room is None else room
-    cool = room_c if room is None else float(getattr(stages[room], "room_c", room_c))
-    return run.day_row(index, cool, 0.0, rows[-1])
+    # A room that says no temperature of its own has that of the make room.
+    own = None if room is None else getattr(stages[room], "room_c", None)
+    return run.day_row(index, room_c if own is None else own, 0.0, rows[-1])
 
 
 def _mill_row(stages: tuple[Stage, ...], lane: run.LaneRun) -> int | None:

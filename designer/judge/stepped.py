@@ -70,7 +70,8 @@ class Stepped:
     def _wait(self) -> NDArray[Any]:
         """The row that waits for 24 h, where the forecast lets it wait."""
         room = next((stage for stage in self.recipe.stages if stage.kind == "room"), None)
-        cool = float(getattr(room, "room_c", self.recipe.room_c))
+        own = None if room is None else getattr(room, "room_c", None)
+        cool = self.recipe.room_c if own is None else own
         return _longer(day_row(len(self.stages), cool, DAY_MIN, self.pieces[-1].base[-1]), 0.0)[:1]
 
     def _starter_min(self, pieces: Mapping[int, NDArray[Any]] | None = None, given: Given = (), at: int = -1) -> float:

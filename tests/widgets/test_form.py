@@ -194,3 +194,15 @@ def test_the_style_can_be_chosen(window: Window) -> None:
     style.box.activated.emit(style.box.currentIndex())
     assert window.session.verdict is not None
     assert window.session.verdict.name == "Gouda"
+
+
+def test_a_value_far_outside_practice_is_asked_about_and_stands(qtbot: QtBot, window: Window) -> None:
+    choose(window, "cut")
+    form = window.stage_form._own
+    editor = form.editors["cut_mm"]
+    retype(qtbot, line_of(form, "cut_mm"), "1 mm")
+    assert window.session.recipe.stage("cut").cut_mm == 1.0  # type: ignore[union-attr]
+    assert editor.doubt.isVisible()
+    assert editor.doubt.text().startswith("Sure? 1 mm is far below what is usual")
+    retype(qtbot, line_of(form, "cut_mm"), "10 mm")
+    assert not editor.doubt.isVisible()

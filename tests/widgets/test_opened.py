@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from designer.judge.movable import movables
@@ -48,6 +48,13 @@ def value_of(recipe: Recipe, way: Way) -> float:
 def chip(levers: LeverList, row: int, sign: int) -> QPoint:
     """The middle of a way."""
     return levers.chip(row, sign).center().toPoint()
+
+
+def in_sight(window: Window, widget: QWidget, point: QPoint) -> None:
+    """Scroll a point of a widget into the visible part of the side; a pointer can't rest on what is scrolled away."""
+    area = window.outcomes.area
+    at = widget.mapTo(area.widget(), point)
+    area.ensureVisible(at.x(), at.y(), 50, 50)
 
 
 def test_a_click_opens_below_the_line_and_another_shuts(qtbot: QtBot, window: Window) -> None:
@@ -109,6 +116,7 @@ def test_why_is_a_chain_whose_links_open_to_laws(qtbot: QtBot, window: Window) -
 def test_pointing_previews_and_leaving_cancels(qtbot: QtBot, window: Window) -> None:
     page = opened(qtbot, window)
     before = window.session.recipe
+    in_sight(window, page.levers, chip(page.levers, 0, LESS))
     qtbot.mouseMove(page.levers, chip(page.levers, 0, LESS))
     qtbot.waitUntil(lambda: window.session.previewing)
     way = page.levers.at

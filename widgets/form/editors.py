@@ -14,6 +14,7 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from designer.recipe.field import FieldMeta
+from designer.recipe.sure import asked
 from designer.units import UnitError, convert, parse, show
 
 
@@ -63,6 +64,9 @@ class Editor(QWidget):
         self.wrong.setProperty("role", "wrong")
         self.wrong.setWordWrap(True)
         self.wrong.hide()
+        self.doubt = QLabel(self)
+        self.doubt.setWordWrap(True)
+        self.doubt.hide()
 
     def _settle(self, field: QWidget) -> None:
         field.setAccessibleName(title(self.meta))
@@ -72,6 +76,7 @@ class Editor(QWidget):
         self.setFocusProxy(field)
         self._column.addWidget(field)
         self._column.addWidget(self.wrong)
+        self._column.addWidget(self.doubt)
 
     def eventFilter(self, watched: QWidget, event: QEvent) -> bool:
         """Tell the form which field is being looked at."""
@@ -82,6 +87,12 @@ class Editor(QWidget):
     @abstractmethod
     def put(self, value: Any) -> None:
         """Show a value."""
+
+    def ask(self, sentence: str) -> None:
+        """Ask about a value far outside practice; "" where there is nothing to ask. It stands all the same."""
+        if self.doubt.text() != sentence:
+            self.doubt.setText(sentence)
+            self.doubt.setVisible(bool(sentence))
 
     def complain(self, sentence: str) -> None:
         """Say what is wrong under the field; "" when it is mended."""
@@ -110,6 +121,8 @@ class TextEditor(Editor):
     def put(self, value: Any) -> None:
         """Show a value, unless what stands there is being mended."""
         self._value = value
+        if self.meta.usual is not None:
+            self.ask("" if value is None else asked(self.meta, float(value), "us" if self.system == "us" else "metric"))
         text = shown(self.meta, value, self.system)
         if self.line.text() != text and not (self.line.hasFocus() and self.wrong.isVisible()):
             self.line.setText(text)
