@@ -9,6 +9,8 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
+from styles import reader
+
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 # Compiled kernels outlive the run; everything else of the user's goes to a fresh folder for each test.
 os.environ["XDG_CACHE_HOME"] = str(Path(__file__).parent.parent / ".pytest_cache" / "user")
@@ -40,6 +42,12 @@ def own_folders(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.Mo
     home = tmp_path_factory.mktemp("home", numbered=True)
     for folder in ("CONFIG", "DATA", "STATE"):
         monkeypatch.setenv(f"XDG_{folder}_HOME", str(home / folder.lower()))
+
+
+@pytest.fixture(autouse=True)
+def no_house_styles(monkeypatch: pytest.MonkeyPatch) -> None:
+    """House styles that one test adopted are not known to the next."""
+    monkeypatch.setattr(reader, "_house", {})
 
 
 @pytest.fixture(autouse=True)

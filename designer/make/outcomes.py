@@ -42,6 +42,8 @@ from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_DRAINED
 
 Floats = NDArray[np.float64]
 H6_MIN, DAY_MIN = 360.0, 1440.0
+TRACE = 1e-9
+"""A share below which there is nothing to divide by."""
 
 
 class Left(Protocol):
@@ -117,13 +119,13 @@ def composition(y: Floats, p: Any) -> dict[str, Floats]:
         "dry_matter_pct": 100.0 - moisture,
         "fat_pct": fat,
         "protein_pct": 100.0 * protein / mass,
-        "fdm_pct": 100.0 * fat / (100.0 - moisture),
+        "fdm_pct": 100.0 * fat / np.maximum(100.0 - moisture, TRACE),
         "mnfs_pct": 100.0 * moisture / (100.0 - fat),
         "salt_pct": salt,
         "salt_in_moisture_pct": 100.0 * salt / moisture,
         "lactose_pct": 100.0 * sugar / mass,
         "lactate_pct": 100.0 * LACTATE_KG * y[..., CURD + LACTATE] / mass,
-        "calcium_mg_per_g_protein": 1000.0 * calcium / protein,
+        "calcium_mg_per_g_protein": 1000.0 * calcium / np.maximum(protein, TRACE),
         "calcium_mmol_per_kg": 1000.0 * calcium / CALCIUM_KG / mass,
         "yield_kg_per_100kg": 100.0 * mass,
     }

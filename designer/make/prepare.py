@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from designer.make.constants import table
 from designer.recipe.schedule import (
     PLACE_BRINE,
+    PLACE_MILK,
     PLACE_MOULD,
     PLACE_UNDER_WHEY,
     T_FOLLOW,
@@ -20,16 +21,17 @@ from designer.recipe.schedule import (
     split,
 )
 
-HOT_C, HOT_STEP_MIN = 43.0, 0.5
+HOT_C, HOT_STEP_MIN, IN_WHEY_STEP_MIN = 43.0, 0.5, 1.0
 """Hot curd under whey gives it up within minutes; both settled by the step-halving test."""
 SETTLED = 9.0
 """Time constants after which a cheese has the temperature of its room."""
 
 
-def prepare(rows: NDArray[Any]) -> NDArray[Any]:
-    """A private copy of Schedule rows, ready to march.
+def prepare(rows: NDArray[Any], *, cut: bool = False) -> NDArray[Any]:
+    """A private copy of Schedule rows, ready to march; `cut` says that the curd is cut before the first of them.
 
-    A ramp shorter than its row becomes ramp and hold. Hot curd under whey is stepped finer. A cheese that cools is
+    A ramp shorter than its row becomes ramp and hold. Curd in whey is stepped as fine as it evens out with it, hot curd
+    finer. A cheese that cools is
     stepped as fine as its conduction asks, and held at the temperature of its surroundings once it has settled.
     """
     out: list[dict[str, float]] = []
@@ -37,6 +39,9 @@ def prepare(rows: NDArray[Any]) -> NDArray[Any]:
     for row in as_mappings(rows):
         if row["t_law"] != T_FOLLOW and not np.isnan(row["t_end_c"]):
             set_c = max(row["t_end_c"], set_c if row["t_law"] == T_RAMP else 0.0)
+        cut = cut or row["cut_mm"] > 0.0
+        if row["place"] == PLACE_MILK and cut:
+            row["step_max_min"] = min(row["step_max_min"], IN_WHEY_STEP_MIN)
         if row["place"] == PLACE_UNDER_WHEY and set_c > HOT_C:
             row["step_max_min"] = min(row["step_max_min"], HOT_STEP_MIN)
         if row["t_law"] == T_RAMP and 0.0 < row["ramp_min"] < row["minutes"] - 1e-9:

@@ -40,10 +40,10 @@ class LaneRun:
     changed: bool = False
 
 
-def until_room(rows: NDArray[Any], room_stage: int | None) -> NDArray[Any]:
-    """Prepared rows up to the first room; the make ends where the cheese enters it."""
+def until_room(rows: NDArray[Any], room_stage: int | None, *, cut: bool = False) -> NDArray[Any]:
+    """Prepared rows up to the first room, where the make ends; `cut` as in `prepare`."""
     kept = rows if room_stage is None else rows[rows["stage"] < room_stage]
-    return kernel.prepare(kept)
+    return kernel.prepare(kept, cut=cut)
 
 
 def day_row(stage: int, room_c: float, minutes: float, like: NDArray[Any]) -> NDArray[Any]:
