@@ -133,7 +133,11 @@ class Stepped:
             changed(source, one.field, value) if source.id == one.where else source for source in self.recipe.milks
         )
         milk = blend(self.recipe.model_copy(update={"milks": milks}))
-        pieces = self._told("milk", milk)
+        pieces = {}
+        for index, own in enumerate(self.pieces):
+            if "milk" in own.depends:  # of a vat that parts, the milk still behind this stage
+                behind = own.context.milk.mass_kg / self.milk.mass_kg
+                pieces[index] = own.told("milk", replace(milk, mass_kg=milk.mass_kg * behind))
         if self.recipe.vat is not None and milk.temperature_c != self.milk.temperature_c:
             pieces |= self._warmed(0, milk.temperature_c)
         p, y0 = _start(milk)

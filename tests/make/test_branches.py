@@ -8,6 +8,8 @@ import numpy as np
 import pytest
 
 from designer.forecast import Forecast, forecast
+from designer.judge.levers import effects
+from designer.judge.movable import movables, moved
 from designer.make import kernel, run
 from designer.make.march import OUT_EXTRA
 from designer.make.parting import Parting
@@ -323,3 +325,12 @@ def test_bands_know_of_the_parting() -> None:
 def test_there_must_be_something_to_part_with(branch: Branch, word: str) -> None:
     with pytest.raises(RecipeError, match=word):
         made(branch)
+
+
+def test_what_moves_it_knows_what_is_left_in_the_vat() -> None:
+    """A dose in kilograms after the parting, moved and not: the quick way agrees with the forecast in full."""
+    base = add(recipe(salted("mild", 2.4, 50.0)), Addition(id="by-hand", what="salt", at="salt", mass_kg=0.2))
+    more = next(one for one in movables(base) if one.path == ("milk", "volume_l"))
+    found = effects(base, [more], [130.0])
+    wanted = [forecast(one).outcomes["salt_pct"].value for one in (base, moved(base, more, 130.0))]
+    assert found["salt_pct"][1] - found["salt_pct"][0] == pytest.approx(wanted[1] - wanted[0], rel=0.1)
