@@ -16,6 +16,7 @@ from designer.judge.align import Pair
 from designer.judge.between import Between, Step
 from designer.judge.movable import moved
 from designer.judge.windows import ranged
+from designer.make import texture
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_recipe
@@ -134,6 +135,14 @@ class Comparison:
         if key is None:
             return tuple(sorted(self.differences, key=lambda one: -one.size))
         return tuple(sorted(self.differences, key=lambda one: -abs(one.worth.get(key, 0.0))))
+
+    def bodies(self, style: Style | None = None) -> tuple[str, str]:
+        """The texture of both cheeses in words; held against a style's middle where one is given."""
+        said = []
+        for values in (self.left_values, self.right_values):
+            body = texture.texture(texture.figures_of(values, mnfs_style=texture.mnfs_of(style), age_days=1.0))
+            said.append(", ".join(word.said for word in body.words))
+        return said[0], said[1]
 
     def take(self, difference: Difference) -> Recipe:
         """The left recipe, branches and all, with this difference taken across from the right.

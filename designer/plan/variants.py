@@ -81,8 +81,9 @@ def print_scaled(scaled: Scaled, before: Forecast, after: Forecast) -> None:
 
 
 def comparison_json(found: Comparison) -> dict[str, Any]:
-    """{"left", "right", "per_100kg", "rows": [{"role", "left", "right", "folded"}], "differences": [{"sentence",
-    "consequences", "row", "steps", "worth": {outcome: part}}], "outcomes": {key: {"left", "right", "rest"}}}.
+    """{"left", "right", "per_100kg", "texture": {"left", "right"}, "rows": [{"role", "left", "right", "folded"}],
+    "differences": [{"sentence", "consequences", "row", "steps", "worth": {outcome: part}}], "outcomes": {key: {"left",
+    "right", "rest"}}}.
 
     For every outcome right - left is the sum of the parts and the rest. Differences stand with the greatest first.
     """
@@ -90,6 +91,7 @@ def comparison_json(found: Comparison) -> dict[str, Any]:
         "left": found.left.name,
         "right": found.right.name,
         "per_100kg": found.per_100kg,
+        "texture": dict(zip(("left", "right"), found.bodies(), strict=True)),
         "rows": [
             {
                 "role": line.pair.role,
@@ -140,6 +142,10 @@ def print_comparison(found: Comparison) -> None:
         console.print("The two makes do the same.")
     console.print()
     console.print(_sums(found))
+    bodies = found.bodies()
+    console.print(
+        f"Texture: {bodies[0]} → {bodies[1]}." if bodies[0] != bodies[1] else f"Texture of both: {bodies[0]}."
+    )
 
 
 def _rows(found: Comparison) -> Table:

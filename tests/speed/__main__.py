@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.speed import model, window
+from tests.speed import model, variants, window
 from tests.speed.clock import show
 
-show([*model.timings(), *window.timings()])
+show([*model.timings(), *variants.timings(), *window.timings()])
