@@ -13,20 +13,7 @@ from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
 from designer.recipe.presets import presets
 from designer.recipe.stages.kinds import AnyStage
-from designer.recipe.stages.stage import Geometry, Row, RowContext, Stage, split_tail
-
-ADDED = (
-    "rennet_imcu_l",
-    "cacl2_g_kg",
-    "acid_mol_kg",
-    "salt_per_milk",
-    "inoculum_meso",
-    "inoculum_strep",
-    "inoculum_rods",
-    "inoculum_lactate",
-)
-# Columns that happen at the start of a row and must not happen again in its second half.
-AT_START = ("cut_mm", "salt_per_curd", *ADDED)
+from designer.recipe.stages.stage import Geometry, Row, RowContext, Stage
 
 
 def geometry(form: Form | None) -> Geometry:
@@ -58,7 +45,7 @@ def _add(row: Row, columns: Row) -> None:
     more = sum(columns.get(f"inoculum_{name}", 0.0) for name in schedule.POPULATIONS)
     if more > 0.0:
         row["lag_h"] = (row["lag_h"] * cells + columns["lag_h"] * more) / (cells + more)
-    for name in ADDED:
+    for name in schedule.ADDED:
         row[name] += columns.get(name, 0.0)
     row["coagulant"] = columns.get("coagulant", row["coagulant"])
 
@@ -70,11 +57,9 @@ def _split(rows: list[Row], after_min: float) -> int:
         if after_min <= start + 1e-9:
             return index
         if after_min < start + row["minutes"] - 1e-9:
-            first, rest = dict(row), split_tail(row, after_min - start)
-            first |= {"minutes": after_min - start, "end_by": schedule.END_TIME, "end_value": 0.0, "earliest_min": 0.0}
-            rest |= dict.fromkeys(AT_START, 0.0)
-            if row["t_law"] == schedule.T_HOLD:
-                rest["t_end_c"] = math.nan
+            first, rest = schedule.split(row, after_min - start)
+            # The end belongs to the last row: what goes in midway goes in, met or not.
+            first |= {"end_by": schedule.END_TIME, "end_value": 0.0, "earliest_min": 0.0}
             rows[index : index + 1] = [first, rest]
             return index + 1
         start += row["minutes"]

@@ -87,12 +87,13 @@ ADDED = (
     "rennet_imcu_l",
     "cacl2_g_kg",
     "acid_mol_kg",
+    "salt_per_milk",
     "inoculum_meso",
     "inoculum_strep",
     "inoculum_rods",
     "inoculum_lactate",
 )
-AT_START = ("cut_mm", "salt_per_curd", "salt_per_milk", *ADDED)
+AT_START = ("cut_mm", "salt_per_curd", *ADDED)
 """Columns that act at the start of a row only; a row that is split keeps them in its first part."""
 WHEY_OFF_MOST = 0.985
 """A share of whey taken evenly through a row can't be all of it; the rest runs off in the next row."""

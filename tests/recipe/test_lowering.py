@@ -351,3 +351,17 @@ def test_an_end_by_whey_off_is_a_share_of_the_milk() -> None:
     assert rows["end_by"][0] == schedule.END_WHEY_OFF
     earlier = edit_end(reads(every_stage()), "drain", earliest_min=10.0)
     assert rows_of(earlier, "drain")["earliest_min"][0] == 10.0
+
+
+def test_what_goes_in_midway_leaves_wash_water_and_whey_as_they_were() -> None:
+    """A row that is split shares out the water that comes on and the whey that goes off; neither counts twice."""
+    path = next(one for one in EXAMPLES if one.stem == "weirside-gouda")
+    recipe = read(path)
+    whole = rows_of(recipe, "wash")
+    minute = float(whole["minutes"][0]) + 0.5 * float(whole["minutes"][1])
+    dose = Addition(id="late-herbs", what="salt", at="wash", after_min=minute, mass_kg=0.1)
+    parts = rows_of(change.add(recipe, dose), "wash")
+    assert len(parts) == len(whole) + 1
+    assert parts["minutes"].sum() == pytest.approx(whole["minutes"].sum())
+    assert parts["water_on"].sum() == pytest.approx(whole["water_on"].sum())
+    assert np.prod(1.0 - parts["whey_off"]) == pytest.approx(np.prod(1.0 - whole["whey_off"]))

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from typing import ClassVar, Literal
 
-from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import part, quantity, words
-from designer.recipe.stages.stage import Handle, Row, RowContext, Stage
+from designer.recipe.stages.stage import BrineStage, Handle
 
 
-class Brine(Stage):
+class Brine(BrineStage):
     """Cheese lying in brine, then taken out to dry."""
 
     LABEL: ClassVar[str] = "brine"
@@ -19,7 +18,6 @@ class Brine(Stage):
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
     PLAN: ClassVar[tuple[str, ...]] = ("in brine of {strength_pct} and {brine_c}", "salt the floating faces")
     TICKS: ClassVar[tuple[str, ...]] = ("turned",)
-    PLACE: ClassVar[int] = schedule.PLACE_BRINE
     STEP_MAX_MIN: ClassVar[float] = 5.0
 
     kind: Literal["brine"] = words("brine", "Kind of stage.")
@@ -48,15 +46,3 @@ class Brine(Stage):
         source="8-15 °C: common practice",
         usual=(4.0, 20.0),
     )
-
-    def temperature_columns(self, context: RowContext) -> dict[str, float]:
-        """Follows the brine."""
-        return {"t_law": schedule.T_FOLLOW, "follow_c": self.brine_c, **context.geometry.columns}
-
-    def end_temperature_c(self, before_c: float) -> float:
-        """Not set: nan."""
-        return float("nan")
-
-    def rows(self, context: RowContext) -> list[Row]:
-        """One row in brine."""
-        return [self.row(context, brine_pct=self.strength_pct)]

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from typing import ClassVar, Literal
 
-from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import part, quantity, words
-from designer.recipe.stages.stage import Handle, Row, RowContext, Stage
+from designer.recipe.stages.stage import BrineStage, Handle
 
 
-class HoldBrine(Stage):
+class HoldBrine(BrineStage):
     """Cheese kept in brine for weeks."""
 
     LABEL: ClassVar[str] = "hold in brine"
@@ -18,7 +17,6 @@ class HoldBrine(Stage):
     ENDS: ClassVar[tuple[By, ...]] = ("time",)
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
     PLAN: ClassVar[tuple[str, ...]] = ("under brine of {strength_pct} and {brine_c}",)
-    PLACE: ClassVar[int] = schedule.PLACE_BRINE
     STEP_MAX_MIN: ClassVar[float] = 30.0
 
     kind: Literal["hold_brine"] = words("hold_brine", "Kind of stage.")
@@ -47,15 +45,3 @@ class HoldBrine(Stage):
         source="4-8 °C: common practice",
         usual=(0.0, 16.0),
     )
-
-    def temperature_columns(self, context: RowContext) -> dict[str, float]:
-        """Follows the brine."""
-        return {"t_law": schedule.T_FOLLOW, "follow_c": self.brine_c, **context.geometry.columns}
-
-    def end_temperature_c(self, before_c: float) -> float:
-        """Not set: nan."""
-        return float("nan")
-
-    def rows(self, context: RowContext) -> list[Row]:
-        """One row in brine."""
-        return [self.row(context, brine_pct=self.strength_pct)]

@@ -279,15 +279,22 @@ class RoomStage(Stage):
         return math.nan
 
 
-def split_tail(row: Row, first_min: float) -> Row:
-    """The rest of a row after `first_min` minutes were taken off its front: end and ramp move along.
+class BrineStage(Stage):
+    """A cheese in brine of a strength and a temperature; the kinds differ in what is usual."""
 
-    The front keeps the whole `ramp_min` though it is shorter, so both halves climb at the same pace.
-    """
-    rest = dict(row)
-    rest["minutes"] = row["minutes"] - first_min
-    rest["earliest_min"] = max(0.0, row["earliest_min"] - first_min)
-    rest["ramp_min"] = row["ramp_min"] - first_min
-    if row["t_law"] == schedule.T_RAMP and rest["ramp_min"] <= 0.0:
-        rest |= {"t_law": schedule.T_HOLD, "t_end_c": math.nan, "ramp_min": 0.0}
-    return rest
+    PLACE: ClassVar[int] = schedule.PLACE_BRINE
+
+    strength_pct: float
+    brine_c: float
+
+    def temperature_columns(self, context: RowContext) -> dict[str, float]:
+        """Follows the brine."""
+        return {"t_law": schedule.T_FOLLOW, "follow_c": self.brine_c, **context.geometry.columns}
+
+    def end_temperature_c(self, before_c: float) -> float:
+        """Not set: nan."""
+        return math.nan
+
+    def rows(self, context: RowContext) -> list[Row]:
+        """One row in brine."""
+        return [self.row(context, brine_pct=self.strength_pct)]
