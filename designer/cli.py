@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
 
+from designer.bootstrap import QT_PACKAGES
 from designer.units import UnitError
 from styles.reader import StyleError
 
@@ -32,7 +33,7 @@ EXAMPLE = "thistlecombe-cheddar.toml"
 NO_SCREEN = frozenset(("offscreen", "minimal", "minimalegl"))
 QT_MISSING = (
     "The plan is drawn with Qt, and Qt's libraries are not all there ({why}). On Debian: "
-    "apt-get install libglib2.0-0 libgl1 libegl1 libxkbcommon0 libdbus-1-3 libfontconfig1"
+    f"apt-get install {' '.join(QT_PACKAGES)}"
 )
 
 Recipe_ = Annotated[Path, typer.Argument(metavar="RECIPE", help="Recipe file (TOML).", show_default=False)]

@@ -27,7 +27,7 @@ from designer.make.law import FAST
 from designer.make.prepare import prepare as prepare
 from designer.make.start import first_state, parameters
 from designer.make.state import SIZE, ZONES
-from designer.recipe.schedule import END_TIME, Milk, as_rows, row
+from designer.recipe.schedule import Milk, as_rows, row
 
 Path2D = NDArray[np.float64]
 
@@ -178,8 +178,3 @@ def march_many(
 @cache
 def _pool() -> ThreadPoolExecutor:
     return ThreadPoolExecutor(max_workers=2, thread_name_prefix="march")
-
-
-def is_open_ended(rows: NDArray[Any]) -> bool:
-    """Whether any stage ends by a state."""
-    return bool((rows["end_by"] != END_TIME).any())
