@@ -219,9 +219,7 @@ def _bands(
         for k, name in enumerate(BANDED):
             members_at[member, k] = np.interp(at[kept], place, read[name])
     spread = np.percentile(members_at, [LOW, HIGH], axis=0)
-    low, high = (
-        {name: np.interp(at, at[kept], spread[side, k]) for k, name in enumerate(BANDED)} for side in range(2)
-    )
+    low, high = ({name: np.interp(at, at[kept], spread[side, k]) for k, name in enumerate(BANDED)} for side in range(2))
     left = outcomes.of_paths(paths, main.rows, p, schedule.starter_min)
     mill = _mill_row(recipe.stages, main)
     samples = outcomes.outcomes(

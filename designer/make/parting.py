@@ -16,7 +16,9 @@ from numpy.typing import NDArray
 from designer.make.path import phase_mass
 from designer.make.state import (
     ACID_IN,
+    AWAKE,
     CASEIN,
+    CELLS,
     COLLOIDAL,
     CURD,
     DRY_SALT,
@@ -26,6 +28,7 @@ from designer.make.state import (
     GRAIN,
     OUTER,
     SALT_IN,
+    SERUM,
     WATER,
     WATER_IN,
     WHEY,
@@ -39,6 +42,8 @@ PHASE = 12
 NOTHING_KG = 1e-3
 LEAST_CASEIN = 1e-6
 """The laws divide by casein; whey without any borrows this much of its own protein."""
+POPULATION = slice(CELLS, CELLS + 3)
+AWAKE_ONES = slice(AWAKE, AWAKE + 3)
 
 
 class PartingError(ValueError):
@@ -157,16 +162,30 @@ def _fresh(p: Any, y: State) -> Any:
     return p
 
 
+def _with_cells(out: State, source: State, share: float) -> None:
+    """Starter cells of a liquid `out` that comes from `source`: the share of theirs that its serum carries.
+
+    They are as wide awake there, so the liquid goes on souring at its own pace.
+    """
+    out[POPULATION] = share * source[POPULATION] * out[CURD + SERUM]
+    out[AWAKE_ONES] = source[AWAKE_ONES]
+
+
 def whey_of(y: State, p: Any, source: State) -> tuple[State, Any, float]:
-    """One kilogram of whey with the components `source` (12,): state, parameters, kilograms of it there are."""
+    """One kilogram of whey with the components `source` (12,): state, parameters, kilograms of it there are.
+
+    Most cells stay in the curd (`cells_in_whey` of them go where the serum goes); those in the whey sour it on.
+    """
+    whole = _mean(y)
     out = np.zeros(y.shape[1])
-    out[T] = _mean(y)[T]
+    out[T] = whole[T]
     out[CURD : CURD + PHASE] = source
     kg = float(phase_mass(out, CURD, p))
     out[CURD : CURD + PHASE] /= kg
     short = max(0.0, LEAST_CASEIN - float(out[CURD + CASEIN]))
     out[CURD + CASEIN] += short
     out[CURD + WHEY_PROTEIN] -= short
+    _with_cells(out, whole, float(p["cells_in_whey"]))
     return _zoned(out), _fresh(p, out), kg
 
 
@@ -194,6 +213,7 @@ def cream_of(y: State, p: Any) -> tuple[State, Any, float]:
     out[CURD : CURD + PHASE] = milk[CURD : CURD + PHASE] * serum / kg
     out[CURD + FAT] = CREAM_FAT
     out[COLLOIDAL] = milk[COLLOIDAL] * serum / kg
+    _with_cells(out, milk, 1.0)
     return _zoned(out), _fresh(p, out), kg
 
 
@@ -206,6 +226,7 @@ def without_cream(y: State, p: Any, share: float) -> tuple[State, Any, float]:
     left[CURD : CURD + PHASE] *= (1.0 - serum) / weight
     left[CURD + FAT] = (milk[CURD + FAT] - fat) / weight
     left[COLLOIDAL] *= (1.0 - serum) / weight
+    left[POPULATION] *= (1.0 - serum) / weight
     for ledger in (DRY_SALT, EVAPORATED, SALT_IN, WATER_IN, ACID_IN):
         left[ledger] /= weight
     p = p.copy()

@@ -57,7 +57,7 @@ from designer.make.state import (
     T,
 )
 from designer.make.syneresis import exchange_per_min, film_growth_per_min, skin_growth_per_min, water_loss
-from designer.make.uptake import filling_rate, salt_diffusivity_cm2_d, surface_salt
+from designer.make.uptake import brine_uptake, salt_diffusivity_cm2_d, surface_salt
 from designer.recipe.schedule import (
     GEL_NONE,
     PLACE_BRINE,
@@ -232,13 +232,21 @@ def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: f
         d = salt_diffusivity_cm2_d(100.0 * y[CURD + WATER] / mass, y[T], p) / 1440.0
         dy[THETA] += d
         theta = y[THETA] + p.brine_film_cm**2
-        salt = p.brine_zone * y[CURD + WATER] * surface_salt(row.brine_pct, p)
-        salt *= filling_rate(theta, row.height_mm / 10.0, row.radius_mm / 10.0) * d
+        per_water = y[CURD + SALT] / y[CURD + WATER]
+        salt = brine_uptake(
+            per_water, surface_salt(row.brine_pct, p), theta, row.height_mm / 10.0, row.radius_mm / 10.0, p
+        )
+        salt *= y[CURD + WATER] * d
         dy[CURD + SALT] += salt
-        dy[SALT_IN] += salt
-        out = p.salt_water_out * salt * willing
-        dy[CURD + WATER] -= out
-        dy[GONE + WATER] += out
+        if salt >= 0.0:
+            dy[SALT_IN] += salt
+            out = p.salt_water_out * salt * willing
+            dy[CURD + WATER] -= out
+            dy[GONE + WATER] += out
+        else:
+            dy[GONE + SALT] -= salt
+            dy[CURD + WATER] -= p.brine_water_in * salt
+            dy[WATER_IN] -= p.brine_water_in * salt
 
 
 @law

@@ -35,10 +35,20 @@ def filled(theta: float, height_cm: float, radius_cm: float) -> float:
 
 
 @law
-def filling_rate(theta: float, height_cm: float, radius_cm: float) -> float:
-    """dE/dtheta of `filled` [1/cm²], by a central difference narrow against theta."""
+def brine_uptake(
+    salt_per_water: float, outside: float, theta: float, height_cm: float, radius_cm: float, p: Any
+) -> float:
+    """d(salt)/dtheta of a cheese in brine [kg per kg of its water and cm²]; negative where the brine is the weaker.
+
+    Driven by what the brine's surface holds beyond the cheese, both in kg salt per kg water. A cheese that came with
+    c0 has, by the series, c = c0 + zone (outside - c0) E; so (outside - c) / (1 - zone E) is the step it began with,
+    whatever it began with, and c never passes `outside`. A cheese moved to another brine goes on from its profile.
+    """
     step = 0.01 * theta
-    return (filled(theta + step, height_cm, radius_cm) - filled(theta - step, height_cm, radius_cm)) / (2.0 * step)
+    below, above = filled(theta - step, height_cm, radius_cm), filled(theta + step, height_cm, radius_cm)
+    slope = (above - below) / (2.0 * step)
+    began = (outside - salt_per_water) / (1.0 - p.brine_zone * 0.5 * (below + above))
+    return p.brine_zone * began * slope
 
 
 @law

@@ -285,6 +285,24 @@ def test_whey_cheese_takes_the_whey_that_has_run_off_and_leaves_the_cheese_as_it
     assert 1.0 < whey.outcomes["cheese_kg"].value < 8.0
 
 
+def test_whey_carries_starter_and_goes_on_souring() -> None:
+    """Most cells stay with the curd: the whey sours, but later; without a tenth of them it would keep its pH."""
+    stood = Branch(id="stood", after="drain", share_pct=80.0, of="whey", stages=(Ripen(id="stand", end=after(600.0)),))
+    whey = made(stood).branches[0]
+    assert whey.trace["ph"][0] == pytest.approx(whey.trace["ph_whey"][0], abs=1e-9)
+    assert whey.trace["meso"][-1] > 2.0 * whey.trace["meso"][0] > 0.0
+    assert whey.trace["ph"][-1] < whey.trace["ph"][0] - 0.3
+    main = made(stood)
+    curd = np.interp(whey.trace.time_min[0], main.trace.time_min, main.trace["meso"])
+    assert whey.trace["meso"][0] < 0.2 * curd
+
+
+def test_cream_takes_the_starter_of_its_serum() -> None:
+    sour = made(cream()).branches[0].trace
+    assert sour["meso"][0] > 0.0
+    assert sour["ph"][-1] < sour["ph"][0] - 0.2
+
+
 def test_whey_drawn_from_over_the_curd_is_gone_from_there() -> None:
     drawn = made(whey_cheese("cut", 60.0))
     at = drawn.trace.time_min.searchsorted(drawn.stages[3].start_min, side="right")
