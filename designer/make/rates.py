@@ -66,6 +66,7 @@ from designer.recipe.schedule import (
     PLACE_PRESS,
     PLACE_UNDER_WHEY,
     T_FOLLOW,
+    T_HOLD,
     T_RAMP,
     WHEY_OFF_MOST,
 )
@@ -201,7 +202,7 @@ def _even_out(
 
 @law
 def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> None:
-    """Temperature: set by the maker, following its surroundings, or moved by wash water."""
+    """Temperature: set by the maker, following its surroundings, or moved by wash water, or cooling in its vat."""
     if row.t_law == T_RAMP:
         dy[T] += row.slope_c_min
     elif row.t_law == T_FOLLOW and row.place < PLACE_MOULD:
@@ -212,6 +213,8 @@ def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
     elif row.water_on > 0.0 and row.minutes > 0.0:
         held = curd_mass(y, p) + y[WHEY + WATER]
         dy[T] += row.water_on / row.minutes * p.cp_water * (row.water_c - y[T]) / (held * p.cp_milk)
+    if row.vat_loss > 0.0 and row.t_law == T_HOLD:
+        dy[T] += row.vat_loss * (row.follow_c - y[T]) / (curd_mass(y, p) + y[WHEY + WATER])
 
 
 @law

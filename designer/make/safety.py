@@ -22,7 +22,7 @@ from designer.recipe.lower import geometry
 from designer.recipe.milk import source_milk
 from designer.recipe.schedule import PLACE_PRESS, Schedule
 from designer.recipe.stages.room import Room
-from designer.recipe.stages.stage import Stage
+from designer.recipe.stages.stage import Stage, VatStage
 from designer.recipe.stages.stretch import Stretch
 from designer.recipe.stages.wash import Wash
 
@@ -176,6 +176,7 @@ def _work(recipe: Recipe, stages: Sequence[Stage], rows: NDArray[Any]) -> Iterat
     if chloride > limit("chloride_g_kg").value + 1e-9:
         yield say("calcium", share=chloride / 10.0)
     lane = _lane(recipe, stages)
+    yield from _slow_vat(stages, rows)
     yield from _loads(lane, stages, rows)
     for given in lane.additions:
         if given.what == "acid" and (given.strength_pct or 0.0) >= limit("strong_acid_pct").value:
@@ -192,6 +193,17 @@ def _work(recipe: Recipe, stages: Sequence[Stage], rows: NDArray[Any]) -> Iterat
     if _coat(lane) in ("washed", "bloomy"):
         yield say("listeria")
     yield say("cleaning")
+
+
+def _slow_vat(stages: Sequence[Stage], rows: NDArray[Any]) -> Iterator[Caution]:
+    """Changes of temperature that are asked for faster than the vat can make them."""
+    for index, stage in enumerate(stages):
+        if not isinstance(stage, VatStage):
+            continue
+        asked = stage.end.planned_min if stage.ramp_min is None and stage.end.by != "temperature" else stage.ramp_min
+        needed = float(rows["ramp_min"][rows["stage"] == index].max(initial=0.0))
+        if asked and needed > 1.03 * asked:
+            yield say("vat-slow", stage.id, name=stage.title, asked=asked, needed=needed)
 
 
 def _loads(lane: Recipe | Branch, stages: Sequence[Stage], rows: NDArray[Any]) -> Iterator[Caution]:

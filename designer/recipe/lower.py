@@ -7,13 +7,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from designer.recipe import schedule
-from designer.recipe.document import Addition, Branch, Form, Recipe, Starter, stage_label
+from designer.recipe.document import Addition, Branch, Form, Recipe, Starter, Vat, stage_label
 from designer.recipe.dose import addition_columns, starter_columns
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
 from designer.recipe.presets import presets
 from designer.recipe.stages.kinds import AnyStage
-from designer.recipe.stages.stage import Geometry, Row, RowContext, Stage
+from designer.recipe.stages.stage import Geometry, Row, RowContext, Stage, VatStage
+from designer.recipe.vat_heat import VatHeat
 
 
 def geometry(form: Form | None) -> Geometry:
@@ -36,6 +37,32 @@ def geometry(form: Form | None) -> Geometry:
         press_area_m2=pressed * 1e-6,
         lever=form.lever,
         pieces=form.count,
+    )
+
+
+ROUND = 6.0 * math.pi * (1.0 / (2.0 * math.pi)) ** (2.0 / 3.0)
+"""Surface of a cylinder as wide as it is high, over its volume to the power 2/3."""
+
+
+def vat_heat(vat: Vat | None, milk_kg: float, litres: float, room_c: float) -> VatHeat | None:
+    """The heat of a vat with its milk; None without a vat. It loses heat where its surface or its loss is given, or
+    where it is unheated."""
+    if vat is None:
+        return None
+    usual = presets()["vat"]
+    area = ROUND * (litres / 1000.0) ** (2.0 / 3.0) if vat.area_m2 is None else vat.area_m2
+    losing = vat.unheated or vat.area_m2 is not None or vat.u_w_m2k is not None
+    loss = float(usual["loss"]) if vat.u_w_m2k is None else vat.u_w_m2k
+    jacket = float(usual["jacket"]) if vat.jacket_u_w_m2k is None else vat.jacket_u_w_m2k
+    jacket_area = area * float(usual["jacketed"]) if vat.jacket_area_m2 is None else vat.jacket_area_m2
+    return VatHeat(
+        heat_kj_k=max(milk_kg, 1e-9) * float(presets()["milk"]["heat_capacity"]),
+        room_c=room_c,
+        power_kw=vat.power_kw,
+        loss_kw_k=loss * area / 1000.0 if losing else 0.0,
+        jacket_kw_k=0.0 if vat.cooling_c is None else jacket * jacket_area / 1000.0,
+        cooling_c=vat.cooling_c,
+        unheated=vat.unheated,
     )
 
 
@@ -73,16 +100,30 @@ def _default_at(stages: Sequence[AnyStage]) -> str:
 def temperatures_before(recipe: Recipe, milk_c: float) -> dict[str, float]:
     """Stage id -> temperature it starts from, as far as it is set [°C]; nan where it follows a room or comes of mixing.
 
-    `milk_c` is that of the milk as it comes into the vat.
+    `milk_c` is that of the milk as it comes into the vat. An unheated vat has cooled by then.
     """
+    vat = None
+    if recipe.vat is not None and recipe.vat.unheated:
+        milk = blend(recipe)
+        vat = vat_heat(recipe.vat, milk.mass_kg, milk.mass_kg / milk.density_kg_l, recipe.room_c)
     out: dict[str, float] = {}
     ends: dict[str, float] = {}
     for lane in recipe.lanes():
         now = ends[lane.after] if isinstance(lane, Branch) else milk_c
         for stage in lane.stages:
             out[stage.id] = now
-            now = ends[stage.id] = stage.end_temperature_c(now)
+            now = ends[stage.id] = _left(stage, now, vat)
     return out
+
+
+def _left(stage: AnyStage, start_c: float, vat: VatHeat | None) -> float:
+    """Temperature at the end of a stage [°C], cooled where nothing is set and the vat is unheated."""
+    end_c = stage.end_temperature_c(start_c)
+    alone = vat is not None and isinstance(stage, VatStage) and stage.temperature_c is None
+    if not alone or stage.end.by == "temperature" or stage.PLACE > schedule.PLACE_UNDER_WHEY:
+        return end_c
+    assert vat is not None
+    return vat.left_alone_c(end_c, stage.end.planned_min)
 
 
 def given_at(lane: Recipe | Branch, stage: Stage) -> tuple[Starter | Addition, ...]:
@@ -123,14 +164,14 @@ def context_of(recipe: Recipe, lane: Recipe | Branch, index: int, milk: schedule
     `milk` is what the lane began with; of the main make, what branches took before the stage is taken off here.
     """
     left = milk_left(recipe, index, milk) if isinstance(lane, Recipe) and recipe.branches else 1.0
+    kg = milk.mass_kg if left == 1.0 else max(milk.mass_kg * left, 1e-9)
     return RowContext(
         index=index,
-        milk=milk if left == 1.0 else replace(milk, mass_kg=max(milk.mass_kg * left, 1e-9)),
+        milk=milk if left == 1.0 else replace(milk, mass_kg=kg),
         geometry=geometry(lane.form if lane.form is not None else recipe.form),
         room_c=recipe.room_c,
         temperature_c=start_c,
-        heating_kw=recipe.vat.power_kw if recipe.vat is not None else None,
-        milk_kj_per_kg_k=float(presets()["milk"]["heat_capacity"]),
+        vat=vat_heat(recipe.vat, kg, kg / milk.density_kg_l, recipe.room_c),
     )
 
 

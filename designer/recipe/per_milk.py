@@ -29,7 +29,7 @@ def for_milk(recipe: Recipe, factor: float) -> Recipe:
         stages=stages,
         starters=tuple(_times(one, factor, ("mass_kg", "units")) for one in recipe.starters),
         additions=tuple(_times(one, factor, ("mass_kg", "volume_l")) for one in recipe.additions),
-        vat=recipe.vat if recipe.vat is None else _times(recipe.vat, factor, ("power_kw", "area_m2")),
+        vat=recipe.vat if recipe.vat is None else _times(recipe.vat, factor, ("power_kw", "area_m2", "jacket_area_m2")),
         branches=(),
     )
 

@@ -45,6 +45,11 @@ COLUMNS: Mapping[str, tuple[str, float, str]] = {
     "slope_c_min": ("f8", 0.0, "filled by the march: heating of a T_RAMP row [°C/min]"),
     "follow_c": ("f8", 20.0, "T_FOLLOW: temperature of room, cellar or brine [°C]"),
     "va_mm": ("f8", 60.0, "T_FOLLOW: volume over cooling surface of what cools [mm]"),
+    "vat_loss": (
+        "f8",
+        0.0,
+        "T_HOLD: share of its distance to follow_c that a full vat loses [1/min]; 0: it is kept warm",
+    ),
     "place": ("i4", PLACE_MILK, "PLACE_*"),
     "disturbed": ("f8", 0.0, "0 at rest, 1 gently stirred, up to 2 briskly stirred or worked dry"),
     "cut_mm": ("f8", 0.0, "> 0: the curd is cut (or milled) to this edge at the start of the row [mm]"),

@@ -13,6 +13,7 @@ from pydantic import model_validator
 from designer.recipe import schedule
 from designer.recipe.end import END_VALUE_KIND, By, End, after
 from designer.recipe.field import Model, Usual, field_meta, part, quantity, words
+from designer.recipe.vat_heat import VatHeat
 from designer.units import System, show
 
 Row = dict[str, float]
@@ -53,8 +54,7 @@ class RowContext:
     geometry: Geometry = Geometry()
     room_c: float = 20.0
     temperature_c: float = math.nan
-    heating_kw: float | None = None
-    milk_kj_per_kg_k: float = 3.93
+    vat: VatHeat | None = None
 
     @property
     def litres(self) -> float:
@@ -107,7 +107,10 @@ class Stage(Model):
         return [self.row(context)]
 
     def row(self, context: RowContext, **columns: float) -> Row:
-        """One row with this stage's end, place and handling; `columns` come on top."""
+        """One row with this stage's end, place and handling; `columns` come on top.
+
+        Milk and whey that nobody heats cool toward the room in an unheated vat.
+        """
         base: dict[str, float] = {
             "stage": context.index,
             "place": self.PLACE,
@@ -116,7 +119,11 @@ class Stage(Model):
             **self.end.columns(),
             **self.temperature_columns(context),
         }
-        return schedule.row(**(base | columns))
+        out = schedule.row(**(base | columns))
+        alone = out["t_law"] == schedule.T_HOLD and math.isnan(out["t_end_c"])
+        if context.vat is not None and alone and out["place"] <= schedule.PLACE_UNDER_WHEY:
+            out |= {"vat_loss": context.vat.loss_per_min, "follow_c": context.vat.room_c}
+        return out
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
         """Columns of the temperature law."""
@@ -216,7 +223,8 @@ class VatStage(Stage):
         return self
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
-        """Held, or led to `temperature_c`; an end by temperature leads on to the value of the end."""
+        """Held, or led to `temperature_c` as fast as is said or as the vat can; an end by temperature leads on to the
+        value of the end. Raises ValueError for a temperature the vat never reaches."""
         if self.end.by == "temperature":
             assert self.end.value is not None
             return self._until(self.end.value, context)
@@ -225,21 +233,23 @@ class VatStage(Stage):
         minutes = self.end.planned_min if self.ramp_min is None else self.ramp_min
         if minutes == 0.0:
             return {"t_law": schedule.T_HOLD, "t_end_c": self.temperature_c}
-        return {"t_law": schedule.T_RAMP, "t_end_c": self.temperature_c, "ramp_min": minutes}
+        least = context.vat.least_minutes(context.temperature_c, self.temperature_c) if context.vat else None
+        return {"t_law": schedule.T_RAMP, "t_end_c": self.temperature_c, "ramp_min": max(minutes, least or 0.0)}
 
     def _until(self, target_c: float, context: RowContext) -> dict[str, float]:
         """Led to the temperature that ends the stage, and a little past it so that it is crossed and not just touched.
 
-        The pace is that of `ramp`, else what the vat's heating gives: (kg · kJ/kg K · K) / kW.
+        The pace is that of `ramp`, else what the vat's heating or cold jacket gives.
         """
         change = target_c - context.temperature_c
+        least = context.vat.least_minutes(context.temperature_c, target_c) if context.vat else None
         if self.ramp_min is not None:
-            minutes = self.ramp_min
-        elif context.heating_kw and change > 0.0:
-            minutes = context.milk.mass_kg * context.milk_kj_per_kg_k * change / context.heating_kw / 60.0
+            minutes = max(self.ramp_min, least or 0.0)
+        elif least is not None:
+            minutes = least
         else:
             raise ValueError(
-                'say how long the change of temperature takes (ramp = "30 min"), or give the vat its power'
+                'say how long the change of temperature takes (ramp = "30 min"), or give the vat its power or cooling'
             )
         past = 0.02 * change if math.isfinite(change) else 0.1
         pace = 1.02 if math.isfinite(change) else 1.0
