@@ -39,7 +39,7 @@ OWN = "the maker's own"
 OWN_RULES = "own"
 SPREAD = 1.28
 """Standard deviations each way: eight makes in ten lie inside."""
-_NEAR: Mapping[str, float] = {
+RANGE_NEAR: Mapping[str, float] = {
     "moisture_pct": 1.0,
     "dry_matter_pct": 1.0,
     "fat_pct": 1.0,
@@ -53,7 +53,7 @@ _NEAR: Mapping[str, float] = {
     "yield_kg_per_100kg": 0.4,
 }
 """Half the width of a window around one figure; of a setting it is what still counts as near."""
-_GATE_NEAR: Mapping[str, float] = {"ph": 0.05, "ph_whey": 0.05, "temperature_c": 0.5, "curd_moisture_pct": 1.0}
+GATE_NEAR: Mapping[str, float] = {"ph": 0.05, "ph_whey": 0.05, "temperature_c": 0.5, "curd_moisture_pct": 1.0}
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,12 +133,12 @@ def _around(
 ) -> Style:
     composition = {key: _rounded(value) for key, value in figures.composition.items() if key in COMPOSITION}
     windows = [
-        Window(key, *_range(value, max(_NEAR.get(key, 0.02 * abs(value)), spread.get(key, 0.0))), of, OWN)
+        Window(key, *_range(value, max(RANGE_NEAR.get(key, 0.02 * abs(value)), spread.get(key, 0.0))), of, OWN)
         for key, value in figures.composition.items()
-        if key in COMPOSITION and key in _NEAR
+        if key in COMPOSITION and key in RANGE_NEAR
     ]
     gates = tuple(
-        Gate(curve, at, *_range(value, max(_GATE_NEAR[curve], spread.get((curve, at), 0.0))), of, OWN)
+        Gate(curve, at, *_range(value, max(GATE_NEAR[curve], spread.get((curve, at), 0.0))), of, OWN)
         for (curve, at), value in figures.curves.items()
         if curve in CURVES and at in MOMENTS
     )

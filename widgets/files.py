@@ -11,8 +11,8 @@ from designer.recipe import file as files
 from designer.recipe import versions
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
-from styles.reader import adopt
 from widgets.journal import Journal
+from widgets.judging import adopt_beside
 from widgets.preferences import Preferences
 from widgets.session import Session
 
@@ -56,12 +56,12 @@ class FileWork(QObject):
             return False
         try:
             recipe, text = read(path)
-            adopt(path.resolve().parent)  # house styles lie beside the recipes
             self._session.march(recipe)
         except RecipeError as error:
             self.tell(str(error))
             return False
         own = None if is_example(path) else path.resolve()
+        adopt_beside(path)
         self._session.load(recipe, own, text)
         self._journal.clear()
         if own is not None:
@@ -100,7 +100,7 @@ class FileWork(QObject):
             return False
         if saved.problem:
             self.tell(saved.problem)
-        adopt(path.resolve().parent)
+        adopt_beside(path)
         self._session.saved(path.resolve(), saved.text)
         self._preferences.remember(path)
         self._journal.clear()

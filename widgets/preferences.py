@@ -65,6 +65,20 @@ class Preferences(QObject):
         others = [one for one in self.recent if one != path.resolve()]
         self._keep("recent", [str(one) for one in [path.resolve(), *others][:RECENT]])
 
+    def rules_of(self, style: str) -> tuple[str, ...] | None:
+        """Rule sets chosen for a style, None where none were chosen."""
+        kept = self._store.value(f"rules/{style}")
+        if kept is None:
+            return None
+        return tuple(str(one) for one in kept) if isinstance(kept, list) else (str(kept),) if kept else ()
+
+    def set_rules(self, style: str, keys: tuple[str, ...] | None) -> None:
+        """Remember rule sets chosen for a style; None forgets them."""
+        if keys is None:
+            self._store.remove(f"rules/{style}")
+        else:
+            self._keep(f"rules/{style}", list(keys))
+
     @property
     def geometry(self) -> QByteArray:
         """Where the window stood; empty at first."""

@@ -15,13 +15,17 @@ from widgets.theme.icons import icon
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """One place: its name, its drawing, what makes its widget when it is first opened, what to do on opening."""
+    """One place: its name, its drawing, what makes its widget when it is first opened, what to do on opening.
+
+    A page `under` another place has no button of its own: that place's stays marked.
+    """
 
     key: str
     name: str
     icon: str
     make: Callable[[], QWidget]
     opened: Callable[[], object] = lambda: None
+    under: str = ""
 
 
 class Rail(QWidget):
@@ -38,9 +42,9 @@ class Rail(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(6, 8, 6, 8)
         column.setSpacing(4)
-        self._icons = {place.key: place.icon for place in places}
+        self._icons = {place.key: place.icon for place in places if not place.under}
         self.buttons: dict[str, QToolButton] = {}
-        for index, place in enumerate(places):
+        for index, place in enumerate(place for place in places if not place.under):
             button = QToolButton(self)
             button.setText(place.name)
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)

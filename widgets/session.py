@@ -212,6 +212,11 @@ class Session(QObject):
         self._say("")
         self.forecastChanged.emit()
 
+    def judge_again(self) -> None:
+        """The style or the rules are others: the same forecast, judged anew."""
+        self.verdict = self._check(self.forecast)
+        self.forecastChanged.emit()
+
     def _say(self, sentence: str) -> None:
         if sentence != self.trouble:
             self.trouble = sentence

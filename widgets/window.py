@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable
-from functools import lru_cache
 from pathlib import Path
 
 from platformdirs import user_config_path, user_data_path, user_log_path
 from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Slot
-from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QUndoGroup, QUndoStack
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -25,14 +24,11 @@ from PySide6.QtWidgets import (
 )
 
 from designer.forecast import Forecast, forecast
-from designer.judge.check import check
-from designer.judge.verdict import Verdict
 from designer.make import kernel
 from designer.recipe import file as files
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.stages.kinds import KINDS
-from styles.reader import Style, StyleError, style
 from widgets import help_box, mishap, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
@@ -41,6 +37,7 @@ from widgets.files import FileWork, examples, is_example, read
 from widgets.form.milk_place import MilkPlace
 from widgets.form.stage_form import StageForm
 from widgets.journal import Journal, Leftover, leftovers
+from widgets.judging import Judging, adopt_beside, known_style
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
@@ -51,25 +48,11 @@ from widgets.session import Session
 from widgets.stage_work import StageWork
 from widgets.theme import apply as dress
 from widgets.theme.icons import program_icon
+from widgets.variants.work import Variants
 
 SIDE_PX = 336
 SHARES, SHARES_OPENED = (330, 340), (480, 190)
 """How outcomes and stage form share the side, and how while an outcome is open."""
-
-
-def judged(made: Forecast) -> Verdict | None:
-    """The verdict on a forecast, None where the recipe names no style we know."""
-    known = known_style(made.recipe.style)
-    return check(made, known) if known is not None else None
-
-
-@lru_cache(maxsize=64)
-def known_style(key: str) -> Style | None:
-    """The style of a key, None where there is none; remembered, because it is asked for in every frame of a drag."""
-    try:
-        return style(key) if key else None
-    except StyleError:
-        return None
 
 
 def banded(recipe: Recipe, stop: Callable[[], bool]) -> Forecast:
@@ -84,10 +67,15 @@ class Window(QMainWindow):
     def __init__(self, recipe: Recipe, *, config: Path, data: Path) -> None:
         super().__init__()
         self.preferences = Preferences(config / "curdwright.ini", self)
-        self.session = Session(recipe, nominal=forecast, banded=banded, check=judged, parent=self)
+        self.judging = Judging(self.preferences)
+        self.session = Session(recipe, nominal=forecast, banded=banded, check=self.judging, parent=self)
+        self.undo = QUndoGroup(self)
+        """undo of what is worked on: the recipe, or a house style while its page is open"""
+        self.undo.addStack(self.session.stack)
         self.journal = Journal(data / "recovery")
         self.files = FileWork(self.session, self.preferences, self.journal, self)
         self.stages = StageWork(self.session, self.files.tell, self)
+        self.variants = Variants(self.session, self.files, self.go, self)
         self.curve = MakeCurve(self.session)
         self.stage_form = StageForm(self.session)
         self.outcomes = OutcomePanel(self.session)
@@ -131,9 +119,10 @@ class Window(QMainWindow):
         places = [
             Place("milk", self.tr("Milk"), "milk", self._milk),
             Place("design", self.tr("Design"), "design", lambda: design, self.curve.setFocus),
-            Place("check", self.tr("Check"), "check", lambda: CheckPlace(self.session), self._refresh),
+            Place("check", self.tr("Check"), "check", self._check, self._refresh),
             Place("compare", self.tr("Compare"), "compare", self._compare, self._refresh),
             Place("plan", self.tr("Plan"), "plan", self._plan, self._refresh),
+            *self.variants.places(),
         ]
         self.places = {place.key: place for place in places}
         self.stack = QStackedWidget()
@@ -153,6 +142,11 @@ class Window(QMainWindow):
         self._listen(place)
         return place
 
+    def _check(self) -> QWidget:
+        place = CheckPlace(self.session, self.judging)
+        place.asked.connect(self.go)
+        return place
+
     def _compare(self) -> QWidget:
         place = ComparePlace(self.session)
         place.set_system(self.preferences.system)
@@ -165,7 +159,7 @@ class Window(QMainWindow):
 
         def sheet(paper: Paper) -> Sheet:
             made = self.session.forecast
-            known = style(made.recipe.style) if self.session.verdict is not None else None
+            known = known_style(made.recipe.style)
             return make_plan(
                 made, known, Print(paper=paper, system="us" if self.preferences.system == "us" else "metric")
             )
@@ -186,8 +180,8 @@ class Window(QMainWindow):
             Spec("save_as", "Save &as…", self.files.ask_and_save, "", "Ctrl+Shift+S"),
             Spec("print", "&Plan and print…", lambda: self.go("plan"), "print", key.Print),
             Spec("quit", "&Quit", self.close, "", key.Quit),
-            Spec("undo", "&Undo", self.session.stack.undo, "undo", key.Undo),
-            Spec("redo", "&Redo", self.session.stack.redo, "redo", key.Redo),
+            Spec("undo", "&Undo", self.undo.undo, "undo", key.Undo),
+            Spec("redo", "&Redo", self.undo.redo, "redo", key.Redo),
             Spec("later", "Later stages move along", self._set_later, "later", "", True, "edges"),
             Spec("keep", "The next stage takes up the change", self._set_keep, "keep", "", True, "edges"),
             Spec("day", "Show the &make day", self.curve.fit_day, "day", "Ctrl+0"),
@@ -209,6 +203,7 @@ class Window(QMainWindow):
             Spec("duplicate", "&Duplicate stage", self.stages.duplicate, "", "Ctrl+D"),
             Spec("split", "&Split stage in the middle", self.stages.split, "", "Ctrl+Shift+D"),
             Spec("remove", "&Remove stage", self.stages.remove, "", "Ctrl+Del"),
+            *self.variants.specs(),
             Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents),
             Spec("about", "&About Curdwright", lambda: help_box.about(self)),
         ]
@@ -231,6 +226,7 @@ class Window(QMainWindow):
         edit.addActions([a["undo"], a["redo"]])
         edit.addSeparator()
         edit.addActions([a["later"], a["keep"]])
+        self.variants.fill(self.menuBar().addMenu(self.tr("&Recipe")), a)
         stage = self.menuBar().addMenu(self.tr("&Stage"))
         insert = stage.addMenu(self.tr("&Insert after the selected"))
         for kind in KINDS:
@@ -274,8 +270,8 @@ class Window(QMainWindow):
     def _connect(self) -> None:
         stack = self.session.stack
         for key, can, text in (
-            ("undo", stack.canUndoChanged, stack.undoTextChanged),
-            ("redo", stack.canRedoChanged, stack.redoTextChanged),
+            ("undo", self.undo.canUndoChanged, self.undo.undoTextChanged),
+            ("redo", self.undo.canRedoChanged, self.undo.redoTextChanged),
         ):
             action = self.actions_[key]
             action.setEnabled(False)
@@ -310,8 +306,11 @@ class Window(QMainWindow):
         if key not in self.opened:
             self.opened[key] = self.places[key].make()
             self.stack.addWidget(self.opened[key])
-        self.stack.setCurrentWidget(self.opened[key])
-        self.rail.show_chosen(key)
+        place = self.opened[key]
+        self.stack.setCurrentWidget(place)
+        self.rail.show_chosen(self.places[key].under or key)
+        own = getattr(place, "stack", None)
+        self.undo.setActiveStack(own if isinstance(own, QUndoStack) else self.session.stack)
         self.places[key].opened()
 
     def _apply_preferences(self) -> None:
@@ -327,6 +326,7 @@ class Window(QMainWindow):
         self.actions_[system].setChecked(True)
         for part in (self.curve, self.stage_form, self.outcomes):
             part.set_system(system)
+        self.variants.set_system(system)
         milk = self.opened.get("milk")
         if isinstance(milk, MilkPlace):
             milk.set_system(system)
@@ -451,6 +451,7 @@ class Window(QMainWindow):
         self.preferences.geometry = self.saveGeometry()
         self.journal.clear()
         self.outcomes.opening.stop()
+        self.variants.stop()
         compare = self.opened.get("compare")
         if isinstance(compare, ComparePlace):
             compare.stop()
@@ -469,6 +470,7 @@ def open_window(path: Path | None) -> int:
     dress.apply(app, Preferences(config / "curdwright.ini").scheme)
     opened = path if path is not None else examples()[0]
     recipe, text = read(opened)
+    adopt_beside(opened)
     window = Window(recipe, config=config, data=data)
     mishap.watch(window, user_log_path("curdwright", appauthor=False) / "window.txt")
     if not is_example(opened):

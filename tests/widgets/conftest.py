@@ -15,10 +15,11 @@ from designer.forecast import forecast
 from designer.make import kernel
 from designer.recipe.document import Recipe
 from designer.recipe.file import read
+from widgets.judging import judged
 from widgets.make_curve.canvas import MakeCurve
 from widgets.session import Session
 from widgets.theme import apply as dress
-from widgets.window import Window, judged
+from widgets.window import Window
 
 CHEDDAR = Path(__file__).with_name("cheddar.toml")
 """A make of the tests' own, so that the example may be tuned."""

@@ -14,9 +14,9 @@ from designer.recipe.error import RecipeError
 from designer.recipe.field import FieldMeta, Model
 from designer.recipe.milk import blend
 from designer.recipe.presets import breeds
-from styles.reader import styles
 from widgets.form.editors import explained, words
 from widgets.form.part_form import PartForm, plain_choices
+from widgets.judging import style_names
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -187,7 +187,7 @@ class MilkPlace(QWidget):
 
     def _choices(self, part: Model, meta: FieldMeta) -> list[tuple[Any, str]]:
         if meta.name == "style":
-            return [("", self.tr("none"))] + [(style.key, style.name) for style in styles()]
+            return [("", self.tr("none")), *style_names()]
         if meta.name == "breed" and isinstance(part, MilkSource):
             return [("", self.tr("average of the species")), *breeds(part.species).items()]
         if meta.name == "at":

@@ -4,12 +4,23 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QPointF, Qt, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QPointF, Qt, Signal, Slot
 from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPixmap
-from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
 
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
+from widgets.judging import Judging
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
+from widgets.outcomes.rule_sets import RuleSets
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -50,9 +61,13 @@ def range_text(row: Row) -> str:
 class CheckPlace(QWidget):
     """What the forecast means for the style, all of it."""
 
-    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+    asked = Signal(str)
+    """a page that opens from here, by its key"""
+
+    def __init__(self, session: Session, judging: Judging, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
+        self.rule_sets = RuleSets(session, judging, self)
         self._title = QLabel(self)
         self._title.setFont(dress.font("title", bold=True))
         self._sentence = QLabel(self)
@@ -78,7 +93,16 @@ class CheckPlace(QWidget):
         column_ = QVBoxLayout(self)
         column_.setContentsMargins(24, 18, 24, 12)
         column_.setSpacing(8)
-        for widget in (self._title, self._sentence, self._conditions):
+        head_row = QHBoxLayout()
+        head_row.setSpacing(10)
+        head_row.addWidget(self._title, 1)
+        for key, text in (("nearest", self.tr("What would make it a …?")), ("house", self.tr("House style…"))):
+            one = QPushButton(text, self)
+            one.setMinimumHeight(28)
+            one.clicked.connect(lambda _=False, key=key: self.asked.emit(key))
+            head_row.addWidget(one)
+        column_.addLayout(head_row)
+        for widget in (self._sentence, self.rule_sets, self._conditions):
             column_.addWidget(widget)
         column_.addWidget(self.tree, 1)
         session.forecastChanged.connect(self._maybe)
@@ -94,6 +118,7 @@ class CheckPlace(QWidget):
     def refresh(self) -> None:
         """Fill the table anew."""
         self.tree.clear()
+        self.rule_sets.refresh()
         verdict = self.session.verdict
         if verdict is None:
             self._title.setText(self.tr("Check"))

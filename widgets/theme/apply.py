@@ -163,6 +163,11 @@ def _sheet(c: Colours) -> str:
     QToolButton:pressed, QToolButton:checked {{ background: {c.chosen}; }}
     QToolButton:focus {{ outline: 0; border: {edge} solid {c.accent}; padding: 4px; }}
     QToolButton:disabled {{ color: {mix(c.window, c.soft, 0.6)}; }}
+    QToolButton[role="chip"] {{ border: 1px solid {c.line}; border-radius: 9px; padding: 2px 10px;
+        background: {c.field}; color: {c.soft}; }}
+    QToolButton[role="chip"]:hover {{ background: {hover}; }}
+    QToolButton[role="chip"]:checked {{ background: {c.chosen}; color: {c.ink}; border: 1px solid {c.accent}; }}
+    QToolButton[role="chip"]:focus {{ border: 2px solid {c.accent}; padding: 1px 9px; }}
     QStatusBar {{ background: {c.window}; color: {c.soft}; }}
     QStatusBar::item {{ border: 0; }}
     QLineEdit, QPlainTextEdit {{
@@ -197,6 +202,10 @@ def _sheet(c: Colours) -> str:
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QTreeView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0; }}
     QTreeView::item {{ padding: 4px 6px 4px 2px; }}
+    QTableView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0;
+        selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
+    QTableView::item:focus {{ border: {edge} solid {c.accent}; }}
+    QTableView QLineEdit {{ border-radius: 0; padding: 0 4px; min-height: 0; }}
     QHeaderView::section {{ background: {c.window}; color: {c.soft}; border: 0; border-bottom: 1px solid {c.line};
         padding: 5px 6px; }}
     QSplitter::handle {{ background: {c.line}; }}

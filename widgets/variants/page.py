@@ -1,0 +1,90 @@
+"""A page that opens from a place: a way back, a title, one sentence, what it shows, and a foot with what it can do."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from designer.units import System
+from widgets.session import Session
+from widgets.theme import apply as dress
+
+
+def button(text: str, pressed: Callable[[], object] | None = None, *, strong: bool = False) -> QPushButton:
+    """A push button of a page."""
+    made = QPushButton(text)
+    made.setProperty("strong", strong)
+    made.setMinimumHeight(28)
+    if pressed is not None:
+        made.clicked.connect(lambda: pressed())
+    return made
+
+
+def note(text: str = "", role: str = "soft") -> QLabel:
+    """A quieter line that wraps."""
+    made = QLabel(text)
+    made.setWordWrap(True)
+    made.setProperty("role", role)
+    return made
+
+
+class Page(QWidget):
+    """Base of the pages. Esc, and the button in the corner, lead back to the place it opened from."""
+
+    left = Signal()
+    said = Signal(str)
+    """a sentence: what could not be done"""
+
+    def __init__(self, session: Session, title: str, back: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.session = session
+        self.system: System = "metric"
+        self.title = QLabel(title, self)
+        self.title.setFont(dress.font("title", bold=True))
+        self.back = button(back, self.left.emit)
+        self.back.setToolTip(self.tr("Back (Esc)"))
+        self.head = QHBoxLayout()
+        self.head.setSpacing(10)
+        self.head.addWidget(self.back)
+        self.head.addSpacing(6)
+        self.head.addWidget(self.title)
+        self.head.addStretch(1)
+        self.sentence = QLabel(self)
+        self.sentence.setWordWrap(True)
+        self.sentence.setTextFormat(Qt.TextFormat.PlainText)
+        self.body = QVBoxLayout()
+        self.body.setSpacing(10)
+        self.foot = QHBoxLayout()
+        self.foot.setSpacing(10)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(24, 16, 24, 14)
+        column.setSpacing(10)
+        column.addLayout(self.head)
+        column.addWidget(self.sentence)
+        column.addLayout(self.body, 1)
+        column.addLayout(self.foot)
+
+    def set_system(self, system: str) -> None:
+        """Metric or US units."""
+        self.system = "us" if system == "us" else "metric"
+        self.refresh()
+
+    def opened(self) -> None:
+        """The page is shown."""
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Bring what is shown up to date."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Esc leads back."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        else:
+            super().keyPressEvent(event)
+
+    def stop(self) -> None:
+        """End what runs beside the window."""
