@@ -1,7 +1,7 @@
-"""The command line: `curdwright open | forecast | check | compare | aim | plan | scale | validate | schema`.
+"""The command line: `curdwright open | forecast | check | compare | aim | plan | scale | tour | validate | schema`.
 
-Everything but `open` and `plan` works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or written;
-3: a fault of our own. Whatever goes wrong is a sentence on standard error, never a traceback.
+Everything but `open`, `plan` and `tour` works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or
+written; 3: a fault of our own. Whatever goes wrong is a sentence on standard error, never a traceback.
 """
 
 from __future__ import annotations
@@ -17,6 +17,7 @@ from typing import TYPE_CHECKING, Annotated, Literal
 import typer
 
 from designer.bootstrap import QT_PACKAGES
+from designer.tour import tour
 from designer.units import UnitError
 from styles.reader import StyleError
 
@@ -35,6 +36,12 @@ QT_MISSING = (
     "The plan is drawn with Qt, and Qt's libraries are not all there ({why}). On Debian: "
     f"apt-get install {' '.join(QT_PACKAGES)}"
 )
+
+
+def qt_missing(why: ImportError) -> str:
+    """The sentence where Qt can't be loaded."""
+    return QT_MISSING.format(why=why)
+
 
 Recipe_ = Annotated[Path, typer.Argument(metavar="RECIPE", help="Recipe file (TOML).", show_default=False)]
 VALIDATE_MEMBERS = 32
@@ -338,6 +345,9 @@ def validate(
         raise typer.Exit(DOES_NOT_MEET)
 
 
+app.command()(tour)
+
+
 @app.command()
 def schema() -> None:
     """Print the JSON Schema of a recipe file, for editors."""
@@ -403,7 +413,7 @@ def _write_pdf(sheet: Sheet, path: Path) -> int:
     try:
         from widgets.paper.command import write_plan
     except ImportError as error:
-        raise CommandError(QT_MISSING.format(why=error)) from error
+        raise CommandError(qt_missing(error)) from error
     try:
         return int(write_plan(sheet, path))
     except OSError as error:
@@ -437,7 +447,7 @@ def _open(path: Path | None) -> None:
         except ImportError as error:
             if error.name and not error.name.startswith("PySide6"):
                 raise
-            print(f"No window: {QT_MISSING.format(why=error)}", file=sys.stderr)
+            print(f"No window: {qt_missing(error)}", file=sys.stderr)
         else:
             raise typer.Exit(open_window(recipe))
     _without_a_window(recipe)

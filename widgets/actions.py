@@ -16,7 +16,7 @@ from widgets.theme.icons import icon
 
 @dataclass(frozen=True, slots=True)
 class Spec:
-    """One action: key, words, what it does, icon, shortcut, whether it stays on."""
+    """One action: key, words, what it does, icon, shortcut, whether it stays on, whether it opens a dialog of ours."""
 
     key: str
     text: str
@@ -26,6 +26,7 @@ class Spec:
     stays: bool = False
     group: str = ""
     tip: str = ""
+    dialog: bool = False
 
 
 class Actions:
@@ -33,7 +34,7 @@ class Actions:
 
     def __init__(self, owner: QWidget, specs: list[Spec]) -> None:
         self._owner = owner
-        self._specs = {spec.key: spec for spec in specs}
+        self.specs = {spec.key: spec for spec in specs}
         self._groups: dict[str, QActionGroup] = {}
         self.by_key: dict[str, QAction] = {}
         for spec in specs:
@@ -69,6 +70,6 @@ class Actions:
     def recolour(self) -> None:
         """Draw the icons in the ink of the palette."""
         c = dress.colours()
-        for key, spec in self._specs.items():
+        for key, spec in self.specs.items():
             if spec.icon:
                 self.by_key[key].setIcon(icon(spec.icon, c.ink, c.chosen, mix(c.window, c.soft, 0.55)))

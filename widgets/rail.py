@@ -14,6 +14,14 @@ from widgets.theme.icons import icon
 
 
 @dataclass(frozen=True, slots=True)
+class View:
+    """One way a place is shown in pictures of it: "" is the place as it opens; `show` brings it there."""
+
+    name: str = ""
+    show: Callable[[], object] = lambda: None
+
+
+@dataclass(frozen=True, slots=True)
 class Place:
     """One place: its name, its drawing, what makes its widget when it is first opened, what to do on opening.
 
@@ -26,6 +34,7 @@ class Place:
     make: Callable[[], QWidget]
     opened: Callable[[], object] = lambda: None
     under: str = ""
+    views: tuple[View, ...] = (View(),)
 
 
 class Rail(QWidget):

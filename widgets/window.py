@@ -43,7 +43,7 @@ from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
-from widgets.rail import Place, Rail
+from widgets.rail import Place, Rail, View
 from widgets.session import Session
 from widgets.stage_work import StageWork
 from widgets.theme import apply as dress
@@ -118,9 +118,11 @@ class Window(QMainWindow):
         side.setMinimumWidth(280)
         places = [
             Place("milk", self.tr("Milk"), "milk", self._milk),
-            Place("design", self.tr("Design"), "design", lambda: design, self.curve.setFocus),
+            Place(
+                "design", self.tr("Design"), "design", lambda: design, self.curve.setFocus, views=self._design_views()
+            ),
             Place("check", self.tr("Check"), "check", self._check, self._refresh),
-            Place("compare", self.tr("Compare"), "compare", self._compare, self._refresh),
+            Place("compare", self.tr("Compare"), "compare", self._compare, self._refresh, views=self._compare_views()),
             Place("plan", self.tr("Plan"), "plan", self._plan, self._refresh),
             *self.variants.places(),
         ]
@@ -135,6 +137,13 @@ class Window(QMainWindow):
         row.addWidget(self.rail)
         row.addWidget(self.stack, 1)
         self.setCentralWidget(whole)
+
+    def _design_views(self) -> tuple[View, ...]:
+        return (
+            View(),
+            View("whole", self.curve.fit_whole),
+            View("opened", lambda: (self.curve.fit_day(), self.outcomes.opening.open("moisture_pct"))),
+        )
 
     def _milk(self) -> QWidget:
         place = MilkPlace(self.session)
@@ -151,6 +160,14 @@ class Window(QMainWindow):
         place = ComparePlace(self.session)
         place.set_system(self.preferences.system)
         return place
+
+    def _compare_views(self) -> tuple[View, ...]:
+        def beside() -> None:
+            place = self.opened["compare"]
+            assert isinstance(place, ComparePlace)
+            place.open_file(next(path for path in examples() if path.stem == "lantern-colby"))
+
+        return View("empty"), View("", beside)
 
     def _plan(self) -> QWidget:
         from designer.plan.make_plan import Print, make_plan
@@ -204,8 +221,8 @@ class Window(QMainWindow):
             Spec("split", "&Split stage in the middle", self.stages.split, "", "Ctrl+Shift+D"),
             Spec("remove", "&Remove stage", self.stages.remove, "", "Ctrl+Del"),
             *self.variants.specs(),
-            Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents),
-            Spec("about", "&About Curdwright", lambda: help_box.about(self)),
+            Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents, dialog=True),
+            Spec("about", "&About Curdwright", lambda: help_box.about(self), dialog=True),
         ]
 
     def _menus(self) -> None:

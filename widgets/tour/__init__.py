@@ -1,0 +1,1 @@
+"""Pictures of every place, for the README and for looking at ourselves."""
