@@ -443,7 +443,7 @@ def _open(path: Path | None) -> None:
         _read(recipe)  # a file that can't be read is said here, before a window comes up empty
         prepare_display()
         try:
-            from widgets.window import open_window
+            from widgets.launch import open_window
         except ImportError as error:
             if error.name and not error.name.startswith("PySide6"):
                 raise

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from platformdirs import user_config_path, user_data_path, user_log_path
-from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Slot
+from PySide6.QtCore import QSize, Qt, Slot
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QUndoGroup, QUndoStack
 from PySide6.QtWidgets import (
     QApplication,
@@ -15,7 +13,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QMainWindow,
     QMenu,
-    QMessageBox,
     QSizePolicy,
     QSplitter,
     QStackedWidget,
@@ -25,19 +22,17 @@ from PySide6.QtWidgets import (
 
 from designer.forecast import Forecast, forecast
 from designer.make import kernel
-from designer.recipe import file as files
 from designer.recipe.document import Recipe
-from designer.recipe.error import RecipeError
 from designer.recipe.stages.kinds import KINDS
-from widgets import help_box, mishap, wording
+from widgets import help_box, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
 from widgets.compare.place import ComparePlace
-from widgets.files import FileWork, examples, is_example, read
+from widgets.files import FileWork, examples
 from widgets.form.milk_place import MilkPlace
 from widgets.form.stage_form import StageForm
-from widgets.journal import Journal, Leftover, leftovers
-from widgets.judging import Judging, adopt_beside, known_style
+from widgets.journal import Journal
+from widgets.judging import Judging, known_style
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
@@ -421,45 +416,6 @@ class Window(QMainWindow):
     def _show_keys(self) -> None:
         help_box.show_keys(self, self.actions_.by_key.values())
 
-    # ---- recovery and end
-
-    def offer_recovery(self, left: list[Leftover]) -> None:
-        """Offer work that was not saved when a window ended."""
-        if not left:
-            return
-        newest = left[0]
-        box = QMessageBox(self)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setText(self.tr("“{0}” has work from last time that was not saved.").format(newest.name))
-        box.setInformativeText(self.tr("Take it up again, or forget it?"))
-        take = box.addButton(self.tr("Take it up"), QMessageBox.ButtonRole.AcceptRole)
-        forget = box.addButton(self.tr("Forget it"), QMessageBox.ButtonRole.DestructiveRole)
-        box.addButton(self.tr("Ask again later"), QMessageBox.ButtonRole.RejectRole)
-
-        def answered() -> None:
-            if box.clickedButton() is take:
-                self.take_up(newest)
-            elif box.clickedButton() is forget:
-                newest.drop()
-
-        box.finished.connect(answered)
-        box.open()
-
-    def take_up(self, left: Leftover) -> None:
-        """Go on with recovered work; it counts as unsaved."""
-        try:
-            recipe = files.reads(left.text)
-            path = left.recipe_path if left.recipe_path is not None and left.recipe_path.is_file() else None
-            base, text = read(path) if path is not None else (recipe, left.text)
-        except RecipeError as error:
-            self.files.tell(str(error))
-            return
-        self.session.load(base, path, text)
-        self.session.commit(recipe, self.tr("Recovered work"))
-        if path is None:
-            self.session.stack.resetClean()
-        left.drop()
-
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved work; end what runs beside the window."""
         if not self.files.may_leave():
@@ -474,28 +430,3 @@ class Window(QMainWindow):
             compare.stop()
         self.session.close()
         super().closeEvent(event)
-
-
-def open_window(path: Path | None) -> int:
-    """Open the window on a recipe (None: the first example) and stay until it is closed; the process's exit code."""
-    app = QApplication.instance() or QApplication(sys.argv[:1])
-    assert isinstance(app, QApplication)
-    QCoreApplication.setApplicationName("curdwright")
-    app.setApplicationDisplayName("Curdwright")
-    app.setDesktopFileName("curdwright")
-    config, data = user_config_path("curdwright", appauthor=False), user_data_path("curdwright", appauthor=False)
-    dress.apply(app, Preferences(config / "curdwright.ini").scheme)
-    opened = path if path is not None else examples()[0]
-    recipe, text = read(opened)
-    adopt_beside(opened)
-    window = Window(recipe, config=config, data=data)
-    mishap.watch(window, user_log_path("curdwright", appauthor=False) / "window.txt")
-    if not is_example(opened):
-        window.session.path, window.session.text = opened.resolve(), text
-        window.preferences.remember(opened)
-        window.session.pathChanged.emit()
-    else:
-        window.session.text = text
-    window.show()
-    QTimer.singleShot(0, window, lambda: window.offer_recovery(leftovers(data / "recovery")))
-    return app.exec()

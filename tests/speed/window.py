@@ -41,7 +41,7 @@ app = QApplication(sys.argv[:1])
 watch = FirstPaint()
 app.installEventFilter(watch)
 from designer.cli import example
-from widgets.window import open_window
+from widgets.launch import open_window
 open_window(example())
 """
 

@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 from designer.recipe import edit as edits
 from designer.recipe.file import read, writes
 from tests.widgets.conftest import CHEDDAR
+from widgets import recovery
 from widgets.files import examples, is_example
 from widgets.files import read as read_both
 from widgets.journal import Journal, leftovers
@@ -119,7 +120,7 @@ def test_work_of_a_killed_window_is_offered_and_taken_up(qtbot: QtBot, window: W
     journal.file.write_text(json.dumps(held | {"pid": GONE}), encoding="utf-8")
     left = leftovers(folder)
     assert len(left) == 1
-    window.offer_recovery(left)
+    recovery.offer(window, left)
     box = next(box for box in window.findChildren(QMessageBox) if box.isVisible())
     assert "Mine" in box.text()
     next(button for button in box.buttons() if "Take" in button.text()).click()

@@ -1,0 +1,43 @@
+"""Opens the window for the command line: the application, its name and look, the recipe, and what was left unsaved."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from platformdirs import user_config_path, user_data_path, user_log_path
+from PySide6.QtCore import QCoreApplication, QTimer
+from PySide6.QtWidgets import QApplication
+
+from widgets import mishap, recovery
+from widgets.files import examples, is_example, read
+from widgets.journal import leftovers
+from widgets.judging import adopt_beside
+from widgets.preferences import Preferences
+from widgets.theme import apply as dress
+from widgets.window import Window
+
+
+def open_window(path: Path | None) -> int:
+    """Open the window on a recipe (None: the first example) and stay until it is closed; the process's exit code."""
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    QCoreApplication.setApplicationName("curdwright")
+    app.setApplicationDisplayName("Curdwright")
+    app.setDesktopFileName("curdwright")
+    config, data = user_config_path("curdwright", appauthor=False), user_data_path("curdwright", appauthor=False)
+    dress.apply(app, Preferences(config / "curdwright.ini").scheme)
+    opened = path if path is not None else examples()[0]
+    recipe, text = read(opened)
+    adopt_beside(opened)
+    window = Window(recipe, config=config, data=data)
+    mishap.watch(window, user_log_path("curdwright", appauthor=False) / "window.txt")
+    if not is_example(opened):
+        window.session.path, window.session.text = opened.resolve(), text
+        window.preferences.remember(opened)
+        window.session.pathChanged.emit()
+    else:
+        window.session.text = text
+    window.show()
+    QTimer.singleShot(0, window, lambda: recovery.offer(window, leftovers(data / "recovery")))
+    return app.exec()
