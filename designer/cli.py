@@ -17,6 +17,7 @@ from typing import TYPE_CHECKING, Annotated, Literal
 import typer
 
 from designer.bootstrap import QT_PACKAGES
+from designer.language import say, several
 from designer.tour import tour
 from designer.units import UnitError
 from styles.reader import StyleError
@@ -32,15 +33,17 @@ MEMBERS = 128
 """Draws behind the ranges."""
 EXAMPLE = "thistlecombe-cheddar.toml"
 NO_SCREEN = frozenset(("offscreen", "minimal", "minimalegl"))
-QT_MISSING = (
-    "The plan is drawn with Qt, and Qt's libraries are not all there ({why}). On Debian: "
-    f"apt-get install {' '.join(QT_PACKAGES)}"
-)
 
 
 def qt_missing(why: ImportError) -> str:
     """The sentence where Qt can't be loaded."""
-    return QT_MISSING.format(why=why)
+    return say(
+        "The plan is drawn with Qt, and Qt's libraries are not all there ({why}). "
+        "On Debian: apt-get install {packages}",
+        why=why,
+        packages=" ".join(QT_PACKAGES),
+    )
+
 
 
 Recipe_ = Annotated[Path, typer.Argument(metavar="RECIPE", help="Recipe file (TOML).", show_default=False)]
@@ -98,7 +101,11 @@ def _fault(error: Exception) -> str:
 
     kept = user_log_path("curdwright", ensure_exists=True) / "fault.txt"
     kept.write_text("".join(traceback.format_exception(error)), encoding="utf-8")
-    return f"Something in Curdwright itself is wrong ({type(error).__name__}). Please report it with the file {kept}."
+    return say(
+        "Something in Curdwright itself is wrong ({name}). Please report it with the file {kept}.",
+        name=type(error).__name__,
+        kept=kept,
+    )
 
 
 @app.callback(invoke_without_command=True)
@@ -187,7 +194,7 @@ def plan(
     one = _style_asked(read, style) if style or read.style else None
     want = Print(PAPERS[paper], units, model_version(), date)
     pages = _write_pdf(make_plan(_forecast(read, members), one, want), path)
-    print(f"{pages} page{'s' if pages > 1 else ''} written to {path.resolve()}")
+    print(several(pages, "1 page written to {path}", "{count} pages written to {path}", path=path.resolve()))
 
 
 @app.command()
@@ -208,7 +215,7 @@ def compare(
     from designer.plan.variants import comparison_json, print_comparison
 
     if (right is None) == (not style):
-        raise CommandError("Name the other recipe, or a style with --style; one of the two.")
+        raise CommandError(say("Name the other recipe, or a style with --style; one of the two."))
     first = _read(left)
     other = _read(right) if right is not None else usual_make(first, _style_asked(first, style))
     found = compared(first, other, system=units, made=(_forecast(first, 0), _forecast(other, 0)))
@@ -244,7 +251,7 @@ def scale(
     vat = Vat(power_kw=parse(power, "power").value) if power else None
     scaled = scaled_to(read, litres, forms=forms, vat=vat, system=units)
     if out is not None and out.exists():
-        raise CommandError(f"{out} is there already; name a new file for the recipe.")
+        raise CommandError(say("{out} is there already; name a new file for the recipe.", out=out))
     before, after = _forecast(read, 0), _forecast(scaled.recipe, 0)
     if as_json:
         from designer.plan.as_json import dumps
@@ -254,7 +261,7 @@ def scale(
         print_scaled(scaled, before, after)
     if out is not None:
         write(scaled.recipe, out, read_text(recipe))
-        print(f"\nWritten to {out.resolve()}", file=sys.stderr)
+        print("\n" + say("Written to {path}", path=out.resolve()), file=sys.stderr)
 
 
 @app.command()
@@ -284,9 +291,9 @@ def aim(
     from designer.recipe.file import read_text, write
 
     if sum((bool(want), meet, bool(first))) != 1:
-        raise CommandError("Say what is wanted in one way: --want, --meet or --first.")
+        raise CommandError(say("Say what is wanted in one way: --want, --meet or --first."))
     if out is not None and out.exists():
-        raise CommandError(f"{out} is there already; name a new file for the recipe.")
+        raise CommandError(say("{out} is there already; name a new file for the recipe.", out=out))
     read = _read(recipe)
     found: Aimed | Met
     try:
@@ -307,7 +314,7 @@ def aim(
         print(dumps(aimed.aimed_json(found))) if as_json else aimed.print_aimed(found, units)
     if out is not None:
         write(found.recipe, out, None if first else read_text(recipe))
-        print(f"\nWritten to {out.resolve()}", file=sys.stderr)
+        print("\n" + say("Written to {path}", path=out.resolve()), file=sys.stderr)
     if not found.reached:
         raise typer.Exit(DOES_NOT_MEET)
 
@@ -390,7 +397,7 @@ def _forecast(recipe: Recipe, members: int) -> Forecast:
 
     if not kernel.is_warm():
         if not (user_cache_path("curdwright") / f"march-{kernel.source_key()}").exists():
-            print("Preparing the model, once ...", file=sys.stderr)
+            print(say("Preparing the model, once ..."), file=sys.stderr)
         kernel.warm_up()
     return run(recipe, members=members)
 
@@ -401,7 +408,7 @@ def _style_asked(recipe: Recipe, key: str) -> Style:
 
     if not (key or recipe.style):
         known = ", ".join((*house_keys(), *keys()))
-        raise CommandError(f"The recipe names no style; add --style with one of: {known}.")
+        raise CommandError(say("The recipe names no style; add --style with one of: {known}.", known=known))
     if key.endswith(".toml"):
         return read(Path(key))
     return style(key or recipe.style)
@@ -417,13 +424,13 @@ def _write_pdf(sheet: Sheet, path: Path) -> int:
     try:
         return int(write_plan(sheet, path))
     except OSError as error:
-        raise CommandError(f"The plan could not be written to {path}: {error}.") from error
+        raise CommandError(say("The plan could not be written to {path}: {error}.", path=path, error=error)) from error
 
 
 def _pdf_name(path: Path) -> Path:
     """The path, if it is a PDF's: nobody should lose a recipe to a slip of the keyboard."""
     if path.suffix.lower() != ".pdf":
-        raise CommandError(f"The plan is a PDF; give it a name that ends in .pdf, not “{path.name}”.")
+        raise CommandError(say("The plan is a PDF; give it a name that ends in .pdf, not “{name}”.", name=path.name))
     return path
 
 
@@ -447,7 +454,7 @@ def _open(path: Path | None) -> None:
         except ImportError as error:
             if error.name and not error.name.startswith("PySide6"):
                 raise
-            print(f"No window: {qt_missing(error)}", file=sys.stderr)
+            print(say("No window: {why}", why=qt_missing(error)), file=sys.stderr)
         else:
             raise typer.Exit(open_window(recipe))
     _without_a_window(recipe)
@@ -462,7 +469,7 @@ def _without_a_window(path: Path) -> None:
 
     recipe = _read(path)
     made = _forecast(recipe, MEMBERS)
-    print("There is no display here, so this is the forecast, the check and the plan.\n")
+    print(say("There is no display here, so this is the forecast, the check and the plan.") + "\n")
     tables.print_forecast(made, "metric")
     style = _style_asked(recipe, "") if recipe.style else None
     if style is not None:
@@ -474,6 +481,11 @@ def _without_a_window(path: Path) -> None:
     try:
         target.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise CommandError(f"The plan could not be written to {target}: {error}.") from error
+        raise CommandError(
+            say("The plan could not be written to {target}: {error}.", target=target, error=error)
+        ) from error
     pages = _write_pdf(make_plan(made, style, Print(model=model_version())), target)
-    print(f"\nPlan of the make: {pages} page{'s' if pages > 1 else ''} in {target}")
+    print(
+        "\n"
+        + several(pages, "Plan of the make: 1 page in {path}", "Plan of the make: {count} pages in {path}", path=target)
+    )

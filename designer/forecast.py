@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.language import say
 from designer.make import members, outcomes, path, run, safety
 from designer.make.kernel import Path
 from designer.make.parting import Parting, PartingError, Start
@@ -137,7 +138,9 @@ def _before_room(rows: NDArray[Any], stages: tuple[AnyStage, ...], *, cut: bool 
     """What the march marches: prepared rows up to the first room; RecipeError where none are left."""
     kept = run.until_room(rows, _room_stage(stages), cut=cut)
     if not len(kept):
-        raise RecipeError("no cheese goes into the room yet; put a stage of the make before it", stage_label(stages, 0))
+        raise RecipeError(
+            say("no cheese goes into the room yet; put a stage of the make before it"), stage_label(stages, 0)
+        )
     return kept
 
 
@@ -177,7 +180,9 @@ def _parting(recipe: Recipe, branch: Branch, rows: NDArray[Any]) -> Parting:
 
 
 def _named(branches: tuple[Branch, ...]) -> str:
-    return ", ".join(f"branch “{branch.name or branch.id}”" for branch in branches if branch.of != "curd")
+    return ", ".join(
+        say("branch “{name}”", name=branch.name or branch.id) for branch in branches if branch.of != "curd"
+    )
 
 
 def _branch(
@@ -280,11 +285,11 @@ def _notes(own: run.LaneRun) -> tuple[str, ...]:
     out = []
     gels = set(own.rows["gel"].tolist())
     if GEL_LACTIC in gels:
-        out.append("Lactic curd drains here by a plain law; take moisture and yield as a first guess.")
+        out.append(say("Lactic curd drains here by a plain law; take moisture and yield as a first guess."))
     if GEL_ACID_HEAT in gels:
-        out.append("Acid-and-heat curd drains here by a plain law; take moisture and yield as a first guess.")
+        out.append(say("Acid-and-heat curd drains here by a plain law; take moisture and yield as a first guess."))
     if own.rows["stretch"].any():
-        out.append("Stretching is a plain law here: fat lost with time in hot water, moisture hardly changed.")
+        out.append(say("Stretching is a plain law here: fat lost with time in hot water, moisture hardly changed."))
     rennet = own.path.rennet_min
     if rennet >= 0.0:
         temp = float(
@@ -294,6 +299,12 @@ def _notes(own: run.LaneRun) -> tuple[str, ...]:
         )
         if not SET_C_LOW <= temp <= SET_C_HIGH:
             out.append(
-                f"Rennet at {temp:.0f} °C lies outside the {SET_C_LOW:.0f}-{SET_C_HIGH:.0f} °C the setting law knows."
+                say(
+                    "Rennet at {temp:.0f} °C lies outside the {set_c_low:.0f}-{set_c_high:.0f} °C the "
+                    "setting law knows.",
+                    temp=temp,
+                    set_c_low=SET_C_LOW,
+                    set_c_high=SET_C_HIGH,
+                )
             )
     return tuple(out)

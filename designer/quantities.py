@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from designer.language import word
+
 
 @dataclass(frozen=True, slots=True)
 class Quantity:
@@ -16,12 +18,22 @@ class Quantity:
     """
 
     key: str
-    label: str
-    unit: str
+    english: str
+    english_unit: str
     kind: str
     decimals: int
     step: float
     better: str = ""
+
+    @property
+    def label(self) -> str:
+        """What it is called, in the language spoken."""
+        return word(self.english, "quantity")
+
+    @property
+    def unit(self) -> str:
+        """Its unit for the eye, in the language spoken."""
+        return word(self.english_unit, "unit")
 
 
 def _percent(key: str, label: str, decimals: int = 1, step: float = 0.1, better: str = "") -> Quantity:

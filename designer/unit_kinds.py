@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, Any, Literal
 
+from designer.language import spoken, word
+
 if TYPE_CHECKING:
     import pint
 
@@ -35,7 +37,7 @@ class Kind:
     """A kind of quantity: base unit, accepted units, the unit and decimals shown in each system."""
 
     key: str
-    label: str
+    english: str
     base: str
     units: tuple[Unit, ...]
     metric: tuple[str, int]
@@ -45,7 +47,17 @@ class Kind:
     compound: tuple[str, ...] = ()
     fixed: bool = False
     plain: bool = False
-    example: str = ""
+    written: str = ""
+
+    @property
+    def label(self) -> str:
+        """What it is called, in the language spoken."""
+        return word(self.english, "kind")
+
+    @property
+    def example(self) -> str:
+        """How one is written, with the decimal mark of the language."""
+        return self.written.replace(".", ",") if spoken().comma else self.written
 
     def unit(self, name: str) -> Unit:
         """The unit of that name or spelling; KeyError if this kind has none."""
@@ -109,12 +121,12 @@ def _plain(
     key: str, label: str, spellings: tuple[str, ...], decimals: int, example: str, *, fixed: bool = False
 ) -> Kind:
     return Kind(
-        key, label, "", (Unit("", spellings, 1.0),), **_same("", decimals), fixed=fixed, plain=True, example=example
+        key, label, "", (Unit("", spellings, 1.0),), **_same("", decimals), fixed=fixed, plain=True, written=example
     )
 
 
 def _single(key: str, label: str, units: tuple[Unit, ...], decimals: int, example: str) -> Kind:
-    return Kind(key, label, units[0].name, units, **_same(units[0].name, decimals), example=example)
+    return Kind(key, label, units[0].name, units, **_same(units[0].name, decimals), written=example)
 
 
 _ALL = (
@@ -129,7 +141,7 @@ _ALL = (
         ("°C", 1),
         ("°F", 1),
         ("°C", 1),
-        example="31.5 °C",
+        written="31.5 °C",
     ),
     Kind(
         "temperature_difference",
@@ -139,7 +151,7 @@ _ALL = (
         ("K", 1),
         ("°F", 1),
         ("K", 1),
-        example="1 K",
+        written="1 K",
     ),
     Kind(
         "rate_temperature",
@@ -154,7 +166,7 @@ _ALL = (
         ("K/min", 2),
         ("°F/min", 2),
         ("K/min", 2),
-        example="0.2 K/min",
+        written="0.2 K/min",
     ),
     Kind(
         "duration",
@@ -163,12 +175,12 @@ _ALL = (
         _time("min"),
         **_same("min", 1),
         compound=("wk", "d", "h", "min", "s"),
-        example="1 h 30 min",
+        written="1 h 30 min",
     ),
-    Kind("hours", "length of time", "h", _time("h"), **_same("h", 1), compound=("d", "h", "min"), example="12 h"),
-    Kind("days", "length of time", "d", _time("d"), **_same("d", 1), example="14 d"),
-    Kind("months", "length of time", "month", _time("month"), **_same("month", 1), example="3 months"),
-    Kind("volume", "volume", "L", _VOLUME, ("L", 3), ("US gal", 3), ("imp gal", 3), pint="liter", example="100 L"),
+    Kind("hours", "length of time", "h", _time("h"), **_same("h", 1), compound=("d", "h", "min"), written="12 h"),
+    Kind("days", "length of time", "d", _time("d"), **_same("d", 1), written="14 d"),
+    Kind("months", "length of time", "month", _time("month"), **_same("month", 1), written="3 months"),
+    Kind("volume", "volume", "L", _VOLUME, ("L", 3), ("US gal", 3), ("imp gal", 3), pint="liter", written="100 L"),
     Kind(
         "mass",
         "mass",
@@ -179,7 +191,7 @@ _ALL = (
         ("lb", 3),
         pint="kilogram",
         compound=("lb", "oz"),
-        example="2.5 kg",
+        written="2.5 kg",
     ),
     Kind(
         "small_mass",
@@ -191,7 +203,7 @@ _ALL = (
         ("g", 3),
         pint="kilogram",
         compound=("lb", "oz"),
-        example="25 g",
+        written="25 g",
     ),
     Kind(
         "length",
@@ -208,7 +220,7 @@ _ALL = (
         ("in", 3),
         ("in", 3),
         pint="millimeter",
-        example="10 mm",
+        written="10 mm",
     ),
     Kind(
         "pressure",
@@ -226,7 +238,7 @@ _ALL = (
         ("psi", 2),
         ("kPa", 1),
         pint="kilopascal",
-        example="20 kPa",
+        written="20 kPa",
     ),
     _single(
         "percent", "share", (Unit("%", ("pct", "% w/w", "g/100 g", "g/100g"), 1.0), Unit("g/kg", (), 0.1)), 3, "2.5 %"
@@ -261,7 +273,7 @@ _ALL = (
         (Unit("kW", ("kw",), 1.0), Unit("W", (), 1e-3), Unit("BTU/h", ("btu/h",), pint="Btu/hour")),
         **_same("kW", 2),
         pint="kilowatt",
-        example="6 kW",
+        written="6 kW",
     ),
     Kind(
         "area",
@@ -272,7 +284,7 @@ _ALL = (
         ("ft²", 2),
         ("ft²", 2),
         pint="meter**2",
-        example="1.2 m²",
+        written="1.2 m²",
     ),
     _single("heat_transfer", "heat transfer", (Unit("W/m²K", ("W/m2K", "W/m²/K", "W/m2/K"), 1.0),), 0, "10 W/m²K"),
     _single("firmness", "firmness", (Unit("Pa", (), 1.0),), 0, "35 Pa"),
@@ -281,7 +293,7 @@ _ALL = (
     _plain("ratio", "ratio", (), 3, "0.91"),
     _plain("count", "number", ("x", "×", "pieces"), 0, "4"),
     _plain("units", "activity units", ("U", "units"), 3, "10"),
-    Kind("clock", "time of day", "min", (Unit("min", (), 1.0),), **_same("min", 0), example="07:30"),
+    Kind("clock", "time of day", "min", (Unit("min", (), 1.0),), **_same("min", 0), written="07:30"),
 )
 KINDS: dict[str, Kind] = {kind.key: kind for kind in _ALL}
 

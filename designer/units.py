@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from designer.language import say
 from designer.unit_kinds import KINDS as KINDS
 from designer.unit_kinds import Kind as Kind
 from designer.unit_kinds import System as System
@@ -67,19 +68,26 @@ def _quote(text: str) -> str:
 def _number(text: str, whole: str) -> float:
     match = _NUMBER.fullmatch(text)
     if match is None:
-        raise UnitError(f"{_quote(whole)} is not a number with a unit.")
+        raise UnitError(say("{whole} is not a number with a unit.", whole=_quote(whole)))
     if match["mixed"]:
         *ones, share = match["mixed"].split()
         top, bottom = share.split("/")
         if int(bottom) == 0:
-            raise UnitError(f"{_quote(whole)} divides by nothing.")
+            raise UnitError(say("{whole} divides by nothing.", whole=_quote(whole)))
         return float((int(ones[0]) if ones else 0) + Fraction(int(top), int(bottom)))
     if match["grouped"]:
         marks = "," if match["grouped"].rfind(".") > match["grouped"].rfind(",") else "."
         return float(match["grouped"].replace(marks, "").replace(",", "."))
     if re.fullmatch(r"[1-9]\d{0,2},\d{3}", text):
         plain = text.replace(",", "")
-        raise UnitError(f"{_quote(whole)} can be read two ways; write {plain} or {text.replace(',', '.')}.")
+        raise UnitError(
+            say(
+                "{whole} can be read two ways; write {plain} or {said}.",
+                whole=_quote(whole),
+                plain=plain,
+                said=text.replace(",", "."),
+            )
+        )
     return float(text.replace(",", "."))
 
 
@@ -93,22 +101,43 @@ def _unit(name: str, kind: Kind, whole: str, gallon: Gallon | None) -> Unit:
         if name.lower() in _TWO_SIZES:
             size = _TWO_SIZES[name.lower()]
             if gallon is None:
-                raise UnitError(f"{_quote(whole)} has two sizes; write “US {size}” or “imp {size}”.")
+                raise UnitError(
+                    say("{whole} has two sizes; write “US {size}” or “imp {size}”.", whole=_quote(whole), size=size)
+                )
             return kind.unit(f"{'US' if gallon == 'us' else 'imp'} {size}")
         if name.lower() in _SIZE_ONLY_US:
             if gallon == "us":
                 return kind.unit(_SIZE_ONLY_US[name.lower()])
             raise UnitError(
-                f"{_quote(whole)} differs from country to country; write “{_SIZE_ONLY_US[name.lower()]}” or mL."
+                say(
+                    "{whole} differs from country to country; write “{size_only_us}” or mL.",
+                    whole=_quote(whole),
+                    size_only_us=_SIZE_ONLY_US[name.lower()],
+                )
             )
     if not name:
-        raise UnitError(f"{_quote(whole)} has no unit; write for example “{kind.example}”.")
+        raise UnitError(
+            say("{whole} has no unit; write for example “{example}”.", whole=_quote(whole), example=kind.example)
+        )
     for other in KINDS.values():
         if any(name in (unit.name, *unit.spellings) for unit in other.units):
             raise UnitError(
-                f"{_quote(whole)} is a {other.label}, not a {kind.label}; write for example “{kind.example}”."
+                say(
+                    "{whole} is a {label}, not a {label2}; write for example “{example}”.",
+                    whole=_quote(whole),
+                    label=other.label,
+                    label2=kind.label,
+                    example=kind.example,
+                )
             )
-    raise UnitError(f"{_quote(whole)} has the unknown unit “{name}”; write for example “{kind.example}”.")
+    raise UnitError(
+        say(
+            "{whole} has the unknown unit “{name}”; write for example “{example}”.",
+            whole=_quote(whole),
+            name=name,
+            example=kind.example,
+        )
+    )
 
 
 def _to_base(value: float, kind: Kind, unit: Unit) -> float:
@@ -123,9 +152,16 @@ def parse(text: str, kind: str, *, gallon: Gallon | None = None) -> Amount:
     spec = KINDS[kind]
     whole = text.strip()
     if not whole:
-        raise UnitError(f"Nothing is written; write for example “{spec.example}”.")
+        raise UnitError(say("Nothing is written; write for example “{example}”.", example=spec.example))
     if len(whole) > MAX_TEXT:
-        raise UnitError(f"{_quote(whole)} is too long for a quantity ({len(whole)} characters, at most {MAX_TEXT}).")
+        raise UnitError(
+            say(
+                "{whole} is too long for a quantity ({whole2} characters, at most {max_text}).",
+                whole=_quote(whole),
+                whole2=len(whole),
+                max_text=MAX_TEXT,
+            )
+        )
     if kind == "clock":
         return _clock(whole)
     body = whole.replace("−", "-").replace("\u00a0", " ").replace("\u202f", " ")
@@ -133,13 +169,24 @@ def parse(text: str, kind: str, *, gallon: Gallon | None = None) -> Amount:
         body = body.replace(glyph, f" {share}").strip()
     if _LOOKS_LIKE_A_SUM.search(re.sub(r"[eE][+-]?\d", "", body)):
         raise UnitError(
-            f"{_quote(whole)} looks like a sum; write one number and its unit, for example “{spec.example}”."
+            say(
+                "{whole} looks like a sum; write one number and its unit, for example “{example}”.",
+                whole=_quote(whole),
+                example=spec.example,
+            )
         )
     sign = -1.0 if body.startswith("-") else 1.0
     body = body.lstrip("+-").strip() if body[0] in "+-" else body
     head = _NUMBER.match(body)
     if head is None:
-        raise UnitError(f"{_quote(whole)} is not a {spec.label}; write for example “{spec.example}”.")
+        raise UnitError(
+            say(
+                "{whole} is not a {label}; write for example “{example}”.",
+                whole=_quote(whole),
+                label=spec.label,
+                example=spec.example,
+            )
+        )
     number, rest = head.group(), body[head.end() :].strip()
     if spec.compound and re.search(r"\d", rest) and not re.search(r"[²³]|cm2|m3", rest):
         value, names = _compound(body, spec, whole)
@@ -155,10 +202,21 @@ def _compound(body: str, kind: Kind, whole: str) -> tuple[float, str]:
     while rest:
         head = re.match(rf"({_DIGITS})\s*([^\d\s]+)\s*", rest)
         if head is None:
-            raise UnitError(f"{_quote(whole)} is not a {kind.label}; write for example “{kind.example}”.")
+            raise UnitError(
+                say(
+                    "{whole} is not a {label}; write for example “{example}”.",
+                    whole=_quote(whole),
+                    label=kind.label,
+                    example=kind.example,
+                )
+            )
         unit = _unit(head[2], kind, whole, None)
         if unit.name not in kind.compound or kind.compound.index(unit.name) <= place:
-            raise UnitError(f"{_quote(whole)} mixes its units; write for example “{kind.example}”.")
+            raise UnitError(
+                say(
+                    "{whole} mixes its units; write for example “{example}”.", whole=_quote(whole), example=kind.example
+                )
+            )
         place = kind.compound.index(unit.name)
         names.append(unit.name)
         total += _to_base(_number(head[1], whole), kind, unit)
@@ -169,14 +227,14 @@ def _compound(body: str, kind: Kind, whole: str) -> tuple[float, str]:
 def _clock(whole: str) -> Amount:
     match = _CLOCK.fullmatch(whole)
     if match is None:
-        raise UnitError(f"{_quote(whole)} is not a time of day; write for example “07:30”.")
+        raise UnitError(say("{whole} is not a time of day; write for example “07:30”.", whole=_quote(whole)))
     hour, minute, half = int(match[1]), int(match[2]), (match[3] or "").lower()
     if half:
         if not 1 <= hour <= 12:
-            raise UnitError(f"{_quote(whole)} is not a time of day; write for example “07:30”.")
+            raise UnitError(say("{whole} is not a time of day; write for example “07:30”.", whole=_quote(whole)))
         hour = hour % 12 + (12 if half == "pm" else 0)
     if hour > 23 or minute > 59:
-        raise UnitError(f"{_quote(whole)} is not a time of day; write for example “07:30”.")
+        raise UnitError(say("{whole} is not a time of day; write for example “07:30”.", whole=_quote(whole)))
     return Amount(60.0 * hour + minute, "min", whole)
 
 

@@ -15,6 +15,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 from statistics import fmean, stdev
 
+from designer.language import say, several
 from styles.reader import (
     FORMAT,
     HOUSE,
@@ -69,9 +70,11 @@ def key_of(name: str) -> str:
     """The key of a name, as its file is called; StyleError where none is left, or a shipped style has it."""
     key = re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-")
     if not key:
-        raise StyleError("A house style needs a name with letters in it.")
+        raise StyleError(say("A house style needs a name with letters in it."))
     if key in keys():
-        raise StyleError(f"“{name}” is the name of a style that comes with the program; give yours another.")
+        raise StyleError(
+            say("“{name}” is the name of a style that comes with the program; give yours another.", name=name)
+        )
     return key
 
 
@@ -83,7 +86,7 @@ def path_of(folder: Path, style: Style) -> Path:
 def from_style(style: Style, name: str) -> Style:
     """One's own from another style, all figures with their sources; protected names are left behind."""
     rules = tuple(one for one in style.rules if one.kind != "protected name")
-    said = f"Made from {style.name}."
+    said = say("Made from {name}.", name=style.name)
     return replace(style, key=key_of(name), name=name, rules=rules, notes=f"{said} {style.notes}".strip())
 
 
@@ -101,9 +104,9 @@ def from_batches(name: str, batches: Sequence[Figures], *, of: str, like: Style 
     A window is never narrower than what still counts as near: three batches know little. StyleError for none.
     """
     if not batches:
-        raise StyleError("A style from batches needs at least one batch with figures.")
+        raise StyleError(say("A style from batches needs at least one batch with figures."))
     mean, spread = _pooled(batches)
-    count = f"{len(batches)} batch{'es' if len(batches) > 1 else ''}"
+    count = several(len(batches), "1 batch", "{count} batches")
     return _around(name, mean, spread, f"{of} ({count})", like, ())
 
 
@@ -159,7 +162,7 @@ def _around(
         gates=gates,
         room=like.room if like is not None else (),
         sensory=like.sensory if like is not None else None,
-        notes=f"Made from {of}.",
+        notes=say("Made from {of}.", of=of),
     )
     return settled(made)
 
@@ -185,7 +188,13 @@ def _range(value: float, near: float) -> tuple[float, float]:
 def with_limit(style: Style, quantity: str, low: float | None, high: float | None) -> Style:
     """With a limit of one's own; both ends None takes it away. StyleError for what no limit can speak of."""
     if quantity not in COMPOSITION:
-        raise StyleError(f"A limit speaks of one of: {', '.join(sorted(COMPOSITION))}; not of “{quantity}”.")
+        raise StyleError(
+            say(
+                "A limit speaks of one of: {composition}; not of “{quantity}”.",
+                composition=", ".join(sorted(COMPOSITION)),
+                quantity=quantity,
+            )
+        )
     _ordered(quantity, low, high)
     own = next((one for one in style.rules if one.key == OWN_RULES), None)
     kept = [one for one in (own.limits if own is not None else ()) if one.quantity != quantity]
@@ -195,7 +204,7 @@ def with_limit(style: Style, quantity: str, low: float | None, high: float | Non
     if kept:
         rules.append(
             Rules(
-                OWN_RULES, "House limits", OWN_RULES, "own limit", OWN, OWN, tuple(kept), frozenset(), frozenset(),
+                OWN_RULES, say("House limits"), OWN_RULES, "own limit", OWN, OWN, tuple(kept), frozenset(), frozenset(),
                 None, "always", True, "",
             )
         )  # fmt: skip
@@ -205,7 +214,7 @@ def with_limit(style: Style, quantity: str, low: float | None, high: float | Non
 def with_window(style: Style, key: str, low: float | None, high: float | None) -> Style:
     """With one's own usual range of a setting or figure in place of the others; both ends None takes it away."""
     if key not in SETTINGS and key not in COMPOSITION:
-        raise StyleError(f"There is no setting “{key}”.")
+        raise StyleError(say("There is no setting “{key}”.", key=key))
     _ordered(key, low, high)
     gates = tuple(one for one in style.gates if not (one.curve == "ph" and MOMENTS[one.at].setting == key))
     kept = tuple(one for one in style.windows if one.key != key)
@@ -216,7 +225,13 @@ def with_window(style: Style, key: str, low: float | None, high: float | None) -
 def with_gate(style: Style, curve: str, at: str, low: float | None, high: float | None) -> Style:
     """With one's own gate on a curve at a moment in place of the others; both ends None takes it away."""
     if curve not in CURVES or at not in MOMENTS:
-        raise StyleError(f"A gate stands on one of {', '.join(sorted(CURVES))}, at one of {', '.join(MOMENTS)}.")
+        raise StyleError(
+            say(
+                "A gate stands on one of {curves}, at one of {moments}.",
+                curves=", ".join(sorted(CURVES)),
+                moments=", ".join(MOMENTS),
+            )
+        )
     _ordered(f"{curve} {MOMENTS[at].label}", low, high)
     kept = tuple(one for one in style.gates if (one.curve, one.at) != (curve, at))
     own = () if (low, high) == (None, None) else (Gate(curve, at, low, high, OWN, OWN),)
@@ -229,7 +244,9 @@ def with_gate(style: Style, curve: str, at: str, low: float | None, high: float 
 
 def _ordered(what: str, low: float | None, high: float | None) -> None:
     if low is not None and high is not None and low > high:
-        raise StyleError(f"The range of {what} runs backwards: from {low:g} to {high:g}.")
+        raise StyleError(
+            say("The range of {what} runs backwards: from {low:g} to {high:g}.", what=what, low=low, high=high)
+        )
 
 
 # --- The file --------------------------------------------------------------------------------------------------------
@@ -245,7 +262,9 @@ def write(style: Style, path: Path) -> str:
         os.chmod(name, 0o644)
         os.replace(name, path)
     except OSError as error:
-        raise StyleError(f"The style can't be written to {path}: {error.strerror or error}.") from None
+        raise StyleError(
+            say("The style can't be written to {path}: {strerror}.", path=path, strerror=error.strerror or error)
+        ) from None
     return text
 
 
@@ -254,7 +273,7 @@ def writes(style: Style) -> str:
     writer = _Writer()
     text = "".join(f"{line}\n" for line in writer.lines(style))
     if reads(text, key=style.key) != style:
-        raise StyleError(f"{style.name} can't be written as a style file.")
+        raise StyleError(say("{name} can't be written as a style file.", name=style.name))
     return text
 
 

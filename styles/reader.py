@@ -6,7 +6,6 @@ One TOML a style. Figures stand in groups that share a source and "how we have i
 
 from __future__ import annotations
 
-import re
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
@@ -15,7 +14,9 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from designer.language import either, say, word
 from styles.settings import COMPOSITION, CURVES, MOMENTS, SETTINGS
+from styles.span import parse_range as parse_range
 
 FORMAT = 1
 FOLDER = Path(__file__).parent
@@ -174,6 +175,11 @@ class Style:
     notes: str
 
     @property
+    def title(self) -> str:
+        """Its name in the language spoken."""
+        return word(self.name, "style")
+
+    @property
     def limits(self) -> tuple[Limit, ...]:
         """All limits of all rule sets, in order."""
         return tuple(limit for rules in self.rules for limit in rules.limits)
@@ -184,7 +190,7 @@ class Style:
             if rules.key == key:
                 return rules
         have = ", ".join(rules.key for rules in self.rules)
-        raise StyleError(f"{self.name} has no rule set “{key}” (it has: {have}).")
+        raise StyleError(say("{name} has no rule set “{key}” (it has: {have}).", name=self.name, key=key, have=have))
 
     def windows_of(self, key: str) -> tuple[Window, ...]:
         """The windows of one setting, as many as there are sources."""
@@ -226,8 +232,12 @@ def style(key: str) -> Style:
     if key not in keys():
         known = (*keys(), *_house)
         near = get_close_matches(key, known, n=3)
-        hint = f" Did you mean {' or '.join(near)}?" if near else f" There are: {', '.join(known)}."
-        raise StyleError(f"There is no style “{key}”.{hint}")
+        hint = (
+            say(" Did you mean {near}?", near=either(near))
+            if near
+            else say(" There are: {known}.", known=", ".join(known))
+        )
+        raise StyleError(say("There is no style “{key}”.{hint}", key=key, hint=hint))
     return _shipped(key)
 
 
@@ -247,7 +257,7 @@ def read(path: Path) -> Style:
     try:
         text = path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError) as error:
-        raise StyleError(f"The style file {path.name} can't be read: {error}.") from error
+        raise StyleError(say("The style file {name} can't be read: {error}.", name=path.name, error=error)) from error
     return reads(text, key=path.name.removesuffix(HOUSE).removesuffix(".toml"), file=path.name)
 
 
@@ -256,10 +266,10 @@ def reads(text: str, *, key: str, file: str = "the style") -> Style:
     try:
         document = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        raise StyleError(f"{file} is not a readable style: {error}.") from error
+        raise StyleError(say("{file} is not a readable style: {error}.", file=file, error=error)) from error
     own = document.pop("sources", {})
     if not isinstance(own, dict) or not all(isinstance(text, str) for text in own.values()):
-        raise StyleError(f"{file}, sources: each is a key and the work in full, as text.")
+        raise StyleError(say("{file}, sources: each is a key and the work in full, as text.", file=file))
     return _Reader(file, {**sources(), **own}).style(key, document)
 
 
@@ -270,40 +280,6 @@ def sources() -> Mapping[str, str]:
         return tomllib.load(file)
 
 
-_RANGE = re.compile(
-    r"(?:(?P<above>>=?)\s*(?P<low>-?[\d.]+))?(?:,\s*)?(?:(?P<below><=?)\s*(?P<high>-?[\d.]+))?"
-    r"|(?P<start>-?[\d.]+)(?:\s+to\s+(?P<end>-?[\d.]+))?"
-)
-
-
-def parse_range(text: str) -> tuple[float | None, float | None, bool, bool]:
-    """Text such as "<= 39", "> 52, <= 60", "8 to 18" or "9.5" as (low, high, low strict, high strict).
-
-    ValueError, as the end of a sentence, if the text is no range.
-    """
-    match = _RANGE.fullmatch(text.strip()) if text.strip() else None
-    if match is None:
-        raise ValueError(f"“{text}” is no range; write “<= 39”, “>= 50”, “> 52, <= 60” or “8 to 18”")
-    if match["start"] is not None:
-        low = float(match["start"])
-        high = float(match["end"]) if match["end"] is not None else low
-        strict = False, False
-    else:
-        low_text, high_text = match["low"], match["high"]
-        if low_text is None or high_text is None:
-            return (
-                None if low_text is None else float(low_text),
-                None if high_text is None else float(high_text),
-                match["above"] == ">",
-                match["below"] == "<",
-            )
-        low, high = float(low_text), float(high_text)
-        strict = match["above"] == ">", match["below"] == "<"
-    if low > high:
-        raise ValueError(f"“{text}” runs backwards")
-    return low, high, *strict
-
-
 @dataclass(frozen=True, slots=True)
 class _Reader:
     """Turns one parsed TOML document into a Style, naming the file and the place in every refusal."""
@@ -312,15 +288,22 @@ class _Reader:
     known_sources: Mapping[str, str]
 
     def style(self, key: str, document: dict[str, Any]) -> Style:
-        self._known(document, "the file", _STYLE_KEYS)
+        self._known(document, say("the file"), _STYLE_KEYS)
         if document.get("format") != FORMAT:
-            raise StyleError(f"{self.file} has format {document.get('format')!r}; this program reads format {FORMAT}.")
+            raise StyleError(
+                say(
+                    "{file} has format {format!r}; this program reads format {format2}.",
+                    file=self.file,
+                    format=document.get("format"),
+                    format2=FORMAT,
+                )
+            )
         gates = tuple(self._gates(document.get("gates", [])))
         return Style(
             key=key,
-            name=self._text(document, "name", "the file"),
-            family=self._text(document, "family", "the file"),
-            milk=tuple(self._choice(document, "milk", "the file", MILKS)),
+            name=self._text(document, "name", say("the file")),
+            family=self._text(document, "family", say("the file")),
+            milk=tuple(self._choice(document, "milk", say("the file"), MILKS)),
             rules=tuple(self._rules(document.get("rules", []))),
             typical=tuple(self._typical(document.get("typical", []))),
             windows=(*self._windows(document.get("windows", [])), *windows_of_gates(gates)),
@@ -332,15 +315,20 @@ class _Reader:
 
     def _rules(self, groups: Iterable[dict[str, Any]]) -> Iterator[Rules]:
         for group in groups:
-            place = f"rules “{group.get('set', '?')}”"
+            place = say("rules “{set}”", set=group.get("set", "?"))
             self._known(group, place, _RULE_KEYS | COMPOSITION)
             source, have = self._source(group, place)
             kind, rule = self._text(group, "kind", place), self._text(group, "rule", place)
             if kind not in KINDS:
-                raise self._refuse(place, f"kind “{kind}” is none of: {', '.join(sorted(KINDS))}")
+                raise self._refuse(
+                    place, say("kind “{kind}” is none of: {kinds}", kind=kind, kinds=", ".join(sorted(KINDS)))
+                )
             age_if = group.get("age_if", "always")
             if age_if not in AGE_IF:
-                raise self._refuse(place, f"age_if “{age_if}” is none of: {', '.join(sorted(AGE_IF))}")
+                raise self._refuse(
+                    place,
+                    say("age_if “{age_if}” is none of: {age_if2}", age_if=age_if, age_if2=", ".join(sorted(AGE_IF))),
+                )
             note = str(group.get("note", ""))
             limits = [
                 Limit(key, *self._range(group[key], f"{place}, {key}"), kind, rule, source, have, note)
@@ -350,7 +338,7 @@ class _Reader:
             if "dry_matter_by_fdm" in group:
                 bands = tuple((float(start), float(least)) for start, least in group["dry_matter_by_fdm"])
                 if list(bands) != sorted(bands):
-                    raise self._refuse(place, "the FDM bands must rise")
+                    raise self._refuse(place, say("the FDM bands must rise"))
                 limits.append(Limit("dry_matter_pct", None, None, False, False, kind, rule, source, have, note, bands))
             yield Rules(
                 key=self._text(group, "set", place),
@@ -370,7 +358,7 @@ class _Reader:
 
     def _typical(self, groups: Iterable[dict[str, Any]]) -> Iterator[Typical]:
         for group in groups:
-            place = f"typical “{group.get('name', '?')}”"
+            place = say("typical “{name}”", name=group.get("name", "?"))
             self._known(group, place, _GROUP_KEYS | {"name"} | COMPOSITION)
             source, have = self._source(group, place)
             values = completed({key: float(group[key]) for key in group if key in COMPOSITION})
@@ -378,7 +366,7 @@ class _Reader:
 
     def _windows(self, groups: Iterable[dict[str, Any]]) -> Iterator[Window]:
         for group in groups:
-            place = f"windows after {group.get('source', '?')}"
+            place = say("windows after {source}", source=group.get("source", "?"))
             self._known(group, place, _GROUP_KEYS | SETTINGS.keys() | COMPOSITION)
             source, have = self._source(group, place)
             for key in group:
@@ -388,7 +376,7 @@ class _Reader:
 
     def _gates(self, groups: Iterable[dict[str, Any]]) -> Iterator[Gate]:
         for group in groups:
-            place = f"gates after {group.get('source', '?')}"
+            place = say("gates after {source}", source=group.get("source", "?"))
             self._known(group, place, _GROUP_KEYS | CURVES)
             source, have = self._source(group, place)
             for curve in group:
@@ -396,12 +384,14 @@ class _Reader:
                     continue
                 self._known(group[curve], f"{place}, {curve}", MOMENTS.keys())
                 for at, text in group[curve].items():
-                    low, high, _, _ = self._range(text, f"{place}, {curve} at {at}")
+                    low, high, _, _ = self._range(
+                        text, say("{place}, {curve} at {at}", place=place, curve=curve, at=at)
+                    )
                     yield Gate(curve, at, low, high, source, have, str(group.get("note", "")))
 
     def _rooms(self, groups: Iterable[dict[str, Any]]) -> Iterator[Room]:
         for group in groups:
-            place = f"room “{group.get('name', '?')}”"
+            place = say("room “{name}”", name=group.get("name", "?"))
             self._known(group, place, _GROUP_KEYS | {"name", "temp_c", "rh_pct", "days"})
             source, have = self._source(group, place)
             temp_c, rh_pct, days = (
@@ -420,15 +410,19 @@ class _Reader:
     def _source(self, group: Mapping[str, Any], place: str) -> tuple[str, str]:
         key, have = self._text(group, "source", place), self._text(group, "have", place)
         if have not in HAVES:
-            raise self._refuse(place, f"have “{have}” is none of: {'; '.join(sorted(HAVES))}")
+            raise self._refuse(
+                place, say("have “{have}” is none of: {haves}", have=have, haves="; ".join(sorted(HAVES)))
+            )
         if key not in self.known_sources:
             hint = _hint(key, self.known_sources)
-            raise self._refuse(place, f"the source “{key}” does not stand in {SOURCES}{hint}")
+            raise self._refuse(
+                place, say("the source “{key}” does not stand in {sources}{hint}", key=key, sources=SOURCES, hint=hint)
+            )
         return self.known_sources[key], have
 
     def _range(self, text: Any, place: str) -> tuple[float | None, float | None, bool, bool]:
         if not isinstance(text, str):
-            raise self._refuse(place, f"{text!r} should be text, as in “<= 39” or “8 to 18”")
+            raise self._refuse(place, say("{said!r} should be text, as in “<= 39” or “8 to 18”", said=text))
         try:
             return parse_range(text)
         except ValueError as error:
@@ -437,20 +431,23 @@ class _Reader:
     def _text(self, group: Mapping[str, Any], key: str, place: str) -> str:
         value = group.get(key)
         if not isinstance(value, str) or not value:
-            raise self._refuse(place, f"“{key}” is missing")
+            raise self._refuse(place, say("“{key}” is missing", key=key))
         return value
 
     def _choice(self, group: Mapping[str, Any], key: str, place: str, allowed: frozenset[str]) -> list[str]:
         chosen = group.get(key, [])
         for one in chosen:
             if one not in allowed:
-                raise self._refuse(place, f"{key} “{one}” is none of: {', '.join(sorted(allowed))}")
+                raise self._refuse(
+                    place,
+                    say("{key} “{one}” is none of: {allowed}", key=key, one=one, allowed=", ".join(sorted(allowed))),
+                )
         return list(chosen)
 
     def _known(self, group: Mapping[str, Any], place: str, allowed: Iterable[str]) -> None:
         for key in group:
             if key not in allowed:
-                raise self._refuse(place, f"“{key}” is not known there{_hint(key, allowed)}")
+                raise self._refuse(place, say("“{key}” is not known there{hint}", key=key, hint=_hint(key, allowed)))
 
     def _refuse(self, place: str, why: str) -> StyleError:
         return StyleError(f"{self.file}, {place}: {why}.")
@@ -488,4 +485,4 @@ def completed(values: dict[str, float]) -> dict[str, float]:
 
 def _hint(key: str, allowed: Iterable[str]) -> str:
     near = get_close_matches(key, list(allowed), n=1)
-    return f"; did you mean “{near[0]}”?" if near else ""
+    return say("; did you mean “{near}”?", near=near[0]) if near else ""

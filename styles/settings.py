@@ -8,23 +8,40 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from designer.language import word
+
 
 @dataclass(frozen=True, slots=True)
 class Setting:
     """A setting of the make that a style has a usual range for; `near` is how far outside still counts as near."""
 
-    label: str
-    unit: str
+    english: str
+    english_unit: str
     kind: str
     near: float
+
+    @property
+    def label(self) -> str:
+        """What it is called, in the language spoken."""
+        return word(self.english, "quantity")
+
+    @property
+    def unit(self) -> str:
+        """Its unit for the eye, in the language spoken."""
+        return word(self.english_unit, "unit")
 
 
 @dataclass(frozen=True, slots=True)
 class Moment:
     """A moment of the make at which a gate stands; `setting` is the window key a pH gate here stands for."""
 
-    label: str
+    english: str
     setting: str = ""
+
+    @property
+    def label(self) -> str:
+        """When that is, in the language spoken."""
+        return word(self.english, "quantity")
 
 
 COMPOSITION = frozenset(

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from math import exp, log
 
+from designer.language import say
+
 PRESSURE_PA = 101325.0
 WATER_TO_AIR = 0.621945
 ZERO_C = 273.15
@@ -40,7 +42,7 @@ def humidity_ratio(temp_c: float, rh: float, pressure_pa: float = PRESSURE_PA) -
 def dew_point_c(temp_c: float, rh: float) -> float:
     """Temperature [°C] at which this air is saturated; rh above 0, at most 1."""
     if not 0.0 < rh <= 1.0:
-        raise ValueError(f"A relative humidity of {100 * rh:g} % has no dew point.")
+        raise ValueError(say("A relative humidity of {rh:g} % has no dew point.", rh=100 * rh))
     vapour = vapour_pressure(temp_c, rh)
     low, high = -100.0, temp_c
     for _ in range(60):

@@ -19,6 +19,7 @@ from designer.judge.levers import effects
 from designer.judge.movable import Movable, moved
 from designer.judge.verdict import LIMIT, MET, NEAR, NOT_MET
 from designer.judge.whole_steps import whole_steps
+from designer.language import listed, number, say
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -63,7 +64,9 @@ def at(key: str, value: float) -> Wanted:
 def _known(key: str) -> str:
     """AimError for what is no outcome."""
     if key not in QUANTITIES:
-        raise AimError(f"“{key}” is no outcome; outcomes are for example moisture_pct, ph_24h, salt_in_moisture_pct.")
+        raise AimError(
+            say("“{key}” is no outcome; outcomes are for example moisture_pct, ph_24h, salt_in_moisture_pct.", key=key)
+        )
     return key
 
 
@@ -179,9 +182,9 @@ class _Search:
         self.before = forecast(recipe)
         for one in self.wanted:
             if _known(one.key) not in self.before.outcomes:
-                raise AimError(f"This make has no “{QUANTITIES[one.key].label}” to aim at.")
+                raise AimError(say("This make has no “{label}” to aim at.", label=QUANTITIES[one.key].label))
             if one.low is not None and one.high is not None and one.low > one.high:
-                raise AimError(f"{QUANTITIES[one.key].label}: the range wanted runs backwards.")
+                raise AimError(say("{label}: the range wanted runs backwards.", label=QUANTITIES[one.key].label))
         self.free = freedoms(recipe, style)
         self.locked = np.array([one.setting.path in locks or one.setting.where in locks for one in self.free])
         held = guards(self.before, style, {one.key for one in self.wanted})
@@ -334,13 +337,13 @@ class _Search:
         said = False
         if self.locked.any() and (free := self._further(locks=False)) is not None:
             which = [self.free[k].setting for k in np.flatnonzero(self.locked & (free != best.steps))]
-            names = " and ".join(one.title for one in which)
+            names = listed(one.title for one in which)
             if which:
                 said = True
-                yield InTheWay(f"The lock on {names} is in the way.", tuple(one.path for one in which))
+                yield InTheWay(say("The lock on {names} is in the way.", names=names), tuple(one.path for one in which))
         for guard in self._guards_in_the_way():
             said = True
-            yield InTheWay(f"{guard.why[0].upper()}{guard.why[1:]} is in the way.")
+            yield InTheWay(say("In the way: {why}.", why=guard.why))
         if (free := self._further(ranges=False)) is not None:
             beyond = [
                 one for one, by in zip(self.free, free, strict=True) if not one.least <= by <= one.most and one.usual
@@ -348,12 +351,14 @@ class _Search:
             if beyond:
                 said = True
                 names = "; ".join(f"{one.setting.title}: {one.why}" for one in beyond)
-                yield InTheWay(f"Ranges are in the way ({names}).", tuple(one.setting.path for one in beyond))
+                yield InTheWay(
+                    say("Ranges are in the way ({names}).", names=names), tuple(one.setting.path for one in beyond)
+                )
         if any(one.key in OF_THE_MILK for one in self.wanted):
             said = True
-            yield InTheWay("That hangs on the milk: standardise its protein to fat.")
+            yield InTheWay(say("That hangs on the milk: standardise its protein to fat."))
         if not said:
-            yield InTheWay("What may move in this recipe does not reach so far.")
+            yield InTheWay(say("What may move in this recipe does not reach so far."))
 
     def _guards_in_the_way(self) -> list[Guard]:
         """Firm guards without which more would be reached: those on one outcome that do it alone, else all at fault."""
@@ -405,7 +410,7 @@ class _Search:
                 yield f"{quantity.label} {_shown(key, was)} → {_shown(key, now)}"
         later = after.outcomes["finish_min"].value - before.outcomes["finish_min"].value
         if later >= 15.0 and "finish_min" not in keys:
-            yield f"the make takes {show(later, 'duration')} longer"
+            yield say("the make takes {later} longer", later=show(later, "duration"))
         yield from self._fallen()
         known = {(one.code, one.stage) for one in before.cautions}
         for caution in after.cautions:
@@ -436,7 +441,7 @@ def _shown(key: str, value: float) -> str:
     quantity = QUANTITIES[key]
     if quantity.kind == "duration":
         return show(value, "duration")
-    return f"{value:.{quantity.decimals}f} {quantity.unit}".rstrip()
+    return f"{number(value, f'.{quantity.decimals}f')} {quantity.unit}".rstrip()
 
 
 def _sentence(
@@ -448,12 +453,17 @@ def _sentence(
         f"{_shown(one.key, after.outcomes[one.key].value)}"
         for one in wanted
     )
-    how = "; ".join(change.sentence() for change in changes) or "nothing changed"
+    how = "; ".join(change.sentence() for change in changes) or say("nothing changed")
     if reached and not changes:
-        return f"All that is wanted is so already: {figures}."
+        return say("All that is wanted is so already: {figures}.", figures=figures)
     if reached:
         return f"{figures}: {how}."
-    return " ".join([f"Not reached; the nearest is {figures}: {how}.", *(one.sentence for one in in_the_way)])
+    return " ".join(
+        [
+            say("Not reached; the nearest is {figures}: {how}.", figures=figures, how=how),
+            *(one.sentence for one in in_the_way),
+        ]
+    )
 
 
 def outcome_changes(aimed: Aimed) -> Mapping[str, tuple[float, float]]:

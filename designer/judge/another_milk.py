@@ -16,6 +16,7 @@ from typing import Any
 
 from designer.forecast import Forecast, forecast
 from designer.judge.movable import Movable, movables, moved
+from designer.language import say, word
 from designer.make.constants import table
 from designer.quantities import QUANTITIES
 from designer.recipe.another_milk import with_milk
@@ -145,13 +146,16 @@ def _rennet(
             break
     row = table()[f"floc_{species}"]
     relative = _clots(recipe) / _clots(before.recipe)
-    why = (
-        f"this milk clots in {relative:.2f} of the time of the one before; the same dose would flocculate in "
-        f"{alone.outcomes['floc_min'].value:.1f} instead of {wanted:.1f} min"
+    why = say(
+        "this milk clots in {relative:.2f} of the time of the one before; the same dose would "
+        "flocculate in {value:.1f} instead of {wanted:.1f} min",
+        relative=relative,
+        value=alone.outcomes["floc_min"].value,
+        wanted=wanted,
     )
     kind = {"volume_l": "volume", "mass_kg": "small_mass", "mass_pct": "percent"}[field]
     said = [_shown(one, kind, system) for one in (first, float(f"{value:.3g}"))]
-    return recipe, [Shift(dose.name or "coagulant", said[0], said[1], why, row.source, row.have)]
+    return recipe, [Shift(dose.name or say("coagulant"), said[0], said[1], why, row.source, row.have)]
 
 
 def _clots(recipe: Recipe) -> float:
@@ -172,9 +176,11 @@ def _moisture(recipe: Recipe, before: Forecast, system: System) -> tuple[Recipe,
     here = forecast(recipe).outcomes["mnfs_pct"].value
     if abs(here - target) <= MNFS_NEAR:
         return recipe, True, []
-    why = (
-        f"else the cheese would be {'moister' if here > target else 'drier'}, {here:.1f} % moisture in non-fat "
-        f"substance instead of {target:.1f}"
+    why = say(
+        "else the cheese would be {which}, {here:.1f} % moisture in non-fat substance instead of {target:.1f}",
+        which=say("moister") if here > target else say("drier"),
+        here=here,
+        target=target,
     )
     shifts = []
     every = {one.path: one for one in movables(recipe)}
@@ -234,9 +240,13 @@ def _forms(recipe: Recipe, before: Forecast, after: Forecast) -> tuple[Recipe, l
         return recipe, []
     height = round(form.height_mm * form.count * ratio / count, 1)
     changed = edit_form(recipe, count=count, height_mm=height)
-    why = f"{after.outcomes['cheese_kg'].value:.2f} kg of cheese instead of {before.outcomes['cheese_kg'].value:.2f}"
+    why = say(
+        "{value:.2f} kg of cheese instead of {value2:.2f}",
+        value=after.outcomes["cheese_kg"].value,
+        value2=before.outcomes["cheese_kg"].value,
+    )
     said = [f"{one} × {show(tall, 'length')}" for one, tall in ((form.count, form.height_mm), (count, height))]
-    shifts = [Shift("forms", said[0], said[1], why, "balance of the forecast", "derived")]
+    shifts = [Shift(say("forms"), said[0], said[1], why, say("balance of the forecast"), "derived")]
     return _brining(changed, form, shifts)
 
 
@@ -249,7 +259,11 @@ def _brining(recipe: Recipe, form: Form, shifts: list[Shift]) -> tuple[Recipe, l
             first = stage.end.planned_min
             now = round(first * (thick[1] / thick[0]) ** 2)
             recipe = edit(recipe, stage.id, end=stage.end.but(length_min=now))
-            why = f"{thick[0]:.0f} to {thick[1]:.0f} mm thick: salt goes in by the square of it"
+            why = say(
+                "{thick:.0f} to {thick2:.0f} mm thick: salt goes in by the square of it",
+                thick=thick[0],
+                thick2=thick[1],
+            )
             row = table()["brine_d_12c"]
             said = show(first, "duration"), show(now, "duration")
             shifts.append(Shift(stage.title, said[0], said[1], why, row.source, row.have))
@@ -262,7 +276,7 @@ def _texts() -> Mapping[str, Any]:
 
 
 def _notes(species: Species) -> tuple[Note, ...]:
-    return tuple(Note(one["text"], one["source"], one["have"]) for one in _texts()[species]["notes"])
+    return tuple(Note(word(one["text"], "caution"), one["source"], one["have"]) for one in _texts()[species]["notes"])
 
 
 def outcome_words(moved: Moved) -> tuple[str, ...]:
@@ -273,6 +287,9 @@ def outcome_words(moved: Moved) -> tuple[str, ...]:
         if quantity.kind == "duration":
             said = " → ".join(show(value, "duration") for value in three)
         else:
-            said = " → ".join(f"{value:.{quantity.decimals}f}" for value in three) + f" {quantity.unit}"
+            said = (
+                " → ".join(say("{value:.{decimals}f}", value=value, decimals=quantity.decimals) for value in three)
+                + f" {quantity.unit}"
+            )
         lines.append(f"{quantity.label} {said}".rstrip())
     return tuple(lines)

@@ -12,10 +12,11 @@ from typing import Any, Literal
 
 from designer.judge.align import Pair, align
 from designer.judge.given import Dose, Pairs, amount_words, is_amount, paired, same_dose
+from designer.language import listed, say, word
 from designer.recipe.changes import called, label_of, said_of
 from designer.recipe.document import Addition, Form, MilkSource, Recipe
 from designer.recipe.dose import rennet_imcu_per_l
-from designer.recipe.field import field_meta, field_metas
+from designer.recipe.field import choice, field_meta, field_metas
 from designer.recipe.milk import blend
 from designer.recipe.per_milk import explicit, for_milk
 from designer.recipe.stages.stage import Stage
@@ -65,9 +66,9 @@ class Step:
         """ "cook: temperature 38 °C → 40 °C", "wash curd more", "stack gone"."""
         match self.what:
             case "stage gone" | "dose gone":
-                return f"without {self.of}"
+                return say("without {of}", of=self.of)
             case "stage more" | "dose more":
-                return f"with {self.of}" + (f", {self.right}" if self.right else "")
+                return say("with {of}", of=self.of) + (f", {self.right}" if self.right else "")
         return f"{self.of}: {self.label} {self.left} → {self.right}" if self.label else f"{self.left} → {self.right}"
 
 
@@ -105,15 +106,15 @@ class Between:
         if self.left.room_c != self.right.room_c:
             meta = field_meta(Recipe, "room_c")
             said = self._both(lambda one: said_of(one, meta, self.system))
-            yield Step("room", -1, "", "make room", "temperature", *said, ("room_c",))
+            yield Step("room", -1, "", say("make room"), word("temperature", "field"), *said, ("room_c",))
         if self.left.vat != self.right.vat:
             said = self._both(lambda one: _vat_words(one, self.rescaled))
-            yield Step("vat", -1, "vat", "vat", "heating", *said)
+            yield Step("vat", -1, "vat", say("vat"), say("heating"), *said)
         yield from self._of_doses(self._starters, "starter")
         yield from self._of_doses(self._additions, "addition")
         if _faces(self.left.form) != _faces(self.right.form):
             said = self._both(lambda one: _form_words(one.form, self.system))
-            yield Step("form", -1, "form", "form", "size", *said)
+            yield Step("form", -1, "form", say("form"), say("size"), *said)
         for row, pair in enumerate(self.rows):
             yield from self._of_row(row, pair)
 
@@ -124,14 +125,16 @@ class Between:
         left, right = self.left.milks, self.right.milks
         if len(left) != 1 or len(right) != 1 or left[0].species != right[0].species:
             if _composition(self.left) != _composition(self.right):
-                yield Step("milk", -1, left[0].id, "milk", "", _milk_words(self.left), _milk_words(self.right), ("*",))
+                yield Step(
+                    "milk", -1, left[0].id, say("milk"), "", _milk_words(self.left), _milk_words(self.right), ("*",)
+                )
             return
         of_left, of_right = explicit(left[0]), explicit(right[0])
         for label, names in _MILK:
             if any(getattr(of_left, name) != getattr(of_right, name) for name in names):
                 meta = field_meta(MilkSource, names[0])
                 said = said_of(of_left, meta, self.system), said_of(of_right, meta, self.system)
-                yield Step("milk", -1, left[0].id, "milk", label, *said, names)
+                yield Step("milk", -1, left[0].id, say("milk"), word(label, "field"), *said, names)
 
     def _of_doses(self, pairs: Pairs, kind: str) -> Iterator[Step]:
         for index, (left, right) in enumerate(pairs):
@@ -143,10 +146,10 @@ class Between:
             else:
                 if not same_dose(left, right, self.left, self.right):
                     said = self._dose(left, 0), self._dose(right, 1)
-                    yield Step("dose", row, left.id, called(left), "dose", *said, (kind,), index)
+                    yield Step("dose", row, left.id, called(left), say("dose"), *said, (kind,), index)
                 if self._moment(left, 0) != self._moment(right, 1):
                     said = self._moment_words(left, 0), self._moment_words(right, 1)
-                    yield Step("moment", row, left.id, called(left), "goes in", *said, (kind,), index)
+                    yield Step("moment", row, left.id, called(left), say("goes in"), *said, (kind,), index)
 
     def _of_row(self, row: int, pair: Pair) -> Iterator[Step]:
         left, right = pair.left, pair.right
@@ -157,21 +160,21 @@ class Between:
             does = ", ".join((*right.plan_lines(self.system), right.end_line(self.system)))
             yield Step("stage more", row, right.id, right.title, "", "", does)
         elif type(left) is not type(right):
-            kinds = [f"{one.LABEL}, {one.end_line(self.system)}" for one in (left, right)]
-            yield Step("other stage", row, left.id, pair.role, "", kinds[0], kinds[1])
+            kinds = [f"{word(one.LABEL, 'stage')}, {one.end_line(self.system)}" for one in (left, right)]
+            yield Step("other stage", row, left.id, word(pair.role, "stage"), "", kinds[0], kinds[1])
         else:
             for names in _groups(left):
                 if any(getattr(left, name) != getattr(right, name) for name in names):
                     metas = [field_meta(type(left), name) for name in names]
                     said = self._said(left, names, right), self._said(right, names, left)
-                    label = "loads" if names[0] == "steps" else label_of(metas[0])
+                    label = say("loads") if names[0] == "steps" else label_of(metas[0])
                     yield Step("setting", row, left.id, left.title, label, *said, names)
 
     def _said(self, stage: Stage, names: tuple[str, ...], other: Stage) -> str:
         if names[0] == "steps":
             return f"{said_of(stage, field_meta(type(stage), 'steps'), self.system)}; {stage.end_line(self.system)}"
         if names == ("temperature_c",) and getattr(stage, names[0]) is None:
-            return "as it comes"
+            return say("as it comes")
         first = next((name for name in names if getattr(stage, name) is not None), names[0])
         differ = [name for name in names if name != first and getattr(stage, name) not in (None, getattr(other, name))]
         return " ".join(said_of(stage, field_meta(type(stage), name), self.system) for name in (first, *differ))
@@ -190,7 +193,9 @@ class Between:
         row, after = self._moment(given, side)
         stage = (self.rows[row].left, self.rows[row].right)[side]
         assert stage is not None
-        return f"at {stage.title}" + (f" after {show(after, 'duration')}" if after else "")
+        return say("at {title}", title=stage.title) + (
+            say(" after {after}", after=show(after, "duration")) if after else ""
+        )
 
     def _dose(self, given: Dose, side: int) -> str:
         recipe = (self.left, self.right)[side]
@@ -198,8 +203,8 @@ class Between:
         factor = 100.0 / milk.mass_kg if self.rescaled else 1.0
         text = amount_words(given, factor, self.system)
         if isinstance(given, Addition) and given.what == "coagulant":
-            text += f" ({rennet_imcu_per_l(given, milk):.1f} IMCU/L)"
-        return text + (" per 100 kg" if self.rescaled and is_amount(given) else "")
+            text += say(" ({rennet_imcu_per_l:.1f} IMCU/L)", rennet_imcu_per_l=rennet_imcu_per_l(given, milk))
+        return text + (say(" per 100 kg") if self.rescaled and is_amount(given) else "")
 
     def works(self, place: int) -> bool:
         """Whether a step can change anything that is forecast: what lies beyond the first room can't."""
@@ -331,16 +336,16 @@ def _composition(recipe: Recipe) -> tuple[Any, ...]:
 def _milk_words(recipe: Recipe) -> str:
     milk = blend(recipe)
     protein = (milk.casein + milk.whey_protein) / 10.0
-    kinds = " and ".join(sorted({one.species for one in recipe.milks}))
-    return f"{kinds}, {milk.fat / 10.0:.2f} % fat, {protein:.2f} % protein"
+    kinds = listed(sorted({choice(one.species) for one in recipe.milks}))
+    return say("{kinds}, {fat:.2f} % fat, {protein:.2f} % protein", kinds=kinds, fat=milk.fat / 10.0, protein=protein)
 
 
 def _vat_words(recipe: Recipe, per_100kg: bool) -> str:
     """The vat's heating in words."""
     if recipe.vat is None or recipe.vat.power_kw is None:
-        return "none said"
+        return say("none said")
     power = recipe.vat.power_kw * (100.0 / blend(recipe).mass_kg if per_100kg else 1.0)
-    return show(power, "power") + (" per 100 kg" if per_100kg else "")
+    return show(power, "power") + (say(" per 100 kg") if per_100kg else "")
 
 
 def _faces(form: Form | None) -> Any:
@@ -349,9 +354,11 @@ def _faces(form: Form | None) -> Any:
 
 def _form_words(form: Form | None, system: System) -> str:
     if form is None:
-        return "none"
+        return say("none")
     sides = [getattr(form, name) for name in ("diameter_mm", "length_mm", "width_mm", "height_mm")]
-    return f"{form.shape} " + " × ".join(show(side, "length", system=system) for side in sides if side is not None)
+    return f"{choice(form.shape)} " + " × ".join(
+        show(side, "length", system=system) for side in sides if side is not None
+    )
 
 
 def _groups(stage: Stage) -> Iterator[tuple[str, ...]]:

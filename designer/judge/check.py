@@ -21,6 +21,8 @@ from designer.judge.limits import (
 from designer.judge.moments import moments, own_stages, settings
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MET, MILK, NEAR, NOT_MET, Row, Verdict, worst
 from designer.judge.words import in_ten, label_of, milks, usual_words
+from designer.language import either, say, word
+from designer.recipe.field import choice
 from styles.reader import Gate, Rules, Style, Window, style
 from styles.settings import MOMENTS, SETTINGS
 
@@ -55,7 +57,14 @@ def check(forecast: Forecast, of: Style | str, *, rules: Sequence[str] | None = 
         strangers = _strangers(forecast, rule_set)
         if strangers and rules is None:
             whose = milks(rule_set.milk)
-            conditions.append(f"{title(rule_set)} speaks of {whose} milk, not of {strangers}; it is not judged.")
+            conditions.append(
+                say(
+                    "{title} speaks of {whose} milk, not of {strangers}; it is not judged.",
+                    title=title(rule_set),
+                    whose=whose,
+                    strangers=strangers,
+                )
+            )
             continue
         judged.append(rule_set)
         rows.extend(_milk_rows(forecast, rule_set, strangers))
@@ -149,7 +158,7 @@ def _usual_row(
         sentence=usual_words(read, window.low, window.high, unit, decimals),
         source=window.source,
         have=window.have,
-        note=window.note,
+        note=word(window.note, "note"),
         minute=minute,
     )
 
@@ -157,15 +166,21 @@ def _usual_row(
 def _milk_rows(forecast: Forecast, rule_set: Rules, strangers: str) -> Iterator[Row]:
     """What the rules allow in the vat: species, heat treatment."""
     if strangers:
-        words = f"made from {milks(rule_set.milk)} milk; this recipe has {strangers}"
-        yield _fact(MILK, rule_set, "milk", "Milk", NOT_MET, words)
+        words = say(
+            "made from {milks} milk; this recipe has {strangers}", milks=milks(rule_set.milk), strangers=strangers
+        )
+        yield _fact(MILK, rule_set, "milk", say("Milk"), NOT_MET, words)
     heats = {milk.heat for milk in forecast.recipe.milks}
     if rule_set.heat and not heats <= rule_set.heat:
-        asked, here = (
-            " or ".join(sorted(heat.replace("_", " ") for heat in some))
-            for some in (rule_set.heat, heats - rule_set.heat)
+        asked, here = (either(sorted(choice(heat) for heat in some)) for some in (rule_set.heat, heats - rule_set.heat))
+        yield _fact(
+            MILK,
+            rule_set,
+            "heat",
+            say("Heat treatment"),
+            NOT_MET,
+            say("the milk must be {asked}; it is {here}", asked=asked, here=here),
         )
-        yield _fact(MILK, rule_set, "heat", "Heat treatment", NOT_MET, f"the milk must be {asked}; it is {here}")
 
 
 def _age_rows(forecast: Forecast, rule_set: Rules, found: Mapping[str, float], conditions: list[str]) -> Iterator[Row]:
@@ -174,17 +189,25 @@ def _age_rows(forecast: Forecast, rule_set: Rules, found: Mapping[str, float], c
     if least is None or (rule_set.age_if == "raw" and not any(milk.heat in _RAW for milk in forecast.recipe.milks)):
         return
     if rule_set.age_if == "usual":
-        conditions.append(f"{title(rule_set)}: usually ripened for {least:g} days or more.")
+        conditions.append(
+            say("{title}: usually ripened for {least:g} days or more.", title=title(rule_set), least=least)
+        )
         return
-    why = " because the milk is not pasteurised (60 days is not a kill step)" if rule_set.age_if == "raw" else ""
+    why = say(" because the milk is not pasteurised (60 days is not a kill step)") if rule_set.age_if == "raw" else ""
     if "age_days" not in found:
-        conditions.append(f"{title(rule_set)}: must be {least:g} days old before sale{why}.")
+        conditions.append(
+            say("{title}: must be {least:g} days old before sale{why}.", title=title(rule_set), least=least, why=why)
+        )
         return
     margin = found["age_days"] - least
-    short = f"{-margin:.0f} days short of the {least:g} it must be kept{why}"
-    words = short if margin < 0.0 else f"{found['age_days']:.0f} days; must be kept {least:g}{why}"
+    short = say("{margin:.0f} days short of the {least:g} it must be kept{why}", margin=-margin, least=least, why=why)
+    words = (
+        short
+        if margin < 0.0
+        else say("{age_days:.0f} days; must be kept {least:g}{why}", age_days=found["age_days"], least=least, why=why)
+    )
     state = NOT_MET if margin < 0.0 else MET
-    yield _fact(AGE, rule_set, "age_days", "Age", state, words, found["age_days"], least, margin)
+    yield _fact(AGE, rule_set, "age_days", say("Age"), state, words, found["age_days"], least, margin)
 
 
 def _fact(
@@ -206,14 +229,14 @@ def _fact(
         value=value,
         low=low,
         high=None,
-        unit="days" if value is not None else "",
+        unit=say("days") if value is not None else "",
         state=state,
         margin=margin,
         sentence=sentence,
         source=rule_set.source,
         have=rule_set.have,
-        rule=f"{rule_set.name}, {rule_set.rule}",
-        note=rule_set.note,
+        rule=f"{word(rule_set.name, 'rules')}, {rule_set.rule}",
+        note=word(rule_set.note, "note"),
     )
 
 
@@ -224,24 +247,36 @@ def _verdict(
     binding = binding or tuple(row for row in rows if row.section == CLASS)
     sentence = _sentence(one, binding, judged, chance)
     keys = tuple(rule_set.key for rule_set in judged)
-    return Verdict(one.key, one.name, worst(binding), sentence, rows, keys, conditions, chance)
+    return Verdict(one.key, one.title, worst(binding), sentence, rows, keys, conditions, chance)
 
 
 def _sentence(one: Style, binding: tuple[Row, ...], judged: tuple[Rules, ...], chance: float | None) -> str:
     """The verdict in one or two sentences; a forecast is likely inside, never more."""
     outside = [row for row in binding if row.state == NOT_MET]
     if not binding:
-        return f"No limit of {one.name} applies to this recipe."
+        return say("No limit of {name} applies to this recipe.", name=one.title)
     if outside:
-        more = f" (and {len(outside) - 1} more)" if len(outside) > 1 else ""
-        return f"Does not meet {outside[0].rule}: {outside[0].label}, {outside[0].sentence}{more}."
+        more = say(" (and {outside} more)", outside=len(outside) - 1) if len(outside) > 1 else ""
+        return say(
+            "Does not meet {rule}: {label}, {sentence}{more}.",
+            rule=outside[0].rule,
+            label=outside[0].label,
+            sentence=outside[0].sentence,
+            more=more,
+        )
     close = min((row for row in binding if row.section != AGE), key=lambda row: row.margin or 0.0, default=binding[0])
-    names = ", ".join(rule_set.name for rule_set in judged if rule_set.kind not in NOT_BINDING)
-    said = f"closest: {close.label}, {close.sentence}"
-    sure = f"; likely inside all of them: {in_ten(chance)}" if chance is not None and len(binding) > 1 else ""
-    return (
-        f"The forecast lies inside the limits of {names or 'its class'}; {said}{sure}. "
-        "Only an analysis of the cheese can show it."
+    names = ", ".join(word(rule_set.name, "rules") for rule_set in judged if rule_set.kind not in NOT_BINDING)
+    said = say("closest: {label}, {sentence}", label=close.label, sentence=close.sentence)
+    sure = (
+        say("; likely inside all of them: {in_ten}", in_ten=in_ten(chance))
+        if chance is not None and len(binding) > 1
+        else ""
+    )
+    return say(
+        "The forecast lies inside the limits of {names}; {said}{sure}. Only an analysis of the cheese can show it.",
+        names=names or say("its class"),
+        said=said,
+        sure=sure,
     )
 
 

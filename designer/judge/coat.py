@@ -14,6 +14,7 @@ from importlib.resources import files
 
 from designer.forecast import Forecast
 from designer.judge.moments import own_stages
+from designer.language import say, word
 from designer.make import knit, ranges, texture
 from designer.make.caution import Caution
 from designer.recipe.document import Branch, Recipe
@@ -128,17 +129,19 @@ def advise(forecast: Forecast, style: Style | None = None) -> CoatAdvice:
     """What coat this cheese asks for. `style` gives the windows of pH and salt and the middle of the moisture."""
     joined, figures, lane = _joined(forecast), facts(forecast, style), _lane(forecast)
     if joined is None:
-        return CoatAdvice(None, (), None, (), (), figures, "Nothing is formed here, so there is no face to coat.")
+        return CoatAdvice(None, (), None, (), (), figures, say("Nothing is formed here, so there is no face to coat."))
     verdict, gas = knit.knit(joined), _points("gas", figures)
     if lane.coat is not None and lane.coat.kind == "brine":
-        kept = f"Knit {verdict.word}: kept in brine, it needs no coat."
+        kept = say("Knit {word}: kept in brine, it needs no coat.", word=verdict.said)
         return CoatAdvice(verdict, (), None, gas, (), figures, kept)
     options = tuple(sorted((option(coat, figures) for coat in COATS), key=_rank))
     planned = ALIKE.get(lane.coat.kind, lane.coat.kind) if lane.coat is not None else ""
     chosen = next((one for one in options if one.coat == planned), None)
     meanwhile = (*_points("meanwhile", figures), *_remedies(verdict))
     sentence = (
-        "The vat is held for slow acid; nothing is coated or sold before it is released. " if figures["held"] else ""
+        say("The vat is held for slow acid; nothing is coated or sold before it is released. ")
+        if figures["held"]
+        else ""
     )
     sentence += _sentence(verdict, options, chosen)
     return CoatAdvice(verdict, options, chosen, gas, meanwhile, figures, sentence)
@@ -219,8 +222,8 @@ def _points(part: str, figures: Mapping[str, float], coat: str = "", side: str =
     """The rules of one table that carry here, the weightiest first."""
     measures, rules, _ = table()
     found = [
-        Point(rule.says, float(ranges.carries(rule.when, rule.strength, figures, measures)), _figures(rule, figures),
-              rule.source, rule.have)
+        Point(word(rule.says, "coat"), float(ranges.carries(rule.when, rule.strength, figures, measures)),
+              _figures(rule, figures), rule.source, rule.have)
         for rule in rules[part]
         if rule.coat == coat and rule.side == side
     ]  # fmt: skip
@@ -257,7 +260,8 @@ def _condition(rule: _Rule, figures: Mapping[str, float]) -> Condition:
             (low is None or figures[key] >= low) and (high is None or figures[key] <= high)
             for key, (low, high) in rule.when.items()
         )
-    return Condition(rule.says, met, _figures(rule, figures), rule.todo, rule.source, rule.have)
+    says, todo = word(rule.says, "coat"), word(rule.todo, "coat")
+    return Condition(says, met, _figures(rule, figures), todo, rule.source, rule.have)
 
 
 def _remedies(verdict: knit.Knit) -> tuple[Point, ...]:
@@ -265,7 +269,7 @@ def _remedies(verdict: knit.Knit) -> tuple[Point, ...]:
     if verdict.word == knit.WORDS[0]:
         return ()
     return tuple(
-        Point(f"next time: {reason.remedy}", reason.lost, (reason.text,), reason.source, reason.have)
+        Point(say("next time: {remedy}", remedy=reason.remedy), reason.lost, (reason.text,), reason.source, reason.have)
         for reason in verdict.reasons
     )
 
@@ -281,18 +285,28 @@ NAMES: Mapping[str, str] = {
 }
 
 
+def name_of(coat: str) -> str:
+    """What a coat is called, in the language spoken."""
+    return word(NAMES[coat], "coat")
+
+
 def _sentence(verdict: knit.Knit, options: tuple[Option, ...], chosen: Option | None) -> str:
     """The knit, then the planned coat where it suits, else the fittest with its open conditions and what is against."""
     best = chosen if chosen is not None and chosen.stance == options[0].stance else options[0]
-    text = f"Knit {verdict.word}: "
+    text = say("Knit {word}: ", word=verdict.said)
     if best.stance == AGAINST:
-        text += f"no coat fits as it stands; the least unfit is {NAMES[best.coat]}"
+        text += say("no coat fits as it stands; the least unfit is {coat}", coat=name_of(best.coat))
     else:
-        text += f"{NAMES[best.coat]} {'suits' if best.stance == SUITS else 'can do, with care'}"
+        coat = name_of(best.coat)
+        text += say("{coat} suits", coat=coat) if best.stance == SUITS else say("{coat} can do, with care", coat=coat)
     if best.stance != SUITS and best.speaks_against:
         text += f" ({best.speaks_against[0].text})"
     if best.open_conditions:
-        text += ", only if: " + "; ".join(condition.text for condition in best.open_conditions)
+        text += say(", only if: ") + "; ".join(condition.text for condition in best.open_conditions)
     if chosen is not None and chosen is not best and chosen.speaks_against:
-        text += f". Against {NAMES[chosen.coat]}, as planned: {chosen.speaks_against[0].text}"
+        text += say(
+            ". Against {coat}, as planned: {speaks_against}",
+            coat=name_of(chosen.coat),
+            speaks_against=chosen.speaks_against[0].text,
+        )
     return f"{text}."

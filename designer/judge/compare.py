@@ -16,6 +16,7 @@ from designer.judge.align import Pair
 from designer.judge.between import Between, Step
 from designer.judge.movable import moved
 from designer.judge.windows import ranged
+from designer.language import mark, number, say, word
 from designer.make import texture
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
@@ -38,14 +39,14 @@ KEYS = (
 )
 """Outcomes a difference is weighed by."""
 _WORDS: Mapping[str, tuple[str, str]] = {
-    "moisture_pct": ("moister", "drier"),
-    "mnfs_pct": ("moister", "drier"),
-    "ph_24h": ("less acid", "more acid"),
-    "fdm_pct": ("more fat in dry matter", "less fat in dry matter"),
-    "salt_in_moisture_pct": ("saltier", "less salty"),
-    "calcium_mg_per_g_protein": ("more calcium", "less calcium"),
-    "yield_kg_per_100kg": ("more cheese", "less cheese"),
-    "finish_min": ("later", "sooner"),
+    "moisture_pct": (mark("moister"), mark("drier")),
+    "mnfs_pct": (mark("moister"), mark("drier")),
+    "ph_24h": (mark("less acid"), mark("more acid")),
+    "fdm_pct": (mark("more fat in dry matter"), mark("less fat in dry matter")),
+    "salt_in_moisture_pct": (mark("saltier"), mark("less salty")),
+    "calcium_mg_per_g_protein": (mark("more calcium"), mark("less calcium")),
+    "yield_kg_per_100kg": (mark("more cheese"), mark("less cheese")),
+    "finish_min": (mark("later"), mark("sooner")),
 }
 
 
@@ -74,14 +75,14 @@ class Difference:
         if abs(part) < 0.5 * 10.0 ** -_decimals(key):
             return ""
         more, less = _WORDS[key]
-        return f"{amount(key, abs(part))} {more if part > 0.0 else less}"
+        return f"{amount(key, abs(part))} {word(more if part > 0.0 else less)}"
 
     @property
     def consequences(self) -> str:
         """All it is worth, the largest first: "0.9 points drier, 0.3 kg per 100 kg milk less cheese"."""
         ranked = sorted(self.worth, key=lambda key: -abs(self.worth[key]) / _step(key))
         said = [words for key in ranked if key in _WORDS and (words := self.words(key))]
-        return ", ".join(said) or "makes no difference here"
+        return ", ".join(said) or say("makes no difference here")
 
     @property
     def size(self) -> float:
@@ -198,7 +199,7 @@ def usual_make(recipe: Recipe, style: Style) -> Recipe:
                 out = moved(out, one.setting, one.middle)
             except RecipeError:
                 continue  # a figure that can't stand there beside the others stays as it is
-    return edit_recipe(out, name=f"{style.name}, the middle of its windows")
+    return edit_recipe(out, name=say("{name}, the middle of its windows", name=style.title))
 
 
 def _values(made: Forecast | None, recipe: Recipe, measure: Measure) -> Figures:
@@ -260,8 +261,8 @@ def amount(key: str, value: float) -> str:
     quantity = QUANTITIES[key]
     if quantity.kind == "duration":
         return show(round(value), "duration")
-    unit = "points" if quantity.unit.startswith("%") else quantity.unit or "pH"
-    return f"{value:.{_decimals(key)}f} {unit}"
+    unit = say("points") if quantity.unit.startswith("%") else quantity.unit or "pH"
+    return f"{number(value, f'.{_decimals(key)}f')} {unit}"
 
 
 def running(comparison: Comparison, key: str) -> tuple[float, ...]:

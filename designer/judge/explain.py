@@ -14,6 +14,7 @@ from designer.forecast import Forecast, forecast
 from designer.judge import attribution
 from designer.judge.movable import moved
 from designer.judge.windows import Ranged, ranged
+from designer.language import mark, number, say, word
 from designer.make.constants import table
 from designer.quantities import quantity
 from designer.recipe.document import Recipe
@@ -129,15 +130,20 @@ def _can_move(recipe: Recipe, one: Ranged) -> bool:
 def _laws(one: Ranged) -> tuple[Law, ...]:
     rows = table()
     return tuple(
-        Law(name, f"{rows[name].value:g} {rows[name].unit}", rows[name].source, rows[name].have)
+        Law(
+            name,
+            f"{number(value)} {rows[name].unit}",
+            rows[name].source,
+            rows[name].have,
+        )
         for name in LAWS.get(one.setting.field, ())
-        if isinstance(rows[name].value, float)
+        if isinstance(value := rows[name].value, float)
     )
 
 
 def _signed(part: float, decimals: int) -> str:
     sign = "+" if part >= 0.0 else "−"
-    return f"{sign}{abs(part):.{decimals}f}"
+    return f"{sign}{number(abs(part), f'.{decimals}f')}"
 
 
 def _decimals(key: str) -> int:
@@ -147,27 +153,39 @@ def _decimals(key: str) -> int:
 def _link_text(one: Ranged, part: float, key: str) -> str:
     setting = one.setting
     there, usual = setting.shown(), setting.shown(one.middle)
-    return f"{setting.title} {there} instead of {usual} {_signed(part, _decimals(key))}"
+    return say(
+        "{title} {there} instead of {usual} {signed}",
+        title=setting.title,
+        there=there,
+        usual=usual,
+        signed=_signed(part, _decimals(key)),
+    )
 
 
 _MORE_LESS = {
-    "moisture_pct": ("moister", "drier"),
-    "mnfs_pct": ("moister", "drier"),
-    "ph_24h": ("less acid", "more acid"),
-    "salt_pct": ("saltier", "less salty"),
-    "salt_in_moisture_pct": ("saltier", "less salty"),
+    "moisture_pct": (mark("moister"), mark("drier")),
+    "mnfs_pct": (mark("moister"), mark("drier")),
+    "ph_24h": (mark("less acid"), mark("more acid")),
+    "salt_pct": (mark("saltier"), mark("less salty")),
+    "salt_in_moisture_pct": (mark("saltier"), mark("less salty")),
 }
 
 
 def _sentence(key: str, away: float, links: tuple[Link, ...], rest: float) -> str:
     decimals = _decimals(key)
-    unit = "" if key.startswith("ph") else " points" if key.endswith("_pct") else f" {quantity(key).unit}"
-    more, less = _MORE_LESS.get(key, ("more", "less"))
+    unit = "" if key.startswith("ph") else " " + say("points") if key.endswith("_pct") else f" {quantity(key).unit}"
+    more, less = _MORE_LESS.get(key, (mark("more"), mark("less")))
     if abs(away) < 0.5 * 10.0**-decimals:
-        head = "At the middle of the style"
+        head = say("At the middle of the style")
     else:
-        head = f"{abs(away):.{decimals}f}{unit} {more if away > 0.0 else less} than the middle of the style"
+        head = say(
+            "{away:.{decimals}f}{unit} {more} than the middle of the style",
+            away=abs(away),
+            decimals=decimals,
+            unit=unit,
+            more=word(more if away > 0.0 else less),
+        )
     tail = [link.text for link in links]
     if abs(rest) >= 0.5 * 10.0**-decimals or not links:
-        tail.append(f"milk, doses and the rest {_signed(rest, decimals)}")
+        tail.append(say("milk, doses and the rest {signed}", signed=_signed(rest, decimals)))
     return f"{head}: {', '.join(tail)}."

@@ -18,6 +18,8 @@ from designer.judge.moments import moments, settings
 from designer.judge.movable import Movable, movables
 from designer.judge.verdict import LIMIT, NOT_MET
 from designer.judge.windows import ranged
+from designer.judge.words import lowered
+from designer.language import say, word
 from designer.make.caution import Family, limit
 from designer.make.slow_acid import family_of
 from designer.quantities import QUANTITIES
@@ -96,16 +98,23 @@ def freedoms(recipe: Recipe, style: Style | None) -> tuple[Freedom, ...]:
         ):
             continue
         low, high = one.value - STEPS_AT_MOST * one.step, one.value + STEPS_AT_MOST * one.step
-        why, narrowed = f"no more than {STEPS_AT_MOST} steps at once", False
+        why, narrowed = say("no more than {steps_at_most} steps at once", steps_at_most=STEPS_AT_MOST), False
         if one.path in usual:
             range_ = usual[one.path]
             low, high = min(range_.low, one.value), max(range_.high, one.value)
             why = (
-                f"the usual range of {style.name}, {one.shown(range_.low)} to {one.shown(range_.high)}" if style else ""
+                say(
+                    "the usual range of {name}, {low} to {high}",
+                    name=style.title,
+                    low=one.shown(range_.low),
+                    high=one.shown(range_.high),
+                )
+                if style
+                else ""
             )
         elif one.of == "addition" and (ceiling := _ceiling(recipe, one)) is not None:
             high, narrowed = min(high, max(ceiling, one.value)), True
-            why = "the legal ceiling of calcium chloride, 0.02 % of the milk"
+            why = say("the legal ceiling of calcium chloride, 0.02 % of the milk")
         low, high = max(low, one.low, one.step if one.of in DOSES else -math.inf), min(high, one.high)
         least = math.ceil((min(low, one.value) - one.value) / one.step - 1e-6)
         out.append(Freedom(one, least, math.floor((high - one.value) / one.step + 1e-6), why, narrowed))
@@ -168,12 +177,24 @@ def _acid(made: Forecast) -> Iterator[Guard]:
     if family is None:
         return
     if (most := family.ph_6h_watch or family.ph_6h_stop) is not None:
-        yield Guard("ph_6h", None, most, f"acid in time: pH {most:g} at 6 h ({family.name})", True)
+        yield Guard(
+            "ph_6h",
+            None,
+            most,
+            say("acid in time: pH {most:g} at 6 h ({name})", most=most, name=word(family.name, "caution")),
+            True,
+        )
     if (most := family.ph_mill_watch) is not None:
-        yield Guard("ph_mill", None, most, f"acid in time: pH {most:g} at milling ({family.name})", True)
+        yield Guard(
+            "ph_mill",
+            None,
+            most,
+            say("acid in time: pH {most:g} at milling ({name})", most=most, name=word(family.name, "caution")),
+            True,
+        )
     if family.drawn_stop_pct is not None:
         least = family.drawn_stop_pct
-        yield Guard("acidity_drawn_pct", least, None, f"whey drawn at {least:g} % acid or more", True)
+        yield Guard("acidity_drawn_pct", least, None, say("whey drawn at {least:g} % acid or more", least=least), True)
 
 
 def _family(made: Forecast) -> Family | None:
@@ -188,14 +209,14 @@ def _salt(style: Style | None, here: Mapping[str, float]) -> Iterator[Guard]:
         return
     lows = [one.low for one in style.windows_of(key) if one.low is not None] if style is not None else []
     least = min(lows, default=here[key])
-    yield Guard(key, least, None, f"salt in moisture of at least {min(least, here[key]):.1f} %", True)
+    yield Guard(key, least, None, say("salt in moisture of at least {least:.1f} %", least=min(least, here[key])), True)
 
 
 def _law(made: Forecast, style: Style) -> Iterator[Guard]:
     """Limits of law and standards that hold now."""
     for row in check(made, style).section(LIMIT):
         if row.state != NOT_MET and row.quantity in QUANTITIES:
-            yield Guard(row.quantity, row.low, row.high, f"{row.rule}: {row.label.lower()}", True)
+            yield Guard(row.quantity, row.low, row.high, f"{row.rule}: {lowered(row.label)}", True)
 
 
 def _usual(style: Style, here: Mapping[str, float]) -> Iterator[Guard]:
@@ -206,7 +227,9 @@ def _usual(style: Style, here: Mapping[str, float]) -> Iterator[Guard]:
             lows, highs = [one.low for one in windows], [one.high for one in windows]
             low = None if None in lows else min(one for one in lows if one is not None)
             high = None if None in highs else max(one for one in highs if one is not None)
-            yield Guard(key, low, high, f"usual in {style.name}: {label_of(key)}", False)
+            yield Guard(
+                key, low, high, say("usual in {name}: {label_of}", name=style.title, label_of=label_of(key)), False
+            )
 
 
 def label_of(key: str) -> str:

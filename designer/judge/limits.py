@@ -9,7 +9,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.judge.verdict import CLASS, LIMIT, MET, NEAR, NOT_MET, QUALITY, Row
-from designer.judge.words import chance_words, label_of, margin_words
+from designer.judge.words import chance_words, label_of, lowered, margin_words
+from designer.language import say, word
 from styles.reader import Limit, Rules
 
 Members = Mapping[str, NDArray[np.float64]]
@@ -38,8 +39,8 @@ def judge(
             low = limit.low_at(figure("fdm_pct", values.__getitem__)) if limit.bands else limit.low
         except KeyError:
             if unknown is not None:
-                what = label_of(limit.quantity)[0].lower()
-                unknown.append(f"{title(rule_set)} limits {what}, which is not known here.")
+                what = lowered(label_of(limit.quantity)[0])
+                unknown.append(say("{title} limits {what}, which is not known here.", title=title(rule_set), what=what))
             continue
         yield _row(rule_set, limit, value, low, members or {})
 
@@ -99,7 +100,7 @@ def margin_of(value: float, low: float | None, high: float | None) -> float:
 
 def title(rule_set: Rules) -> str:
     """How a rule set is named in a sentence."""
-    return f"{rule_set.name} ({rule_set.rule})"
+    return f"{word(rule_set.name, 'rules')} ({rule_set.rule})"
 
 
 def _row(rule_set: Rules, limit: Limit, value: float, low: float | None, members: Members) -> Row:
@@ -116,9 +117,9 @@ def _row(rule_set: Rules, limit: Limit, value: float, low: float | None, members
     else:
         state = MET if margin >= NEAR_POINTS.get(limit.quantity, NEAR_ELSE) else NEAR
     if below_all:
-        sentence = f"no such cheese below {limit.bands[0][0]:g} % fat in dry matter"
+        sentence = say("no such cheese below {bands:g} % fat in dry matter", bands=limit.bands[0][0])
     else:
-        sentence = margin_words(value, low, limit.high, unit, decimals) + (" at this fat" if limit.bands else "")
+        sentence = margin_words(value, low, limit.high, unit, decimals) + (say(" at this fat") if limit.bands else "")
     if chance is not None:
         sentence += f", {chance_words(chance)}"
     return Row(
@@ -135,8 +136,8 @@ def _row(rule_set: Rules, limit: Limit, value: float, low: float | None, members
         sentence=sentence,
         source=limit.source,
         have=limit.have,
-        rule=f"{rule_set.name}, {limit.rule}",
-        note=limit.note,
+        rule=f"{word(rule_set.name, 'rules')}, {limit.rule}",
+        note=word(limit.note, "note"),
         chance=chance,
     )
 

@@ -19,10 +19,13 @@ from designer.judge.limits import NEAR_ELSE, NEAR_POINTS
 from designer.judge.movable import movables, moved
 from designer.judge.verdict import LIMIT, MET, NOT_MET
 from designer.judge.windows import ranged
+from designer.judge.words import lowered
+from designer.language import either, say
 from designer.quantities import QUANTITIES
 from designer.recipe.document import MilkSource, Recipe
 from designer.recipe.edit import edit_recipe
 from designer.recipe.error import RecipeError
+from designer.recipe.field import choice
 from designer.recipe.file import read
 from designer.recipe.milk import blend
 from designer.recipe.scale import scale
@@ -57,11 +60,11 @@ class Met:
     @property
     def sentence(self) -> str:
         """What was done and what is left, in words."""
-        how = "; ".join(change.sentence() for change in self.changes) or "nothing changed"
+        how = "; ".join(change.sentence() for change in self.changes) or say("nothing changed")
         if self.reached and not self.missed:
-            return f"Forecast inside the limits and usual ranges: {how}."
-        head = "Forecast inside the limits" if self.reached else "Not inside the limits"
-        return f"{head}: {how}. Still outside: {'; '.join(self.missed)}."
+            return say("Forecast inside the limits and usual ranges: {how}.", how=how)
+        head = say("Forecast inside the limits") if self.reached else say("Not inside the limits")
+        return say("{head}: {how}. Still outside: {missed}.", head=head, how=how, missed="; ".join(self.missed))
 
 
 def meet(recipe: Recipe, style: Style | str, *, locks: Collection[tuple[str, str] | str] = ()) -> Met:
@@ -126,7 +129,7 @@ def _usual(made: Forecast, style: Style) -> list[Wanted]:
 def _outside(made: Forecast, style: Style) -> list[str]:
     """Limits not met, in words."""
     rows = check(made, style).limits
-    return [f"{row.rule}: {row.label.lower()}, {row.sentence}" for row in rows if row.state == NOT_MET]
+    return [f"{row.rule}: {lowered(row.label)}, {row.sentence}" for row in rows if row.state == NOT_MET]
 
 
 def _said(before: Forecast, found: Aimed, style: Style) -> Met:
@@ -175,14 +178,15 @@ def first_recipe(milks: Sequence[MilkSource], style: str, *, name: str = "") -> 
     it comes from, what to look at, and how the milk would be standardised. Raises RecipeError, StyleError.
     """
     if not milks:
-        raise RecipeError("a first recipe needs a milk")
+        raise RecipeError(say("a first recipe needs a milk"))
     of = read_style(style)
     example = max(examples(), key=lambda one: _likeness(one, of))
     first = edit_recipe(example, milks=tuple(milks))
     litres = _litres(first)
     scaled = scale(example, litres).recipe
     recipe = edit_recipe(
-        scaled, milks=tuple(milks), style=style, name=name or f"First {of.name}", maker="", place="", notes="",
+        scaled, milks=tuple(milks), style=style, name=name or say("First {name}", name=of.title),
+        maker="", place="", notes="",
     )  # fmt: skip
     for one in ranged(recipe, of):
         try:
@@ -190,15 +194,27 @@ def first_recipe(milks: Sequence[MilkSource], style: str, *, name: str = "") -> 
         except RecipeError:  # bound to another figure of its stage: it stays as in the example
             continue
     met = meet(recipe, of)
-    notes = [f"Drawn from the example “{example.name}”, its settings at the middle of the usual ranges of {of.name}."]
+    notes = [
+        say(
+            "Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.",
+            name=example.name,
+            name2=of.title,
+        )
+    ]
     if example.style != style:
-        notes.append(f"There is no example of {of.name}; look at every stage before you trust it.")
+        notes.append(say("There is no example of {name}; look at every stage before you trust it.", name=of.title))
     strangers = sorted({milk.species for milk in milks} - set(of.milk)) if of.milk else []
     if strangers:
-        notes.append(f"{of.name} is not usually made of {' or '.join(strangers)} milk.")
+        notes.append(
+            say(
+                "{name} is not usually made of {strangers} milk.",
+                name=of.title,
+                strangers=either(choice(one) for one in strangers),
+            )
+        )
     target = usual_target(style)
     ways = met.milk or (() if target is None else offers(met.recipe, target))
-    notes += [f"To standardise: {way.sentence}" for way in ways]
+    notes += [say("To standardise: {sentence}", sentence=way.sentence) for way in ways]
     return Met(
         met.recipe, met.made, met.before, met.changes, met.reached, met.missed, met.worse, met.in_the_way, ways,
         tuple(notes),

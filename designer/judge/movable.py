@@ -11,10 +11,11 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from designer.language import say
 from designer.recipe.document import Addition, Form, MilkSource, Recipe, Starter
 from designer.recipe.edit import edit, edit_addition, edit_form, edit_milk, edit_recipe, edit_starter
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
-from designer.recipe.field import FieldMeta, Model, field_meta, field_metas
+from designer.recipe.field import FieldMeta, Model, choice, field_meta, field_metas
 from designer.recipe.milk import source_milk
 from designer.recipe.reading import checked
 from designer.recipe.stages.press import Press, PressStep
@@ -82,18 +83,18 @@ def movables(recipe: Recipe) -> tuple[Movable, ...]:
 
 def _all(recipe: Recipe) -> Iterator[Movable]:
     room = field_meta(Recipe, "room_c")
-    yield _movable("recipe", "", "room_c", "", "make room", room, recipe.room_c)
+    yield _movable("recipe", "", "room_c", "", say("make room"), room, recipe.room_c)
     for source in recipe.milks:
         yield from _of_milk(source, len(recipe.milks) > 1)
     for starter in recipe.starters:
-        owner = starter.name or f"{starter.kind.replace('_', ' ')} starter"
+        owner = starter.name or say("{kind} starter", kind=choice(starter.kind))
         yield from _of_part("starter", starter, owner, STARTER_FIELDS, dose=True)
     for addition in recipe.additions:
         if addition.what in _WORKING:
-            owner = addition.name or addition.what.replace("_", " ")
+            owner = addition.name or choice(addition.what)
             yield from _of_part("addition", addition, owner, ADDITION_FIELDS, dose=True)
     if recipe.form is not None:
-        yield from _of_part("form", recipe.form, "form", FORM_FIELDS)
+        yield from _of_part("form", recipe.form, say("form"), FORM_FIELDS)
     for stage in made_stages(recipe):
         yield from _of_stage(stage)
 
@@ -135,7 +136,12 @@ def _of_part(of: Of, part: Any, owner: str, fields: tuple[str, ...], *, dose: bo
         value, meta = getattr(part, name), field_meta(_MODELS[of], name)
         if value is None or (name == "after_min" and value == 0.0):
             continue
-        label = {"after_min": "goes in after", "bulk_pct": "dose", "mass_kg": "dose", "volume_l": "dose"}.get(name)
+        label = {
+            "after_min": say("goes in after"),
+            "bulk_pct": say("dose"),
+            "mass_kg": say("dose"),
+            "volume_l": say("dose"),
+        }.get(name)
         found = _movable(of, where, name, owner, label or meta.label, meta, value)
         yield _fine(found) if dose and name != "after_min" else found
 
@@ -190,7 +196,7 @@ def _of_steps(stage: Press) -> Iterator[Movable]:
         for meta in field_metas(type(step)):
             value = getattr(step, meta.name)
             if value is not None:
-                label = f"{meta.label} of step {index + 1}" if many else meta.label
+                label = say("{label} of step {index}", label=meta.label, index=index + 1) if many else meta.label
                 yield _movable("stage", stage.id, f"steps.{index}.{meta.name}", stage.title, label, meta, value)
 
 
@@ -199,8 +205,10 @@ def _of_end(stage: Stage) -> Iterator[Movable]:
     if end.is_state:
         assert end.value is not None
         low, high, step = END_VALUE_RANGE[end.by]
-        what = {"ph": "pH", "floc_multiple": "multiple of flocculation", "whey_off": "whey run off"}.get(end.by, end.by)
-        label = f"ends at {what}" + (f" of the {end.of}" if end.of else "")
+        what = {"ph": "pH", "floc_multiple": say("multiple of flocculation"), "whey_off": say("whey run off")}.get(
+            end.by, choice(end.by)
+        )
+        label = say("ends at {what}", what=what) + (say(" of the {of}", of=choice(end.of)) if end.of else "")
         kind = END_VALUE_KIND[end.by]
         yield Movable("stage", stage.id, "end.value", stage.title, label, kind, step, low, high, end.value)
     elif not isinstance(stage, Press):  # there the steps hold the length

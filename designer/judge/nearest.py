@@ -14,9 +14,11 @@ from designer.forecast import Forecast, forecast
 from designer.judge.meet import Met, meet
 from designer.judge.moments import moments, settings
 from designer.judge.words import label_of
+from designer.language import either, number, say, word
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_coat, insert, new_stage, remove
 from designer.recipe.error import RecipeError
+from designer.recipe.field import choice
 from designer.recipe.stages.kinds import KINDS
 from designer.recipe.stages.salt import Salt
 from styles.reader import Style, house_keys, styles
@@ -65,8 +67,15 @@ class Gap:
     def sentence(self) -> str:
         """ "Moisture 41.2 %, there 36 to 39.5 %"."""
         label, unit, decimals = _label(self.key)
-        ends = [f"{end:.{decimals}f}" for end in (self.low, self.high) if end is not None]
-        return f"{label} {self.value:.{decimals}f}, there {' to '.join(ends)} {unit}".rstrip()
+        ends = [number(end, f".{decimals}f") for end in (self.low, self.high) if end is not None]
+        return say(
+            "{label} {value:.{decimals}f}, there {ends} {unit}",
+            label=label,
+            value=self.value,
+            decimals=decimals,
+            ends=say(" to ").join(ends),
+            unit=unit,
+        ).rstrip()
 
 
 def _label(key: str) -> tuple[str, str, int]:
@@ -91,12 +100,12 @@ class Near:
     @property
     def sentence(self) -> str:
         """What lies between, in words."""
-        said = [f"with {KINDS[kind].LABEL}" for kind in self.missing]
-        said += [f"without {KINDS[kind].LABEL}" for kind in self.extra]
-        said += [f"a {self.rind} rind"] if self.rind else []
-        said += [] if self.milk else ["another animal's milk"]
+        said = [say("with {stage}", stage=word(KINDS[kind].LABEL, "stage")) for kind in self.missing]
+        said += [say("without {stage}", stage=word(KINDS[kind].LABEL, "stage")) for kind in self.extra]
+        said += [say("a {rind} rind", rind=choice(self.rind))] if self.rind else []
+        said += [] if self.milk else [say("another animal's milk")]
         said += [gap.sentence for gap in self.gaps if gap.steps > 0.0]
-        return "; ".join(said) or "it is one by all that is known of it here"
+        return "; ".join(said) or say("it is one by all that is known of it here")
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,18 +143,34 @@ def way_to(recipe: Recipe, near: Near) -> Way:
     """The smallest change found that makes of the recipe a cheese of that style. Raises RecipeError."""
     other_set = [kind for kind in (*near.missing, *near.extra) if kind in _SETS]
     if other_set:
-        words = (
-            f"{near.style.name} sets another way ({near.sentence}): that is another recipe, not a change of this one."
+        words = say(
+            "{name} sets another way ({sentence}): that is another recipe, not a change of this one.",
+            name=near.style.title,
+            sentence=near.sentence,
         )
         return Way(near, (), None, float("inf"), words)
     changed, said = _restaged(recipe, near)
     met = meet(changed, near.style)
     size = STAGE * len(said) + sum(abs(change.steps) for change in met.changes)
-    how = "; ".join([*said, *(change.sentence() for change in met.changes)]) or "nothing"
-    head = "inside its limits" if met.reached else "nearer, but not inside its limits"
-    tail = "".join(f" Milk: {offer.sentence}" for offer in met.milk[:1])
-    tail += "" if near.milk else f" {near.style.name} is made of {' or '.join(near.style.milk)} milk."
-    return Way(near, said, met, size, f"{near.style.name}, {head}, to change: {how}.{tail}")
+    how = "; ".join([*said, *(change.sentence() for change in met.changes)]) or say("nothing")
+    head = say("inside its limits") if met.reached else say("nearer, but not inside its limits")
+    tail = "".join(say(" Milk: {sentence}", sentence=offer.sentence) for offer in met.milk[:1])
+    tail += (
+        ""
+        if near.milk
+        else say(
+            " {name} is made of {milk} milk.",
+            name=near.style.title,
+            milk=either(choice(one) for one in near.style.milk),
+        )
+    )
+    return Way(
+        near,
+        said,
+        met,
+        size,
+        say("{name}, {head}, to change: {how}.{tail}", name=near.style.title, head=head, how=how, tail=tail),
+    )
 
 
 # --- How far ---------------------------------------------------------------------------------------------------------
@@ -243,15 +268,19 @@ def _restaged(recipe: Recipe, near: Near) -> tuple[Recipe, tuple[str, ...]]:
                 recipe = remove(recipe, stage.id)
             except RecipeError:  # the only stage of the make
                 continue
-            said.append(f"without {stage.title}")
+            said.append(say("without {stage}", stage=stage.title))
     for kind in near.missing:
         before = [stage for stage in recipe.stages if _ORDER.index(stage.kind) < _ORDER.index(kind)]
         new = new_stage(recipe, kind)
         recipe = insert(recipe, new, after_id=before[-1].id if before else None)
-        said.append(f"{new.title} after {before[-1].title}" if before else f"{new.title} first")
+        said.append(
+            say("{title} after {title2}", title=new.title, title2=before[-1].title)
+            if before
+            else say("{title} first", title=new.title)
+        )
     if near.rind:
         recipe = edit_coat(recipe, kind=near.rind)
-        said.append(f"a {near.rind} rind")
+        said.append(say("a {rind} rind", rind=choice(near.rind)))
     return recipe, tuple(said)
 
 

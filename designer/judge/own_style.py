@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from designer.forecast import Forecast
 from designer.judge.moments import moments, settings
+from designer.language import say
 from styles.house import Figures, from_make
 from styles.reader import Style
 from styles.settings import COMPOSITION, MOMENTS, SETTINGS
@@ -39,4 +40,4 @@ def figures_of(made: Forecast) -> Figures:
 def own_style(made: Forecast, name: str, *, like: Style | None = None) -> Style:
     """A house style around a forecast, its milk that of the recipe; `like` lends family, rooms and words."""
     milk = sorted({source.species for source in made.recipe.milks})
-    return from_make(name, figures_of(made), of=f"forecast of {made.recipe.name}", like=like, milk=milk)
+    return from_make(name, figures_of(made), of=say("forecast of {name}", name=made.recipe.name), like=like, milk=milk)

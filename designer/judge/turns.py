@@ -12,6 +12,7 @@ from functools import cache
 from importlib.resources import files
 
 from designer.judge.movable import Movable
+from designer.language import word
 from designer.recipe.document import Recipe
 
 
@@ -23,12 +24,17 @@ class Turn:
     kinds: tuple[str, ...]
     field: str
     outcome: str
-    text: str
+    english: str
     source: str
     have: str
     low: float | None = None
     high: float | None = None
     needs: tuple[str, ...] = ()
+
+    @property
+    def text(self) -> str:
+        """What to say, in the language spoken."""
+        return word(self.english, "caution")
 
 
 @cache

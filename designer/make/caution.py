@@ -9,6 +9,8 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
+from designer.language import fill
+
 LEVELS = ("stop", "watch", "note")
 
 
@@ -79,7 +81,7 @@ def limit(key: str) -> Limit:
 def say(row: str, stage: str = "", **figures: object) -> Caution:
     """The caution of a row of safety.toml with its figures filled in; `source` among them fills the row's source."""
     words = table()["say"][row]
-    text, source = words["text"].format(**figures), words["source"].format(**figures)
+    text, source = fill(words["text"], "caution", **figures), words["source"].format(**figures)
     return Caution(words["code"], words["level"], text, source, stage)
 
 

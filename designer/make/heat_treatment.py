@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from designer.language import say
+
 SOURCE = "US PMO pasteurisation table, as in 21 CFR 131.3, Texas administrative rules and Michigan MCL 288.697"
 RICH_FROM_FAT_PCT = 10.0
 
@@ -71,16 +73,24 @@ def treatment(temp_c: float, seconds: float, fat_pct: float = 4.0, rule: str = "
     """One sentence on a hold: which pair it meets, or that it meets none and which is the nearest."""
     pair = pair_met(temp_c, seconds, fat_pct, rule)
     if pair is not None:
-        return (
-            f"Meets the listed pair {pair.temp_c:g} °C for {_time(pair.seconds)} ({pair.rule}), if the air above the "
-            "milk and its slowest particle were that hot for that long."
+        return say(
+            "Meets the listed pair {temp_c:g} °C for {seconds} ({rule}), if the air above the milk "
+            "and its slowest particle were that hot for that long.",
+            temp_c=pair.temp_c,
+            seconds=_time(pair.seconds),
+            rule=pair.rule,
         )
     near = min(legal_pairs(fat_pct, rule), key=lambda one: abs(one.temp_c - temp_c))
-    return (
-        f"{temp_c:.4g} °C for {_time(seconds)} is no listed pair; the nearest is {near.temp_c:g} °C for "
-        f"{_time(near.seconds)} ({near.rule}). The law counts this milk as raw."
+    return say(
+        "{temp_c:.4g} °C for {seconds} is no listed pair; the nearest is {temp_c2:g} °C for "
+        "{seconds2} ({rule}). The law counts this milk as raw.",
+        temp_c=temp_c,
+        seconds=_time(seconds),
+        temp_c2=near.temp_c,
+        seconds2=_time(near.seconds),
+        rule=near.rule,
     )
 
 
 def _time(seconds: float) -> str:
-    return f"{seconds / 60:g} min" if seconds >= 60 else f"{seconds:g} s"
+    return say("{seconds:g} min", seconds=seconds / 60) if seconds >= 60 else say("{seconds:g} s", seconds=seconds)

@@ -15,6 +15,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer import language
+from designer.language import say
 from designer.make import constants
 from designer.make.seen import Curves, Series, StageDone
 from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_AIR, PLACE_DRAINED, PLACE_MOULD, PLACE_PRESS
@@ -77,9 +79,16 @@ class Knit:
     def sentence(self) -> str:
         """The word with its first reason."""
         if not self.reasons:
-            return f"The cheese is likely {self.word}."
-        link = "; what costs it most:" if self.word == WORDS[0] else ":"
-        return f"The cheese is likely {self.word}{link} {self.reasons[0].text}"
+            return say("The cheese is likely {word}.", word=self.said)
+        first = self.reasons[0].text
+        if self.word == WORDS[0]:
+            return say("The cheese is likely {word}; what costs it most: {reason}", word=self.said, reason=first)
+        return say("The cheese is likely {word}: {reason}", word=self.said, reason=first)
+
+    @property
+    def said(self) -> str:
+        """The word in the language spoken."""
+        return language.word(self.word, "knit")
 
 
 @cache
@@ -202,13 +211,14 @@ def knit(curd: Joining) -> Knit:
     value, runs = float(score(curd)), float(by_itself(curd))
     lost = {key: (1.0 - runs) * (1.0 - float(left)) for key, left in factors(curd).items()}
     ranked = sorted((key for key in lost if lost[key] >= WORTH_A_LINE), key=lambda key: -lost[key])
-    return Knit(value, word(value), tuple(_reason(key, lost[key], curd) for key in ranked), MEANS[word(value)])
+    means = {coat: language.word(said, "knit") for coat, said in MEANS[word(value)].items()}
+    return Knit(value, word(value), tuple(_reason(key, lost[key], curd) for key in ranked), means)
 
 
 def _reason(key: str, lost: float, curd: Joining) -> Reason:
     text, remedy, source, have = _REASONS[key]
     figures = {name: getattr(curd, name) for name in Joining.__dataclass_fields__}
-    return Reason(key, lost, text.format(**figures), remedy, source, have)
+    return Reason(key, lost, language.fill(text, "knit", **figures), language.word(remedy, "knit"), source, have)
 
 
 _FISK_206 = "Thom & Fisk 1918, The Book of Cheese, s. 206"

@@ -13,6 +13,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.language import say
 from designer.make.path import phase_mass
 from designer.make.state import (
     ACID_IN,
@@ -141,7 +142,7 @@ def _whey(y: State, p: Any, taken: State) -> tuple[State, bool]:
     for phase, in_vat in ((GONE, False), (WHEY, True)):
         if float(phase_mass(collected, phase, p)) >= NOTHING_KG:
             return np.array(collected[phase : phase + PHASE]), in_vat
-    raise PartingError("there is no whey there yet")
+    raise PartingError(say("there is no whey there yet"))
 
 
 def _drawn(y: State, share: float) -> State:
@@ -191,7 +192,7 @@ def whey_of(y: State, p: Any, source: State) -> tuple[State, Any, float]:
 
 def _milk(y: State) -> State:
     if y[0, GRAIN] > 0.0:
-        raise PartingError("cream is taken from the milk, before it is cut")
+        raise PartingError(say("cream is taken from the milk, before it is cut"))
     return np.asarray(y[0])
 
 
@@ -207,7 +208,7 @@ def cream_of(y: State, p: Any) -> tuple[State, Any, float]:
     milk = _milk(y)
     _, kg, serum = _creamed(milk, p, 1.0)
     if kg < NOTHING_KG:
-        raise PartingError("there is no cream in this milk")
+        raise PartingError(say("there is no cream in this milk"))
     out = np.zeros_like(milk)
     out[T] = milk[T]
     out[CURD : CURD + PHASE] = milk[CURD : CURD + PHASE] * serum / kg

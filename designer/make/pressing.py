@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from math import pi
 
+from designer.language import say
+
 GRAVITY_M_S2 = 9.81
 
 
@@ -32,7 +34,9 @@ def hang_kg(force: float, ratio: float, arm_kg: float = 0.0) -> float:
     Any unit of mass will do, if it is the same in all. ValueError where the arm alone is too heavy.
     """
     if arm_kg > force:
-        raise ValueError(f"the arm alone presses with {arm_kg:g}, more than the {force:g} wanted")
+        raise ValueError(
+            say("the arm alone presses with {arm_kg:g}, more than the {force:g} wanted", arm_kg=arm_kg, force=force)
+        )
     return (force - arm_kg) / ratio
 
 

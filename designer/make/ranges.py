@@ -11,6 +11,7 @@ from typing import Any
 
 import numpy as np
 
+from designer.language import number, word
 from styles.reader import parse_range
 
 Ranges = Mapping[str, tuple[float | None, float | None]]
@@ -29,7 +30,8 @@ class Measure:
 
     def shown(self, value: float) -> str:
         """Label, value and unit: "pH 5.16", "calcium 584 mmol per kg solids-not-fat"."""
-        return f"{self.label} {value:.{self.decimals}f} {self.unit}".rstrip()
+        unit = word(self.unit, "unit")
+        return f"{word(self.label, 'quantity')} {number(value, f'.{self.decimals}f')} {unit}".rstrip()
 
 
 def measures(groups: Mapping[str, Mapping[str, Any]]) -> dict[str, Measure]:

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import numpy as np
 
+from designer.language import say
+
 STRENGTH_PCT = np.array([0, 1, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26.0])
 DENSITY_20C = np.array(
     [
@@ -48,7 +50,14 @@ def strength_of_density(density_kg_m3: float, temp_c: float = 20.0) -> float:
     """Strength [% w/w] of a brine of that density [kg/m³]; ValueError outside water..saturated."""
     weak, strong = density_handbook_1974(0.0, temp_c), density_handbook_1974(SATURATED_PCT, temp_c)
     if not weak - 1e-9 <= density_kg_m3 <= strong + 1e-9:
-        raise ValueError(f"A brine at {temp_c:g} °C weighs between {weak:.0f} and {strong:.0f} kg per m³.")
+        raise ValueError(
+            say(
+                "A brine at {temp_c:g} °C weighs between {weak:.0f} and {strong:.0f} kg per m³.",
+                temp_c=temp_c,
+                weak=weak,
+                strong=strong,
+            )
+        )
     low, high = 0.0, SATURATED_PCT
     for _ in range(60):
         middle = (low + high) / 2.0
@@ -107,14 +116,26 @@ def strength_of_saturation(saturation: float) -> float:
 def top_up_kg(brine_kg: float, strength_pct: float, wanted_pct: float) -> float:
     """Dry salt [kg] that brings a brine to the strength wanted; ValueError if it is stronger already."""
     if wanted_pct < strength_pct:
-        raise ValueError(f"The brine is at {strength_pct:g} % already; to weaken it to {wanted_pct:g} % add water.")
+        raise ValueError(
+            say(
+                "The brine is at {strength_pct:g} % already; to weaken it to {wanted_pct:g} % add water.",
+                strength_pct=strength_pct,
+                wanted_pct=wanted_pct,
+            )
+        )
     return brine_kg * (wanted_pct - strength_pct) / (100.0 - _checked(wanted_pct))
 
 
 def weaken_kg(brine_kg: float, strength_pct: float, wanted_pct: float) -> float:
     """Water [kg] that brings a brine down to the strength wanted; ValueError if it is weaker already."""
     if wanted_pct > strength_pct:
-        raise ValueError(f"The brine is at {strength_pct:g} %; to strengthen it to {wanted_pct:g} % add salt.")
+        raise ValueError(
+            say(
+                "The brine is at {strength_pct:g} %; to strengthen it to {wanted_pct:g} % add salt.",
+                strength_pct=strength_pct,
+                wanted_pct=wanted_pct,
+            )
+        )
     return brine_kg * (_checked(strength_pct) / wanted_pct - 1.0)
 
 
@@ -132,19 +153,25 @@ def after_cheese(brine_kg: float, strength_pct: float, salt_taken_kg: float, wat
     """Strength [% w/w] of a brine when cheeses have taken salt from it and given water to it."""
     salt = brine_kg * _checked(strength_pct) / 100.0 - salt_taken_kg
     if salt < 0.0:
-        raise ValueError("the cheeses can't take more salt than the brine holds")
+        raise ValueError(say("the cheeses can't take more salt than the brine holds"))
     return 100.0 * salt / (brine_kg - salt_taken_kg + water_given_kg)
 
 
 def in_words(strength_pct: float, *, undissolved: bool = False, temp_c: float = 15.0) -> str:
     """A brine every way it is said. "Saturated" is said of 26.4 % alone, or where salt lies undissolved in it."""
     if undissolved or strength_pct >= SATURATED_PCT - 0.05:
-        return f"saturated, {SATURATED_PCT} % w/w"
-    return (
-        f"{strength_pct:.1f} % w/w, {grams_per_litre(strength_pct, temp_c) / 10.0:.1f} % w/v, "
-        f"{salt_per_water(strength_pct):.1f} g per 100 g water, "
-        f"{density_handbook_1974(strength_pct, temp_c) / 1000.0:.3f} kg/L at {temp_c:g} °C, "
-        f"{baume(strength_pct):.1f} °Bé, {saturation_pct(strength_pct):.0f} % of saturation"
+        return say("saturated, {saturated_pct} % w/w", saturated_pct=SATURATED_PCT)
+    return say(
+        "{strength_pct:.1f} % w/w, {grams_per_litre:.1f} % w/v, {salt_per_water:.1f} g per 100 g "
+        "water, {density_handbook_1974:.3f} kg/L at {temp_c:g} °C, {baume:.1f} °Bé, "
+        "{saturation_pct:.0f} % of saturation",
+        strength_pct=strength_pct,
+        grams_per_litre=grams_per_litre(strength_pct, temp_c) / 10.0,
+        salt_per_water=salt_per_water(strength_pct),
+        density_handbook_1974=density_handbook_1974(strength_pct, temp_c) / 1000.0,
+        temp_c=temp_c,
+        baume=baume(strength_pct),
+        saturation_pct=saturation_pct(strength_pct),
     )
 
 
@@ -152,7 +179,11 @@ def _checked(strength_pct: float) -> float:
     """The strength itself, or ValueError: more than saturated is a mix-up of units."""
     if not 0.0 <= strength_pct <= SATURATED_PCT + 1e-9:
         raise ValueError(
-            f"{strength_pct:g} % by weight is no brine: a saturated one holds {SATURATED_PCT} % "
-            "(that is 35.9 g of salt per 100 g of water, the other way to say it)."
+            say(
+                "{strength_pct:g} % by weight is no brine: a saturated one holds {saturated_pct} % (that "
+                "is 35.9 g of salt per 100 g of water, the other way to say it).",
+                strength_pct=strength_pct,
+                saturated_pct=SATURATED_PCT,
+            )
         )
     return strength_pct

@@ -5,6 +5,8 @@ Definitions from memory (high) unless said; conversions between strength units a
 
 from __future__ import annotations
 
+from designer.language import say
+
 POUND_KG = 0.45359237
 MILK_KG_PER_L = 1.03
 LACTIC_G_MOL = 90.08
@@ -104,9 +106,14 @@ def reading_changed(naoh_ml: float, sample_ml: float, new_sample_ml: float, norm
     if new_sample_ml == sample_ml:
         return ""
     before, now = (lactic_pct_of_titration(naoh_ml, sample, normality) for sample in (sample_ml, new_sample_ml))
-    return (
-        f"With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, "
-        f"not {before:.3f} %: read the burette again, or put the sample back."
+    return say(
+        "With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} "
+        "mL mean {now:.3f} %, not {before:.3f} %: read the burette again, or put the sample back.",
+        new_sample_ml=new_sample_ml,
+        sample_ml=sample_ml,
+        naoh_ml=naoh_ml,
+        now=now,
+        before=before,
     )
 
 

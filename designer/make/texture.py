@@ -16,6 +16,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.language import say
+from designer.language import word as told
 from designer.make import ranges
 from designer.make.ranges import Measure
 from designer.make.seen import Figure
@@ -65,7 +67,8 @@ class Word:
     @property
     def said(self) -> str:
         """The word as it is said: "firm", "rather pliable"."""
-        return self.word if self.degree >= PLAINLY_FROM else f"rather {self.word}"
+        plain = told(self.word, "texture")
+        return plain if self.degree >= PLAINLY_FROM else say("rather {word}", word=plain)
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +83,7 @@ class Texture:
     def sentence(self) -> str:
         """ "Firm, rather pliable: pH near 5.1 with about 600 mmol of calcium is ..." """
         said = ", ".join(word.said for word in self.words)
-        return f"{said[0].upper()}{said[1:]}: {self.words[0].because[0].rule.says}."
+        return f"{said[0].upper()}{said[1:]}: {told(self.words[0].because[0].rule.says, 'texture')}."
 
 
 @cache
@@ -95,9 +98,9 @@ def read(text: str) -> tuple[Mapping[str, Measure], tuple[Rule, ...]]:
     measures = ranges.measures(document["figure"])
     rules = []
     for number, fields in enumerate(document["rule"], 1):
-        place = f"texture rule {number}, “{fields.get('word', '?')}”"
+        place = say("texture rule {number}, “{word}”", number=number, word=fields.get("word", "?"))
         if fields.get("word") not in WORDS:
-            raise ValueError(f"{place}: the word is none of {', '.join(WORDS)}")
+            raise ValueError(say("{place}: the word is none of {words}", place=place, words=", ".join(WORDS)))
         when = ranges.ranges(fields["when"], measures, place)
         rules.append(Rule(**(fields | {"when": when})))
     return measures, tuple(rules)
@@ -146,9 +149,14 @@ def texture(figures: Mapping[str, float], draws: Mapping[str, Any] | None = None
     degrees = {word: float(degree_of(word, figures)) for word in WORDS}
     ranked = sorted(WORDS, key=lambda word: -degrees[word])
     said = [ranked[0], *(word for word in ranked[1:] if degrees[word] >= SAID_FROM)]
-    unsaid = "" if "mnfs_off" in figures else (
-        "Without a style there is no middle to hold the moisture against, so soft and dry are judged by class alone."
-    )  # fmt: skip
+    unsaid = (
+        ""
+        if "mnfs_off" in figures
+        else say(
+            "Without a style there is no middle to hold the moisture against, "
+            "so soft and dry are judged by class alone."
+        )
+    )
     return Texture(tuple(_word(word, degrees[word], figures, draws) for word in said), dict(figures), unsaid)
 
 
@@ -199,6 +207,13 @@ def _turn(rule: Rule, figures: Mapping[str, float]) -> str:
             if near is None or distance < near[0]:
                 inside = figures[key] >= limit if way == "below" else figures[key] <= limit
                 side = way if inside else {"below": "above", "above": "below"}[way]
-                turns = "less so" if inside else "more so"
-                near = (distance, f"{turns} {side} {measure.shown(limit)}")
+                near = (distance, _turn_words(inside, side, measure.shown(limit)))
     return near[1] if near else ""
+
+
+def _turn_words(inside: bool, side: str, limit: str) -> str:
+    if inside:
+        return (
+            say("less so below {limit}", limit=limit) if side == "below" else say("less so above {limit}", limit=limit)
+        )
+    return say("more so below {limit}", limit=limit) if side == "below" else say("more so above {limit}", limit=limit)

@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable
 
 from designer.forecast import Forecast, StageForecast
+from designer.language import say
 from designer.plan.clock import Clock
 from designer.plan.weigh_out import degrees
 from designer.recipe.document import Recipe
@@ -49,8 +50,10 @@ def _flocculation(forecast: Forecast, clock: Clock) -> str:
         middle = max(4, round(planned.value))
         apart = max(2, round(middle / 4))
         flocs = [middle + apart * step for step in (-1, 0, 1, 2)]
-        cuts = " · ".join(f"{floc} min, cut {clock.read(rennet + floc * stage.end.value)}" for floc in flocs)
-        return f"Floc early or late: cut at {stage.end.value:g} × floc. Floc {cuts}."
+        cuts = " · ".join(
+            say("{floc} min, cut {time}", floc=floc, time=clock.read(rennet + floc * stage.end.value)) for floc in flocs
+        )
+        return say("Floc early or late: cut at {value:g} × floc. Floc {cuts}.", value=stage.end.value, cuts=cuts)
     return ""
 
 
@@ -74,8 +77,15 @@ def _wait(forecast: Forecast, stage: AnyStage, done: StageForecast, clock: Clock
         return ""
     wait, latest = show(0.1 / slope, "duration", decimals=0), clock.read(done.start_min + stage.end.planned_min)
     name = f"{stage.title[:1].upper()}{stage.title[1:]}"
-    text = f"{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once."
-    return text + (f" 10 min more: {drier:.1f} points drier." if drier > 0.05 and stage.PLACE > PLACE_MILK else "")
+    text = say(
+        "{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once.",
+        name=name,
+        wait=wait,
+        latest=latest,
+    )
+    return text + (
+        say(" 10 min more: {drier:.1f} points drier.", drier=drier) if drier > 0.05 and stage.PLACE > PLACE_MILK else ""
+    )
 
 
 def _cook(forecast: Forecast, system: System, *, edit: Change, run: Run, high_c: float | None) -> str:
@@ -93,13 +103,29 @@ def _cook(forecast: Forecast, system: System, *, edit: Change, run: Run, high_c:
     sourer = _difference(forecast, warmer, "ph_24h")
     if drier is None or abs(drier) < 0.05:
         return ""
-    step = "1 °C" if degrees(system) == "°C" else f"{convert(1.0, 'temperature_difference', '°F'):.1f} °F"
-    way = "drier" if drier < 0.0 else "moister"
-    limit = f", not above {show(high_c, 'temperature', system=system)}," if high_c is not None else ""
-    text = f"Curd too soft at the end of the cook: {step} warmer{limit} ends {abs(drier):.1f} points {way}"
+    step = (
+        "1 °C"
+        if degrees(system) == "°C"
+        else say("{convert:.1f} °F", convert=convert(1.0, "temperature_difference", "°F"))
+    )
+    way = say("drier") if drier < 0.0 else say("moister")
+    limit = (
+        say(", not above {high_c},", high_c=show(high_c, "temperature", system=system)) if high_c is not None else ""
+    )
+    text = say(
+        "Curd too soft at the end of the cook: {step} warmer{limit} ends {drier:.1f} points {way}",
+        step=step,
+        limit=limit,
+        drier=abs(drier),
+        way=way,
+    )
     if sourer is not None and abs(sourer) >= 0.01:
-        text += f" and {abs(sourer):.2f} pH {'lower' if sourer < 0.0 else 'higher'} at 24 h"
-    return f"{text}; too firm: the other way."
+        text += say(
+            " and {sourer:.2f} pH {sourer2} at 24 h",
+            sourer=abs(sourer),
+            sourer2=say("lower") if sourer < 0.0 else say("higher"),
+        )
+    return say("{said}; too firm: the other way.", said=text)
 
 
 def _difference(one: Forecast, other: Forecast, key: str) -> float | None:

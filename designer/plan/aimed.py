@@ -13,6 +13,7 @@ from designer.forecast import Forecast
 from designer.judge.aim import Aimed, AimError, Change, Wanted, at
 from designer.judge.meet import Met
 from designer.judge.movable import movables
+from designer.language import say
 from designer.plan.as_json import number
 from designer.plan.variants import outcomes_table
 from designer.quantities import QUANTITIES
@@ -27,15 +28,25 @@ def wanted(text: str) -> Wanted:
     """ "moisture=38", "ph_24h=5.1..5.2", "salt_in_moisture>=4.5", "finish <= 12 h" as an outcome wanted. AimError."""
     match = _WANTED.fullmatch(text)
     if match is None:
-        raise AimError(f"“{text}” can't be read; write for example moisture=38, ph_24h=5.1..5.2 or finish<=12 h.")
+        raise AimError(
+            say("“{said}” can't be read; write for example moisture=38, ph_24h=5.1..5.2 or finish<=12 h.", said=text)
+        )
     key = next((match[1] + tail for tail in _TAILS if match[1] + tail in QUANTITIES), None)
     if key is None:
         known = ", ".join(sorted(QUANTITIES))
-        raise AimError(f"“{match[1]}” is no outcome; there are: {known}.")
+        raise AimError(say("“{match}” is no outcome; there are: {known}.", match=match[1], known=known))
     value = _number(key, match[3])
     if match[4] is not None:
         if match[2] != "=":
-            raise AimError(f"“{text}” can't be read; a range is written {match[1]}={match[3]}..{match[4]}.")
+            raise AimError(
+                say(
+                    "“{said}” can't be read; a range is written {match}={match2}..{match3}.",
+                    said=text,
+                    match=match[1],
+                    match2=match[3],
+                    match3=match[4],
+                )
+            )
         return Wanted(key, value, _number(key, match[4]))
     if match[2] == "=":
         return at(key, value)
@@ -61,7 +72,11 @@ def lock(recipe: Recipe, text: str) -> tuple[str, str] | str:
         if ".".join(path) == text:
             return path
     raise AimError(
-        f"There is nothing to lock called “{text}”; write the id of a stage or dose, or for example warm.temperature_c."
+        say(
+            "There is nothing to lock called “{said}”; write the id of a stage or dose, or for "
+            "example warm.temperature_c.",
+            said=text,
+        )
     )
 
 
@@ -116,30 +131,31 @@ def _outcomes(before: Forecast, after: Forecast) -> dict[str, Any]:
 def print_aimed(found: Aimed, system: System = "metric") -> None:
     """The changes, the outcomes before and after, and what gets worse or is in the way."""
     console = Console(highlight=False)
-    console.print(Text("Reached." if found.reached else "Not reached; this is the nearest."))
+    console.print(Text(say("Reached.") if found.reached else say("Not reached; this is the nearest.")))
     _print(console, found.changes, found.before, found.made, system)
-    _listed(console, "Gets worse", found.worse)
-    _listed(console, "In the way", [one.sentence for one in found.in_the_way])
+    _listed(console, say("Gets worse"), found.worse)
+    _listed(console, say("In the way"), [one.sentence for one in found.in_the_way])
 
 
 def print_met(found: Met, system: System = "metric") -> None:
     """The same for a recipe brought to a style."""
     console = Console(highlight=False)
-    console.print(Text("The forecast lies inside the limits." if found.reached else "Limits are not met."))
+    console.print(Text(say("The forecast lies inside the limits.") if found.reached else say("Limits are not met.")))
     _print(console, found.changes, found.before, found.made, system)
-    _listed(console, "Still outside", found.missed)
-    _listed(console, "Gets worse", found.worse)
-    _listed(console, "The milk", [one.sentence for one in found.milk])
-    _listed(console, "Notes", [one for one in found.notes if not one.startswith("To standardise")])
+    _listed(console, say("Still outside"), found.missed)
+    _listed(console, say("Gets worse"), found.worse)
+    _listed(console, say("The milk"), [one.sentence for one in found.milk])
+    offered = [offer.sentence for offer in found.milk]
+    _listed(console, say("Notes"), [one for one in found.notes if not any(one.endswith(said) for said in offered)])
 
 
 def _print(console: Console, changes: Sequence[Change], before: Forecast, after: Forecast, system: System) -> None:
     for one in changes:
         console.print(Text(f"  {one.sentence(system)}"))
     if not changes:
-        console.print(Text("  nothing changed"))
+        console.print(Text(say("  nothing changed")))
     console.print()
-    console.print(outcomes_table(before, after, "before", "after"))
+    console.print(outcomes_table(before, after, say("before"), say("after")))
 
 
 def _listed(console: Console, head: str, lines: Sequence[str]) -> None:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from designer.language import say
+
 DAY_MIN = 1440.0
 NIGHT_FROM_MIN, NIGHT_TO_MIN = 22 * 60.0, 5 * 60.0
 
@@ -37,7 +39,7 @@ class Clock:
         """What the clock alone does not say: "next day", "day 3", "night"."""
         day = self.day(minute)
         words = (
-            "" if day == 0 else "next day" if day == 1 else f"day {day + 1}",
-            "night" if self.night(minute) else "",
+            "" if day == 0 else say("next day") if day == 1 else say("day {day}", day=day + 1),
+            say("night") if self.night(minute) else "",
         )
-        return tuple(word for word in words if word)
+        return tuple(one for one in words if one)

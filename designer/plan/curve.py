@@ -12,6 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from designer.forecast import Forecast, Series
+from designer.language import say
 from designer.plan.clock import DAY_MIN, Clock
 from designer.plan.place import first_out_of_the_vat
 from designer.plan.sheet import Area, Drawing, Label, Point, Polyline
@@ -81,8 +82,10 @@ def make_curve(
     sour = _Pane(LEFT_MM, right, split + GAP_MM, height_mm - BOTTOM_MM, end, ph_low, ph_high)
     items: list[Item] = []
     named = step if t_high - t_low <= 6.0 * step else 2.0 * step
-    items += _grid(warm, step, named, lambda value: f"{value:.0f} {degree}")
-    items += _grid(sour, 0.1, 0.2 if (sour.y1 - sour.y0) / (ph_high - ph_low) >= 22.0 else 0.5, lambda ph: f"{ph:.1f}")
+    items += _grid(warm, step, named, lambda value: say("{value:.0f} {degree}", value=value, degree=degree))
+    items += _grid(
+        sour, 0.1, 0.2 if (sour.y1 - sour.y0) / (ph_high - ph_low) >= 22.0 else 0.5, lambda ph: say("{ph:.1f}", ph=ph)
+    )
     items += _hours((warm, sour), clock)
     items += _stage_lines(forecast, (warm, sour))
     items += _curve(warm, trace.time_min, temperatures, PLANNED_MM, ())
@@ -159,7 +162,7 @@ def _hours(panes: tuple[_Pane, ...], clock: Clock) -> list[Item]:
     while minute <= first.end_min:
         x = last.x(minute)
         items.append(Polyline(((x, last.y1), (x, last.y1 + 1.2)), 0.35))
-        text = clock.read(minute) if clock.start_min is not None else f"{minute / 60.0:.0f} h"
+        text = clock.read(minute) if clock.start_min is not None else say("{minute:.0f} h", minute=minute / 60.0)
         if (x > last.x0 + 3.0 or clock.start_min is None) and x < last.x1 - 3.5:
             items.append(Label(text, x, last.y1 + 3.4, AXIS_PT, align="centre"))
         minute += every
@@ -258,7 +261,7 @@ def _next_day(forecast: Forecast, pane: _Pane, width_mm: float) -> list[Item]:
         items.append(Polyline(((middle, column.y(low)), (middle, column.y(high))), EDGE_MM, EDGE_DASH))
     items.append(Area(((middle - 1.2, y), (middle, y - 1.2), (middle + 1.2, y), (middle, y + 1.2)), "black"))
     above = column.y(high) - 3.2 > pane.y0 + 2.0
-    words = f"pH {outcome.value:.2f}"
+    words = say("pH {value:.2f}", value=outcome.value)
     items.append(
         Label(words, middle, column.y(high) - 3.2 if above else column.y(low) + 3.4, AXIS_PT, True, "centre", True)
     )
@@ -291,11 +294,11 @@ def _legend(height_mm: float, brackets: bool, bands: bool) -> list[Item]:
         items.append(Label(words, x + 9.5, y, AXIS_PT))
         x += 9.5 + room
 
-    sample(PLANNED_MM, (), "planned", 18.0)
-    sample(WHEY_MM, WHEY_DASH, "pH of the whey", 31.0)
+    sample(PLANNED_MM, (), say("planned"), 18.0)
+    sample(WHEY_MM, WHEY_DASH, say("pH of the whey"), 31.0)
     if bands:
-        sample(EDGE_MM, EDGE_DASH, "8 makes in 10 fall inside", 48.0)
+        sample(EDGE_MM, EDGE_DASH, say("8 makes in 10 fall inside"), 48.0)
     if brackets:
         items.extend(_bracket(x + 2.6, y + 1.6, y - 1.6))
-        items.append(Label("the style's window", x + 7.0, y, AXIS_PT))
+        items.append(Label(say("the style's window"), x + 7.0, y, AXIS_PT))
     return items

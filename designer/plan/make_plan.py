@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from designer.forecast import Caution, Forecast
 from designer.forecast import forecast as run_forecast
 from designer.judge.moments import moments
+from designer.language import listed, mark, say, word
 from designer.plan.advice import late_or_early
 from designer.plan.clock import Clock
 from designer.plan.curve import Bracket, make_curve
@@ -38,13 +39,19 @@ from designer.plan.steps import Hand, Target, next_day_row, stage_table
 from designer.plan.weigh_out import Weighed, degrees, mass, volume, weigh_out_section, weighed
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.edit import edit
+from designer.recipe.field import choice
 from designer.recipe.milk import blend
 from designer.recipe.schedule import Milk
 from designer.units import System, show
 from styles.reader import Style
 
-READY = ("all sanitised", "pH meter calibrated", "thermometer checked", "milk free of medicine")
-HEATS = {"raw": "raw", "thermised": "thermised", "pasteurised": "pasteurised", "high_heat": "heated high"}
+READY = (mark("all sanitised"), mark("pH meter calibrated"), mark("thermometer checked"), mark("milk free of medicine"))
+HEATS = {
+    "raw": mark("raw"),
+    "thermised": mark("thermised"),
+    "pasteurised": mark("pasteurised"),
+    "high_heat": mark("heated high"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,15 +78,17 @@ def make_plan(forecast: Forecast, style: Style | None = None, want: Print = Prin
     sections = [
         _head(recipe, want),
         weigh_out_section([item for _, own in lanes for item in own]),
-        _stages("At the vat", hand, 0, away, remark="Clock as planned. Write down what is read when a stage ends."),
-        _stages("After the vat", hand, away, len(recipe.stages), next_day=next_day_row(hand, milk.mass_kg)),
+        _stages(
+            say("At the vat"), hand, 0, away, remark=say("Clock as planned. Write down what is read when a stage ends.")
+        ),
+        _stages(say("After the vat"), hand, away, len(recipe.stages), next_day=next_day_row(hand, milk.mass_kg)),
         *(_branch(own) for own, _ in lanes[1:]),
         _amounts([item for _, own in lanes for item in own]),
         _advice(forecast, clock, style, want),
         _deviations(),
         _cautions(forecast),
         _curve(forecast, clock, style, want),
-        Section("Notes", (Ruled(2, fill=True),), spare=True),
+        Section(say("Notes"), (Ruled(2, fill=True),), spare=True),
     ]
     return Sheet(
         paper=want.paper,
@@ -97,30 +106,45 @@ def plan_version(recipe: Recipe) -> str:
 
 
 def _subtitle(recipe: Recipe, style: Style | None, mass_kg: float, litres: float, system: System) -> str:
-    milks = " and ".join(dict.fromkeys(f"{source.species}" for source in recipe.milks))
-    heat = ", ".join(dict.fromkeys(HEATS[source.heat] for source in recipe.milks))
+    milks = listed(dict.fromkeys(choice(source.species) for source in recipe.milks))
+    heat = ", ".join(dict.fromkeys(word(HEATS[source.heat]) for source in recipe.milks))
     words = [
-        style.name if style is not None else "",
-        f"{volume(litres, system)} ({mass(mass_kg, system)}) of {milks} milk, {heat}",
+        style.title if style is not None else "",
+        say(
+            "{litres} ({mass_kg}) of {milks} milk, {heat}",
+            litres=volume(litres, system),
+            mass_kg=mass(mass_kg, system),
+            milks=milks,
+            heat=heat,
+        ),
         recipe.place,
         recipe.maker,
     ]
-    return " · ".join(word for word in words if word)
+    return " · ".join(one for one in words if one)
 
 
 def _head(recipe: Recipe, want: Print) -> Section:
     degree = degrees(want.system)
     rows: list[tuple[Field, ...]] = [
-        (Field("batch", share=1.0), Field("date", want.date, 1.2), Field("maker", share=1.6)),
-        (Field(f"room {degree} / % RH"), Field("milk pH"), Field(f"milk {degree}")),
+        (Field(say("batch"), share=1.0), Field(say("date"), want.date, 1.2), Field(say("maker"), share=1.6)),
+        (
+            Field(say("room {degree} / % RH", degree=degree)),
+            Field(say("milk pH")),
+            Field(say("milk {degree}", degree=degree)),
+        ),
     ]
     heated = [source for source in recipe.milks if source.heat_c is not None and source.heat_min is not None]
     for source in heated[:1]:
         assert source.heat_c is not None
         assert source.heat_min is not None
-        hold = f"{show(source.heat_c, 'temperature', system=want.system)} for {show(source.heat_min, 'duration')}"
-        rows.append((Field("heat", hold, 1.6), Field("held from"), Field("to", share=0.7), Field(f"airspace {degree}")))
-    return Section("", (Fields(tuple(rows)), Ticks(READY)))
+        hold = say(
+            "{heat_c} for {heat_min}",
+            heat_c=show(source.heat_c, "temperature", system=want.system),
+            heat_min=show(source.heat_min, "duration"),
+        )
+        airspace = Field(say("airspace {degree}", degree=degree))
+        rows.append((Field(say("heat"), hold, 1.6), Field(say("held from")), Field(say("to"), share=0.7), airspace))
+    return Section("", (Fields(tuple(rows)), Ticks(tuple(word(one) for one in READY))))
 
 
 def _stages(
@@ -178,7 +202,7 @@ def _curve(forecast: Forecast, clock: Clock, style: Style | None, want: Print) -
         brackets=brackets,
         system=want.system,
     )
-    return Section("The make drawn", (curve,), early=True, remark="Plot what you read: a cross each.")
+    return Section(say("The make drawn"), (curve,), early=True, remark=say("Plot what you read: a cross each."))
 
 
 def _lane(
@@ -198,13 +222,18 @@ def _branch(hand: Hand) -> Section | None:
     """The table of a branch, its stages numbered for themselves."""
     branch = hand.lane
     assert isinstance(branch, Branch)
-    title = f"{branch.name or branch.id}: {branch.share_pct:g} % of the {branch.of}"
+    title = say(
+        "{name}: {share_pct:g} % of the {of}",
+        name=branch.name or branch.id,
+        share_pct=branch.share_pct,
+        of=choice(branch.of),
+    )
     return _stages(title, hand, 0, len(branch.stages))
 
 
 def _amounts(items: Sequence[Weighed]) -> Section | None:
     notes = [Words((Line(item.note),), hang="–") for item in items if item.note]
-    return Section("On the amounts", tuple(notes), early=True) if notes else None
+    return Section(say("On the amounts"), tuple(notes), early=True) if notes else None
 
 
 def _advice(forecast: Forecast, clock: Clock, style: Style | None, want: Print) -> Section | None:
@@ -216,19 +245,21 @@ def _advice(forecast: Forecast, clock: Clock, style: Style | None, want: Print) 
     )
     if not lines:
         return None
-    remark = "Once the whey is off, little can be put right."
-    return Section("Late or early?", tuple(Words((Line(line),), hang="–") for line in lines), early=True, remark=remark)
+    remark = say("Once the whey is off, little can be put right.")
+    return Section(
+        say("Late or early?"), tuple(Words((Line(line),), hang="–") for line in lines), early=True, remark=remark
+    )
 
 
 def _deviations() -> Section:
     columns = (Column("", 62.0), Column("", 62.0), Column("", 39.0), Column("", 12.0))
     row: tuple[Cell, ...] = (
-        (Blank("what went wrong"),),
-        (Blank("what was done"),),
-        (Ticks(("hold", "release")),),
-        (Blank("by"),),
+        (Blank(say("what went wrong")),),
+        (Blank(say("what was done")),),
+        (Ticks((say("hold"), say("release"))),),
+        (Blank(say("by")),),
     )
-    return Section("Deviations", (Table(columns, (row, row)),))
+    return Section(say("Deviations"), (Table(columns, (row, row)),))
 
 
 def _cautions(forecast: Forecast) -> Section | None:
@@ -238,11 +269,11 @@ def _cautions(forecast: Forecast) -> Section | None:
     if not cautions:
         return None
     names = {stage.id: f"{number} {stage.title}" for number, stage in enumerate(forecast.recipe.stages, start=1)}
-    return Section("Cautions", tuple(_caution(caution, names) for caution in cautions), keep=False, early=True)
+    return Section(say("Cautions"), tuple(_caution(caution, names) for caution in cautions), keep=False, early=True)
 
 
 def _caution(caution: Caution, names: Mapping[str, str]) -> Words:
-    sign = {"stop": "STOP", "watch": "!"}.get(caution.level, "–")
+    sign = {"stop": say("STOP"), "watch": "!"}.get(caution.level, "–")
     place = f"{names[caution.stage]}: " if caution.stage in names else ""
     source = f" ({caution.source})" if caution.source else ""
     return Words((Line(f"{place}{caution.text}{source}"),), hang=sign)
@@ -255,17 +286,21 @@ def _strip(recipe: Recipe, style: Style | None) -> Strip:
         for rules in (style.rules if style is not None else ())
         if rules.min_age_days is not None and (rules.age_if == "always" or (rules.age_if == "raw" and raw))
     ]
-    heat = " and ".join(dict.fromkeys(HEATS[source.heat] for source in recipe.milks))
-    sale = f"not for sale before (day {max(days):g})" if days else "not for sale before"
+    heat = listed(dict.fromkeys(word(HEATS[source.heat]) for source in recipe.milks))
+    sale = say("not for sale before (day {days:g})", days=max(days)) if days else say("not for sale before")
     return Strip(
-        "Cut off and keep with the wheels",
+        say("Cut off and keep with the wheels"),
         (
-            (Field("batch"), Field("date"), Field("", recipe.name, 1.6)),
-            (Field("milk", heat), Field(sale, share=2.6)),
+            (Field(say("batch")), Field(say("date")), Field("", recipe.name, 1.6)),
+            (Field(say("milk"), heat), Field(sale, share=2.6)),
         ),
     )
 
 
 def _foot(recipe: Recipe, want: Print) -> str:
-    words = ["Curdwright", f"plan {plan_version(recipe)}", f"model {want.model}" if want.model else ""]
-    return " · ".join(word for word in words if word)
+    words = [
+        "Curdwright",
+        say("plan {plan_version}", plan_version=plan_version(recipe)),
+        say("model {model}", model=want.model) if want.model else "",
+    ]
+    return " · ".join(one for one in words if one)

@@ -14,12 +14,14 @@ import numpy as np
 
 from designer.forecast import Forecast, Outcome, StageForecast
 from designer.judge.moments import moments
+from designer.language import number, say, word
 from designer.plan.clock import Clock
 from designer.plan.place import milk_behind_kg, place_of
 from designer.plan.sheet import STAGE_PT, Blank, Cell, Column, Line, Table, Ticks
 from designer.plan.weigh_out import degrees, mass
 from designer.recipe import schedule
 from designer.recipe.document import Branch, Recipe
+from designer.recipe.field import choice
 from designer.recipe.lower import geometry
 from designer.recipe.stages.kinds import AnyStage
 from designer.recipe.stages.press import GRAVITY_M_S2, Press
@@ -66,15 +68,19 @@ class Hand:
 def columns(system: System) -> tuple[Column, ...]:
     """The columns of the stage table; the thermometer's tolerance stands in the head."""
     degree = degrees(system)
-    margin = f"{THERMOMETER_C:g}" if degree == "°C" else f"{convert(THERMOMETER_C, 'temperature_difference', '°F'):.0f}"
+    margin = (
+        number(THERMOMETER_C)
+        if degree == "°C"
+        else number(convert(THERMOMETER_C, "temperature_difference", "°F"), ".0f")
+    )
     return (
-        Column("stage", 52.5),
-        Column("clock", 19.5),
-        Column(f"target (± {margin} {degree})", 47.0),
-        Column("ended", 14.5),
+        Column(say("stage"), 52.5),
+        Column(say("clock"), 19.5),
+        Column(say("target (± {margin} {degree})", margin=margin, degree=degree), 47.0),
+        Column(say("ended"), 14.5),
         Column(degree, 13.0),
         Column("pH", 20.0),
-        Column("by", 9.5),
+        Column(say("by"), 9.5),
     )
 
 
@@ -101,19 +107,21 @@ def next_day_row(hand: Hand, milk_kg: float) -> tuple[Cell, ...] | None:
     ph, made = hand.forecast.outcomes.get("ph_24h"), hand.forecast.outcomes.get("yield_kg_per_100kg")
     target = []
     if ph is not None and math.isfinite(ph.value):
-        target.append(Line(f"pH {ph.value:.2f} ({_next_day_range(hand, ph, at)})"))
-    weight = "weight"
+        target.append(
+            Line(say("pH {value:.2f} ({next_day_range})", value=ph.value, next_day_range=_next_day_range(hand, ph, at)))
+        )
+    weight = say("weight")
     if made is not None and math.isfinite(made.value):
-        weight += f", planned {mass(made.value * behind_kg / 100.0, hand.system)}"
+        weight += say(", planned {value}", value=mass(made.value * behind_kg / 100.0, hand.system))
     clock = (Line(hand.clock.read(at), CLOCK_PT, True), *(Line(text) for text in hand.clock.remarks(at)))
-    title = Line("Cheese at 24 h", STAGE_PT, True)
+    title = Line(say("Cheese at 24 h"), STAGE_PT, True)
     return (
         (title, Blank(weight)),
         clock,
         tuple(target),
         (Blank(),),
         (Blank(),),
-        (Blank(), Ticks(("cheese",))),
+        (Blank(), Ticks((choice("cheese"),))),
         (Blank(),),
     )
 
@@ -132,7 +140,7 @@ def _row(hand: Hand, index: int, stage: AnyStage, done: StageForecast) -> tuple[
         _target(hand, stage, done),
         (Blank(),),
         (Blank(),),
-        (Blank(), Ticks(_read_on(stage))),
+        (Blank(), Ticks(tuple(choice(one) for one in _read_on(stage)))),
         (Blank(),),
     )
 
@@ -145,7 +153,7 @@ def _room(hand: Hand, index: int, stage: AnyStage) -> tuple[Cell, ...]:
     return (
         lines,
         begins,
-        (Line(f"for {show(stage.end.planned_min, 'duration')}"),),
+        (Line(say("for {planned_min}", planned_min=show(stage.end.planned_min, "duration"))),),
         (Blank(),),
         (Blank(),),
         (Blank(),),
@@ -166,14 +174,18 @@ def _what(hand: Hand, index: int, stage: AnyStage, done: StageForecast) -> Cell:
         items += [Line(words)] if words else []
     if stage.note:
         items.append(Line(stage.note))
-    ticks = (*hand.goes_in.get(stage.id, ()), *(_turns(stage, done) if isinstance(stage, Stack) else stage.TICKS))
+    ticks = (*hand.goes_in.get(stage.id, ()), *(_turns(stage, done) if isinstance(stage, Stack) else _ticks(stage)))
     return (*items, Ticks(ticks)) if ticks else tuple(items)
+
+
+def _ticks(stage: AnyStage) -> tuple[str, ...]:
+    return tuple(word(one, "stage") for one in stage.TICKS)
 
 
 def _turns(stage: Stack, done: StageForecast) -> tuple[str, ...]:
     """One box a turn of the slabs; the line above says what they are."""
     if stage.turn_min is None:
-        return stage.TICKS
+        return _ticks(stage)
     count = max(1, min(12, math.floor((done.end_min - done.start_min) / stage.turn_min)))
     return ("",) * count
 
@@ -203,15 +215,19 @@ def _target(hand: Hand, stage: AnyStage, done: StageForecast) -> Cell:
     items: list[Line | Blank] = []
     by = stage.end.by
     own = _own_end(hand, stage)
-    latest = f"not after {hand.clock.read(done.start_min + stage.end.planned_min)}" if stage.end.is_state else ""
+    latest = (
+        say("not after {time}", time=hand.clock.read(done.start_min + stage.end.planned_min))
+        if stage.end.is_state
+        else ""
+    )
     if own:
         items.append(Line(own, bold=True, after=latest if by in ("ph", "acidity") else ""))
     if by == "floc_multiple":
         floc = hand.forecast.outcomes.get("floc_min")
         if floc is not None and math.isfinite(floc.value):
             at = hand.clock.read(_rennet_min(hand, stage, done) + floc.value)
-            items.append(Line(f"floc {at} ({_floc_range(floc)} min)", after=latest))
-        return (*items, Blank("floc seen at"))
+            items.append(Line(say("floc {at} ({floc_range} min)", at=at, floc_range=_floc_range(floc)), after=latest))
+        return (*items, Blank(say("floc seen at")))
     temperature = done.values.get("temperature_c", math.nan)
     if by != "temperature" and math.isfinite(temperature):
         items.append(Line(_temperature(temperature, place_of(stage) < schedule.PLACE_MOULD, hand.system)))
@@ -231,19 +247,19 @@ def _own_end(hand: Hand, stage: AnyStage) -> str:
     end = stage.end
     match end.by:
         case "ph":
-            return f"pH {end.value:.2f}, {end.of}"
+            return say("pH {value:.2f}, {of}", value=end.value, of=choice(end.of or ""))
         case "acidity":
-            return f"{end.value:.2f} % acid, {end.of}"
+            return say("{value:.2f} % acid, {of}", value=end.value, of=choice(end.of or ""))
         case "floc_multiple":
-            return f"cut at {end.value:g} × floc"
+            return say("cut at {value:g} × floc", value=end.value)
         case "firmness":
-            return f"firm, {end.value:g} Pa"
+            return say("firm, {value:g} Pa", value=end.value)
         case "whey_off":
-            return f"{end.value:g} % of the milk off as whey"
+            return say("{value:g} % of the milk off as whey", value=end.value)
         case "temperature":
             return show(end.value or 0.0, "temperature", system=hand.system)
         case "feel":
-            return "by feel"
+            return say("by feel")
     return ""
 
 
@@ -255,7 +271,7 @@ def _rennet_min(hand: Hand, stage: AnyStage, done: StageForecast) -> float:
 
 def _temperature(celsius: float, led: bool, system: System) -> str:
     if not led:
-        return f"about {show(celsius, 'temperature', system=system, decimals=0)}"
+        return say("about {celsius}", celsius=show(celsius, "temperature", system=system, decimals=0))
     return show(celsius, "temperature", system=system, decimals=1)
 
 
@@ -264,16 +280,16 @@ def _ph(hand: Hand, stage: AnyStage, done: StageForecast) -> list[str]:
     if place_of(stage) == schedule.PLACE_MILK:
         curves = [("ph", "pH")]
     elif place_of(stage) == schedule.PLACE_UNDER_WHEY:
-        curves = [("ph_whey", "whey")]
+        curves = [("ph_whey", choice("whey"))]
         if hand.drain_min is not None and abs(done.end_min - hand.drain_min) < 0.5:
-            curves.append(("ph", "curd"))
+            curves.append(("ph", choice("curd")))
     else:
-        curves = [("ph", "curd" if place_of(stage) == schedule.PLACE_DRAINED else "pH")]
+        curves = [("ph", choice("curd") if place_of(stage) == schedule.PLACE_DRAINED else "pH")]
     out = []
     for curve, whose in curves:
         value = done.values.get(curve, math.nan)
         if math.isfinite(value):
-            out.append(f"{whose} {value:.2f}{_range(hand, curve, done)}")
+            out.append(say("{whose} {value:.2f}{range}", whose=whose, value=value, range=_range(hand, curve, done)))
     return out
 
 
@@ -295,10 +311,10 @@ def _range(hand: Hand, curve: str, done: StageForecast) -> str:
 def span_words(low: float | None, high: float | None, decimals: int = 2) -> str:
     """ "6.10–6.20", "up to 6.20", "6.10 or more"."""
     if low is None:
-        return f"up to {high:.{decimals}f}" if high is not None else ""
+        return say("up to {high:.{decimals}f}", high=high, decimals=decimals) if high is not None else ""
     if high is None:
-        return f"{low:.{decimals}f} or more"
-    return f"{low:.{decimals}f}–{high:.{decimals}f}"
+        return say("{low:.{decimals}f} or more", low=low, decimals=decimals)
+    return say("{low:.{decimals}f}–{high:.{decimals}f}", low=low, decimals=decimals, high=high)
 
 
 def _read_on(stage: AnyStage) -> tuple[str, ...]:

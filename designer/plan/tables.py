@@ -10,6 +10,7 @@ from rich.table import Table
 
 from designer.forecast import Forecast
 from designer.judge.verdict import NOT_MET, Row, Verdict
+from designer.language import mark, number, say, word
 from designer.plan.clock import Clock
 from designer.quantities import QUANTITIES
 from designer.units import System, show
@@ -32,13 +33,13 @@ SHOWN = (
     "ph_drain",
 )
 SECTIONS = {
-    "limit": "Limits",
-    "class": "Class",
-    "milk": "Milk",
-    "age": "Age",
-    "quality": "Quality",
-    "make": "The make",
-    "curve": "The curve",
+    "limit": mark("Limits"),
+    "class": mark("Class"),
+    "milk": mark("Milk"),
+    "age": mark("Age"),
+    "quality": mark("Quality"),
+    "make": mark("The make"),
+    "curve": mark("The curve"),
 }
 
 
@@ -52,12 +53,13 @@ def print_forecast(forecast: Forecast, system: System = "metric") -> None:
     for caution in forecast.cautions:
         source = f" ({caution.source})" if caution.source else ""
         console.print(
-            f"{caution.level}: {_plain(caution.text + source)}", style="bold" if caution.level == "stop" else ""
+            f"{word(caution.level, 'level')}: {_plain(caution.text + source)}",
+            style="bold" if caution.level == "stop" else "",
         )
     for note in forecast.notes:
-        console.print(f"model: {_plain(note)}")
+        console.print(say("model: {note}", note=_plain(note)))
     for branch in forecast.branches:
-        console.print(f"\n[bold]Branch {_plain(branch.branch_id or '')}[/bold]")
+        console.print(say("\n[bold]Branch {branch_id}[/bold]", branch_id=_plain(branch.branch_id or "")))
         console.print(_stages(branch, clock, system))
         console.print(_outcomes(branch))
 
@@ -65,11 +67,18 @@ def print_forecast(forecast: Forecast, system: System = "metric") -> None:
 def print_verdict(verdict: Verdict) -> None:
     """The verdict in a sentence, then its rows by section, then the conditions."""
     console = Console(highlight=False)
-    console.print(f"[bold]{_plain(verdict.name)}: {verdict.state}[/bold]. {_plain(verdict.sentence)}")
+    console.print(
+        say(
+            "[bold]{name}: {state}[/bold]. {sentence}",
+            name=_plain(verdict.name),
+            state=word(verdict.state, "state"),
+            sentence=_plain(verdict.sentence),
+        )
+    )
     for section in SECTIONS:
         rows = verdict.section(section)
         if rows:
-            console.print(_rows(SECTIONS[section], rows))
+            console.print(_rows(word(SECTIONS[section]), rows))
     for condition in verdict.conditions:
         console.print(f"- {_plain(condition)}")
 
@@ -84,54 +93,73 @@ def print_compared(compared: Sequence[Compared]) -> None:
             _plain(row.case),
             _plain(f"{row.quantity} [{row.unit}]" if row.unit else row.quantity),
             row.kind,
-            f"{row.value:g}",
-            f"{one.ours:.4g}",
-            f"{one.error:+.2g}",
-            f"{row.tolerance:g}",
+            number(row.value),
+            number(one.ours, ".4g"),
+            number(one.error, "+.2g"),
+            number(row.tolerance),
             "holds" if one.within else "MISSES",
             _plain(row.source),
         )
     console.print(table)
     held = sum(one.within for one in compared)
-    console.print(f"[bold]{held} of {len(compared)} published figures hold.[/bold]")
+    console.print(say("[bold]{held} of {compared} published figures hold.[/bold]", held=held, compared=len(compared)))
 
 
 def _stages(forecast: Forecast, clock: Clock, system: System) -> Table:
-    table = Table("", "stage", "from", "to", "", "temperature", "pH", "moisture", "whey off", box=None)
-    for number, stage in enumerate(forecast.stages, start=1):
+    table = Table(
+        "",
+        say("stage"),
+        say("from"),
+        say("to"),
+        "",
+        say("temperature"),
+        "pH",
+        say("moisture"),
+        say("whey off"),
+        box=None,
+    )
+    for place, stage in enumerate(forecast.stages, start=1):
         values = stage.values
         table.add_row(
-            str(number),
+            str(place),
             _plain(stage.name),
             clock.read(stage.start_min),
             clock.read(stage.end_min),
-            ", ".join([*clock.remarks(stage.end_min), *(() if stage.reached else ("not reached",))]),
+            ", ".join([*clock.remarks(stage.end_min), *(() if stage.reached else (say("not reached"),))]),
             _figure(values.get("temperature_c"), lambda c: show(c, "temperature", system=system, decimals=1)),
-            _figure(values.get("ph"), lambda ph: f"{ph:.2f}"),
-            _figure(values.get("curd_moisture_pct"), lambda pct: f"{pct:.1f} %"),
-            _figure(values.get("whey_kg_per_100kg"), lambda kg: f"{kg:.1f} kg/100"),
+            _figure(values.get("ph"), lambda ph: number(ph, ".2f")),
+            _figure(values.get("curd_moisture_pct"), lambda pct: f"{number(pct, '.1f')} %"),
+            _figure(values.get("whey_kg_per_100kg"), lambda kg: f"{number(kg, '.1f')} kg/100"),
         )
     return table
 
 
 def _outcomes(forecast: Forecast) -> Table:
-    table = Table("outcome", "value", "8 in 10 inside", "", box=None)
+    table = Table(say("outcome"), say("value"), say("8 in 10 inside"), "", box=None)
     for key in SHOWN:
         outcome = forecast.outcomes.get(key)
         if outcome is None or not math.isfinite(outcome.value):
             continue
         quantity = QUANTITIES[key]
-        span = f"{outcome.low:.{quantity.decimals}f} – {outcome.high:.{quantity.decimals}f}"
+        span = say(
+            "{low:.{decimals}f} – {high:.{decimals}f}", low=outcome.low, decimals=quantity.decimals, high=outcome.high
+        )
         ranged = outcome.low < outcome.high
-        table.add_row(quantity.label, f"{outcome.value:.{quantity.decimals}f}", span if ranged else "", quantity.unit)
+        table.add_row(
+            quantity.label,
+            number(outcome.value, f".{quantity.decimals}f"),
+            span if ranged else "",
+            quantity.unit,
+        )
     return table
 
 
 def _rows(title: str, rows: Sequence[Row]) -> Table:
     ruled = any(row.rule for row in rows)
-    table = Table(title, "", "", *(("rule",) if ruled else ()), box=None)
+    table = Table(title, "", "", *((say("rule"),) if ruled else ()), box=None)
     for row in rows:
-        state = row.state.upper() if row.state == NOT_MET else row.state
+        state = word(row.state, "state")
+        state = state.upper() if row.state == NOT_MET else state
         table.add_row(state, _plain(row.label), _plain(row.sentence), *((_plain(row.rule),) if ruled else ()))
     return table
 

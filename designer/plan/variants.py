@@ -10,6 +10,8 @@ from rich.table import Table
 
 from designer.forecast import Forecast
 from designer.judge.compare import KEYS, Comparison, Difference
+from designer.language import number as told_number
+from designer.language import say, word
 from designer.plan.as_json import number
 from designer.quantities import QUANTITIES
 from designer.recipe.scale import Rule, Scaled
@@ -64,12 +66,14 @@ def _beside(before: Forecast, after: Forecast) -> Mapping[str, Any]:
 def print_scaled(scaled: Scaled, before: Forecast, after: Forecast) -> None:
     """Rule by rule what becomes of every line; then what cheese comes of both."""
     console = Console(highlight=False)
-    console.print(f"{show(scaled.factor, 'ratio')} times the milk. Every line says by which rule it goes.")
+    console.print(
+        say("{factor} times the milk. Every line says by which rule it goes.", factor=show(scaled.factor, "ratio"))
+    )
     for rule in RULES:
         lines = scaled.by(rule)
         if not lines:
             continue
-        console.print(f"\n[bold]{rule.capitalize()}[/bold]")
+        console.print(say("\n[bold]{rule}[/bold]", rule=word(rule, "rule").capitalize()))
         if rule == "unchanged":
             console.print(_plain("; ".join(f"{line.of}: {line.what} {line.before}" for line in lines)))
             continue
@@ -77,7 +81,7 @@ def print_scaled(scaled: Scaled, before: Forecast, after: Forecast) -> None:
             figure = f"{line.before} → {line.after}" if line.changed else line.before
             console.print(_plain(f"{line.of}: {line.what} {figure} ({line.why})"))
     console.print()
-    console.print(outcomes_table(before, after, "before", "after"))
+    console.print(outcomes_table(before, after, say("before"), say("after")))
 
 
 def comparison_json(found: Comparison) -> dict[str, Any]:
@@ -130,21 +134,29 @@ def _difference_json(one: Difference) -> dict[str, Any]:
 def print_comparison(found: Comparison) -> None:
     """Stages beside each other with the like folded, what each difference is worth, and both cheeses."""
     console = Console(highlight=False)
-    console.print(f"[bold]{_plain(found.left.name)}[/bold] against [bold]{_plain(found.right.name)}[/bold]")
+    console.print(
+        say(
+            "[bold]{name}[/bold] against [bold]{name2}[/bold]",
+            name=_plain(found.left.name),
+            name2=_plain(found.right.name),
+        )
+    )
     if found.per_100kg:
-        console.print("The milks differ in amount, so doses read per 100 kg of milk.")
+        console.print(say("The milks differ in amount, so doses read per 100 kg of milk."))
     console.print()
     console.print(_rows(found))
-    console.print("\n[bold]What each difference is worth[/bold], the greatest first")
+    console.print(say("\n[bold]What each difference is worth[/bold], the greatest first"))
     for one in found.ranked():
         console.print(_plain(f"{one.sentence}: {one.consequences}."))
     if not found.differences:
-        console.print("The two makes do the same.")
+        console.print(say("The two makes do the same."))
     console.print()
     console.print(_sums(found))
     bodies = found.bodies()
     console.print(
-        f"Texture: {bodies[0]} → {bodies[1]}." if bodies[0] != bodies[1] else f"Texture of both: {bodies[0]}."
+        say("Texture: {bodies} → {bodies2}.", bodies=bodies[0], bodies2=bodies[1])
+        if bodies[0] != bodies[1]
+        else say("Texture of both: {bodies}.", bodies=bodies[0])
     )
 
 
@@ -156,7 +168,7 @@ def _rows(found: Comparison) -> Table:
 
     def fold() -> None:
         if alike:
-            table.add_row("alike", _plain(", ".join(alike)), "")
+            table.add_row(say("alike"), _plain(", ".join(alike)), "")
             alike.clear()
 
     for line in found.lines:
@@ -164,8 +176,8 @@ def _rows(found: Comparison) -> Table:
             alike.append(line.pair.left.title)
             continue
         fold()
-        titles = ("none" if one is None else one.title for one in (line.pair.left, line.pair.right))
-        table.add_row(_plain(line.pair.role), *map(_plain, titles))
+        titles = (say("none") if one is None else one.title for one in (line.pair.left, line.pair.right))
+        table.add_row(_plain(word(line.pair.role, "stage")), *map(_plain, titles))
     fold()
     return table
 
@@ -173,8 +185,8 @@ def _rows(found: Comparison) -> Table:
 def _sums(found: Comparison) -> Table:
     """Both makes' outcomes, and that the parts add up to what lies between them."""
     table = Table(box=None, pad_edge=False)
-    table.add_column("outcome")
-    for name in (found.left.name, found.right.name, "difference", "sum of parts"):
+    table.add_column(say("outcome"))
+    for name in (found.left.name, found.right.name, say("difference"), say("sum of parts")):
         table.add_column(_plain(name), justify="right")
     for key in KEYS:
         if key in found.rest:
@@ -188,8 +200,8 @@ def _sums(found: Comparison) -> Table:
 def outcomes_table(left: Forecast, right: Forecast, left_name: str, right_name: str) -> Table:
     """Two forecasts side by side."""
     table = Table(box=None, pad_edge=False)
-    table.add_column("outcome")
-    for name in (left_name, right_name, "difference"):
+    table.add_column(say("outcome"))
+    for name in (left_name, right_name, say("difference")):
         table.add_column(_plain(name), justify="right")
     for key in BESIDE:
         if key in left.outcomes and key in right.outcomes:
@@ -203,7 +215,7 @@ def shown(key: str, value: float) -> str:
     quantity = QUANTITIES[key]
     if quantity.kind == "duration":
         return show(value, "duration")
-    return f"{value:.{quantity.decimals}f} {quantity.unit}".rstrip()
+    return f"{told_number(value, f'.{quantity.decimals}f')} {quantity.unit}".rstrip()
 
 
 def change(key: str, values: tuple[float, float]) -> str:
@@ -213,7 +225,7 @@ def change(key: str, values: tuple[float, float]) -> str:
     quantity = QUANTITIES[key]
     if quantity.kind == "duration":
         return f"{sign}{show(abs(amount), 'duration')}"
-    return f"{sign}{abs(amount):.{quantity.decimals}f}"
+    return f"{sign}{told_number(abs(amount), f'.{quantity.decimals}f')}"
 
 
 def _plain(text: str) -> str:

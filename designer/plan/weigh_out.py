@@ -11,11 +11,13 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from designer.forecast import Forecast
+from designer.language import mark, say, word
 from designer.plan.doses import brine_salt_kg, culture_kg_for_cells, stock
 from designer.plan.place import milk_behind_kg
 from designer.plan.sheet import Blank, Cell, Column, Line, Section, Table, Ticks
 from designer.recipe import schedule
 from designer.recipe.document import Addition, Branch, Recipe, Starter
+from designer.recipe.field import choice
 from designer.recipe.stages.brine import Brine
 from designer.recipe.stages.hold_brine import HoldBrine
 from designer.recipe.stages.salt import Salt
@@ -29,16 +31,22 @@ BRINE_WATER_L = 10.0
 
 
 _WHAT = {
-    "calcium_chloride": "calcium chloride",
-    "ripening_culture": "ripening culture",
+    "calcium_chloride": mark("calcium chloride"),
+    "ripening_culture": mark("ripening culture"),
 }
-_SHORT = {"coagulant": "coagulant", "calcium_chloride": "CaCl2", "colour": "colour", "lipase": "lipase", "acid": "acid"}
+_SHORT = {
+    "coagulant": mark("coagulant"),
+    "calcium_chloride": "CaCl2",
+    "colour": mark("colour"),
+    "lipase": mark("lipase"),
+    "acid": mark("acid"),
+}
 _COAGULANT = {
-    "calf": "calf rennet",
-    "chymosin": "chymosin",
-    "microbial": "microbial coagulant",
-    "camel": "camel chymosin",
-    "plant": "plant coagulant",
+    "calf": mark("calf rennet"),
+    "chymosin": mark("chymosin"),
+    "microbial": mark("microbial coagulant"),
+    "camel": mark("camel chymosin"),
+    "plant": mark("plant coagulant"),
 }
 
 
@@ -73,7 +81,12 @@ def weighed(lane: Recipe | Branch, forecast: Forecast, milk: schedule.Milk, syst
             case Wash():
                 litres = stage.water_l if stage.water_l is not None else (stage.water_pct or 0.0) / 100.0 * milk_kg
                 out.append(
-                    Weighed(stage.id, "wash water", volume(litres, system), f"at {_degrees(stage.water_c, system)}")
+                    Weighed(
+                        stage.id,
+                        say("wash water"),
+                        volume(litres, system),
+                        say("at {water_c}", water_c=_degrees(stage.water_c, system)),
+                    )
                 )
             case Salt():
                 out.append(_salt(stage, forecast, done.start_min, milk_kg, system))
@@ -87,9 +100,9 @@ def weighed(lane: Recipe | Branch, forecast: Forecast, milk: schedule.Milk, syst
 
 def _short_words(lane: Recipe | Branch) -> Mapping[str, str]:
     """Id -> short word, for everything that goes in and is the only one of its word."""
-    words = {starter.id: "starter" for starter in lane.starters}
+    words = {starter.id: say("starter") for starter in lane.starters}
     for addition in lane.additions:
-        words[addition.id] = "rennet" if addition.coagulant == "calf" else _SHORT.get(addition.what, "")
+        words[addition.id] = say("rennet") if addition.coagulant == "calf" else word(_SHORT.get(addition.what, ""))
     counts = Counter(words.values())
     return {key: word for key, word in words.items() if counts[word] == 1}
 
@@ -109,70 +122,86 @@ def _cells(item: Weighed | None) -> tuple[Cell, Cell, Cell]:
     if item is None:
         return (), (), ()
     lines = (Line(item.what), Line(item.amount, AMOUNT_PT, True, item.detail), *(Line(text) for text in item.more))
-    return lines, (Blank(f"lot {item.lot}".strip()),), (Ticks(("",)),)
+    return lines, (Blank(say("lot {lot}", lot=item.lot).strip()),), (Ticks(("",)),)
 
 
 def _starter(starter: Starter, milk: schedule.Milk) -> Weighed:
-    what = starter.name or f"starter, {starter.kind.replace('_', ' ')}"
+    what = starter.name or say("starter, {kind}", kind=choice(starter.kind))
     litres = milk.mass_kg / milk.density_kg_l
     if starter.bulk_pct is not None:
-        kind = "" if starter.acidity_pct is None else f"{starter.acidity_pct:g} % acid"
+        kind = "" if starter.acidity_pct is None else say("{acidity_pct:g} % acid", acidity_pct=starter.acidity_pct)
         return Weighed(starter.id, what, mass(milk.mass_kg * starter.bulk_pct / 100.0), kind, starter.lot)
     if starter.mass_kg is not None:
         return _small(Weighed(starter.id, what, mass(starter.mass_kg), "", starter.lot), starter.mass_kg)
     if starter.units is not None:
-        note = f"{what}: grams = {starter.units:g} × grams in the pack ÷ units in the pack."
-        return Weighed(starter.id, what, f"{starter.units:g} units", "", starter.lot, note)
+        note = say("{what}: grams = {units:g} × grams in the pack ÷ units in the pack.", what=what, units=starter.units)
+        return Weighed(starter.id, what, say("{units:g} units", units=starter.units), "", starter.lot, note)
     assert starter.cells_per_ml is not None
     if starter.potency_cfu_g is not None:
         mass_kg = culture_kg_for_cells(starter.cells_per_ml, litres, starter.potency_cfu_g)
-        detail = f"at {show(starter.potency_cfu_g, 'potency')}"
+        detail = say("at {potency_cfu_g}", potency_cfu_g=show(starter.potency_cfu_g, "potency"))
         return _small(Weighed(starter.id, what, mass(mass_kg), detail, starter.lot), mass_kg)
     cells = starter.cells_per_ml * litres * 1000.0
-    note = f"{what}: grams = {cells:.2g} ÷ CFU per gram on the pack."
-    return Weighed(starter.id, what, f"{show(starter.cells_per_ml, 'cells')}", "cells", starter.lot, note)
+    note = say("{what}: grams = {cells:.2g} ÷ CFU per gram on the pack.", what=what, cells=cells)
+    return Weighed(starter.id, what, f"{show(starter.cells_per_ml, 'cells')}", say("cells"), starter.lot, note)
 
 
 def _addition(addition: Addition, milk: schedule.Milk) -> Weighed:
-    what = addition.name or _WHAT.get(addition.what, addition.what)
+    what = addition.name or (word(_WHAT[addition.what]) if addition.what in _WHAT else choice(addition.what))
     mass_kg = addition.mass_kg
     if addition.mass_pct is not None:
         mass_kg = addition.mass_pct / 100.0 * milk.mass_kg
     amount = mass(mass_kg) if mass_kg is not None else volume(addition.volume_l or 0.0)
     if addition.what == "coagulant":
         return _coagulant(addition, mass_kg, amount)
-    detail = "" if addition.strength_pct is None else f"solution of {addition.strength_pct:g} %"
+    detail = (
+        ""
+        if addition.strength_pct is None
+        else say("solution of {strength_pct:g} %", strength_pct=addition.strength_pct)
+    )
     item = Weighed(addition.id, what, amount, detail, addition.lot)
     return item if mass_kg is None else _small(item, mass_kg)
 
 
 def _coagulant(addition: Addition, mass_kg: float | None, amount: str) -> Weighed:
-    what = addition.name or _COAGULANT[addition.coagulant or "calf"]
+    what = addition.name or word(_COAGULANT[addition.coagulant or "calf"])
     strength = addition.strength_imcu_ml
     assert strength is not None
     size, unit = (mass_kg * 1000.0, "g") if mass_kg is not None else ((addition.volume_l or 0.0) * 1000.0, "mL")
     water = volume(_two_figures(WATER_PER_COAGULANT * size / 1000.0))
-    more = (f"in {water} of cool water", f"other: {_round(size * strength)} ÷ IMCU/{unit}")
-    return Weighed(addition.id, what, amount, f"{strength:g} IMCU/{unit}", addition.lot, "", more)
+    more = (
+        say("in {water} of cool water", water=water),
+        say("other: {round} ÷ IMCU/{unit}", round=_round(size * strength), unit=unit),
+    )
+    return Weighed(
+        addition.id, what, amount, say("{strength:g} IMCU/{unit}", strength=strength, unit=unit), addition.lot, "", more
+    )
 
 
 def _salt(stage: Salt, forecast: Forecast, start_min: float, milk_kg: float, system: System) -> Weighed:
     if stage.of == "milk":
         return Weighed(
-            stage.id, "salt", mass(stage.salt_pct / 100.0 * milk_kg, system), f"{stage.salt_pct:g} % of the milk"
+            stage.id,
+            say("salt"),
+            mass(stage.salt_pct / 100.0 * milk_kg, system),
+            say("{salt_pct:g} % of the milk", salt_pct=stage.salt_pct),
         )
     curd_kg = forecast.trace.at("curd_kg_per_100kg", start_min) / 100.0 * milk_kg
-    per_kg = f"{stage.salt_pct * 10.0:g} g to each kg of curd"
-    return Weighed(stage.id, "salt", mass(stage.salt_pct / 100.0 * curd_kg, system), "", "", "", (per_kg,))
+    per_kg = say("{salt_pct:g} g to each kg of curd", salt_pct=stage.salt_pct * 10.0)
+    return Weighed(stage.id, say("salt"), mass(stage.salt_pct / 100.0 * curd_kg, system), "", "", "", (per_kg,))
 
 
 def _brine(stage: Brine | HoldBrine, system: System) -> Weighed:
     salt = brine_salt_kg(stage.strength_pct, BRINE_WATER_L)
     return Weighed(
         stage.id,
-        f"brine {stage.strength_pct:g} % w/w, {_degrees(stage.brine_c, system)}",
-        f"{mass(salt)} salt",
-        f"to {BRINE_WATER_L:g} L water",
+        say(
+            "brine {strength_pct:g} % w/w, {brine_c}",
+            strength_pct=stage.strength_pct,
+            brine_c=_degrees(stage.brine_c, system),
+        ),
+        say("{salt} salt", salt=mass(salt)),
+        say("to {brine_water_l:g} L water", brine_water_l=BRINE_WATER_L),
     )
 
 
@@ -181,11 +210,16 @@ def _small(item: Weighed, mass_kg: float) -> Weighed:
     small = stock(mass_kg)
     if small is None:
         return item
-    note = (
-        f"{item.what}: too little to weigh. Stir {mass(small.weigh_kg)} into {volume(small.into_l)} of sterile milk "
-        f"and give {volume(small.take_l)} of that."
+    note = say(
+        "{what}: too little to weigh. Stir {weigh_kg} into {into_l} of sterile milk and give {take_l} of that.",
+        what=item.what,
+        weigh_kg=mass(small.weigh_kg),
+        into_l=volume(small.into_l),
+        take_l=volume(small.take_l),
     )
-    return replace(item, note=note, more=(f"{volume(small.take_l)} of a stock, see “On the amounts”",))
+    return replace(
+        item, note=note, more=(say("{take_l} of a stock, see “On the amounts”", take_l=volume(small.take_l)),)
+    )
 
 
 def degrees(system: System) -> str:
@@ -210,7 +244,7 @@ def volume(litres: float, system: System = "metric") -> str:
 
 def _figures(value: float) -> str:
     decimals = 0 if value >= 99.95 else 1 if value >= 9.995 else 2 if value >= 0.9995 else 3
-    text = f"{value:.{decimals}f}"
+    text = say("{value:.{decimals}f}", value=value, decimals=decimals)
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
@@ -219,7 +253,7 @@ def _two_figures(value: float) -> float:
 
 
 def _round(value: float) -> str:
-    return f"{float(f'{value:.3g}'):,.0f}".replace(",", "\u202f")
+    return say("{float:,.0f}", float=float(say("{value:.3g}", value=value))).replace(",", "\u202f")
 
 
 def _degrees(celsius: float, system: System) -> str:

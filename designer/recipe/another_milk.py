@@ -5,9 +5,11 @@ What else should change, and why, is proposed by `judge.another_milk`, which can
 
 from __future__ import annotations
 
+from designer.language import say
 from designer.recipe.document import MilkSource, Recipe, Species
 from designer.recipe.edit import edit_recipe, free_id
 from designer.recipe.error import RecipeError
+from designer.recipe.field import choice
 
 
 def with_milk(recipe: Recipe, species: Species, *, breed: str = "", share_pct: float = 100.0) -> Recipe:
@@ -16,11 +18,15 @@ def with_milk(recipe: Recipe, species: Species, *, breed: str = "", share_pct: f
     Amounts, temperatures, age and heat treatment stay. Raises RecipeError for a share that can't be.
     """
     if not 0.0 < share_pct <= 100.0:
-        raise RecipeError(f"a share of the milk lies between 0 and 100 %, not at {share_pct:g} %", "another milk")
+        raise RecipeError(
+            say("a share of the milk lies between 0 and 100 %, not at {share_pct:g} %", share_pct=share_pct),
+            say("another milk"),
+        )
     kept, new = [], []
     for source in recipe.milks:
         other = source.but(
-            species=species, breed=breed, name=f"{species} milk", fat_pct=None, protein_pct=None, casein_pct=None,
+            species=species, breed=breed, name=say("{species} milk", species=choice(species)),
+            fat_pct=None, protein_pct=None, casein_pct=None,
             lactose_pct=None, ph=None, late_lactation=False,
         )  # fmt: skip
         if share_pct >= 100.0:

@@ -9,14 +9,14 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from designer.language import say, word
 from designer.recipe.document import Branch, Recipe
-from designer.recipe.field import FieldMeta, Model, field_metas
+from designer.recipe.field import FieldMeta, Model, choice, field_metas
 from designer.recipe.stages.press import Press
 from designer.recipe.stages.stage import Stage
 from designer.units import System, show
 
 How = Literal["changed", "added", "taken out", "moved"]
-NONE = "none"
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +37,13 @@ class Change:
         """ "cook: temperature 38 °C → 39 °C"."""
         if self.how == "changed":
             return f"{self.of}: {self.label} {self.before} → {self.after}" if self.of else f"{self.label}: {self.after}"
-        return f"{self.of} {self.how}" + (f" {self.after}" if self.after else "")
+        match self.how:
+            case "added":
+                return say("{of} added {after}", of=self.of, after=self.after).rstrip()
+            case "taken out":
+                return say("{of} taken out", of=self.of)
+            case _:
+                return say("{of} moved {after}", of=self.of, after=self.after)
 
 
 def changes(old: Recipe, new: Recipe, system: System = "metric") -> tuple[Change, ...]:
@@ -48,26 +54,28 @@ def changes(old: Recipe, new: Recipe, system: System = "metric") -> tuple[Change
 def in_words(found: Sequence[Change], most: int = 12) -> str:
     """Changes as one line; past `most` the rest is counted."""
     if not found:
-        return "nothing changed"
+        return say("nothing changed")
     said = "; ".join(change.sentence for change in found[:most])
-    return said if len(found) <= most else f"{said}; and {len(found) - most} more"
+    return said if len(found) <= most else say("{said}; and {found} more", said=said, found=len(found) - most)
 
 
 def _all(old: Recipe, new: Recipe, system: System) -> Iterator[Change]:
-    yield from _fields("", "recipe", old, new, system)
+    yield from _fields("", say("recipe"), old, new, system)
     yield from _parts(old.milks, new.milks, system)
     yield from _lane(old, new, system)
     before = {branch.id: branch for branch in old.branches}
     for branch in new.branches:
         if branch.id not in before:
-            yield Change(branch.id, f"branch “{branch.name or branch.id}”", "added")
+            yield Change(branch.id, say("branch “{name}”", name=branch.name or branch.id), "added")
             continue
-        yield from _fields(branch.id, f"branch “{branch.name or branch.id}”", before[branch.id], branch, system)
+        yield from _fields(
+            branch.id, say("branch “{name}”", name=branch.name or branch.id), before[branch.id], branch, system
+        )
         yield from _lane(before[branch.id], branch, system)
     kept = {branch.id for branch in new.branches}
     for branch in old.branches:
         if branch.id not in kept:
-            yield Change(branch.id, f"branch “{branch.name or branch.id}”", "taken out")
+            yield Change(branch.id, say("branch “{name}”", name=branch.name or branch.id), "taken out")
 
 
 def _lane(old: Recipe | Branch, new: Recipe | Branch, system: System) -> Iterator[Change]:
@@ -81,11 +89,11 @@ def _lane(old: Recipe | Branch, new: Recipe | Branch, system: System) -> Iterato
 
 def _single(name: str, old: Model | None, new: Model | None, system: System) -> Iterator[Change]:
     if old is None and new is not None:
-        yield Change(name, name, "added")
+        yield Change(name, word(name, "field"), "added")
     elif old is not None and new is None:
-        yield Change(name, name, "taken out")
+        yield Change(name, word(name, "field"), "taken out")
     elif old is not None and new is not None:
-        yield from _fields(name, name, old, new, system)
+        yield from _fields(name, word(name, "field"), old, new, system)
 
 
 def _parts(old: Sequence[Any], new: Sequence[Any], system: System) -> Iterator[Change]:
@@ -93,7 +101,7 @@ def _parts(old: Sequence[Any], new: Sequence[Any], system: System) -> Iterator[C
     for index, part in enumerate(new):
         was = before.get(part.id)
         if was is None or type(was) is not type(part):
-            after = f"after {called(new[index - 1])}" if isinstance(part, Stage) and index else ""
+            after = say("after {called}", called=called(new[index - 1])) if isinstance(part, Stage) and index else ""
             yield Change(part.id, called(part), "added", after=after)
         else:
             yield from _fields(part.id, called(part), was, part, system)
@@ -112,7 +120,7 @@ def _moved(old: Sequence[Stage], new: Sequence[Stage]) -> Iterator[Change]:
     for place, stage in zip(order, shared, strict=True):
         if place not in still:
             index = new.index(stage)
-            after = f"to after {called(new[index - 1])}" if index else "to the front"
+            after = say("to after {called}", called=called(new[index - 1])) if index else say("to the front")
             yield Change(stage.id, called(stage), "moved", after=after)
 
 
@@ -136,7 +144,7 @@ def called(part: Any) -> str:
     if isinstance(part, Stage):
         return part.title
     name = getattr(part, "name", "")
-    return str(name or getattr(part, "what", "") or getattr(part, "kind", "") or part.id).replace("_", " ")
+    return str(name) if name else choice(str(getattr(part, "what", "") or getattr(part, "kind", "") or part.id))
 
 
 def _fields(part_id: str, of: str, old: Model, new: Model, system: System) -> Iterator[Change]:
@@ -152,9 +160,7 @@ def _fields(part_id: str, of: str, old: Model, new: Model, system: System) -> It
 
 def label_of(meta: FieldMeta) -> str:
     """The label of a field as the maker reads it; without a label of its own the word of the file."""
-    if meta.shape == "end":
-        return "ends"
-    return meta.key.replace("_", " ") if meta.label == meta.name.replace("_", " ") else meta.label
+    return say("ends") if meta.shape == "end" else meta.label
 
 
 def said_of(part: Model, meta: FieldMeta, system: System = "metric") -> str:
@@ -166,12 +172,11 @@ def said_of(part: Model, meta: FieldMeta, system: System = "metric") -> str:
     if isinstance(part, Press) and meta.name == "steps":
         return part.shown("steps", system)
     if value is None:
-        return NONE
+        return say("none")
     if meta.kind == "volume" and 0.0 < value < 1.0:
         return show(value, "volume", unit="mL")
     if meta.kind:
         return show(value, meta.kind, system=system)
     if isinstance(value, bool):
-        return "yes" if value else "no"
-    text = str(value).replace("_", " ")
-    return f"“{text}”" if meta.shape == "text" else text
+        return say("yes") if value else say("no")
+    return f"“{value}”" if meta.shape == "text" else choice(str(value))

@@ -50,7 +50,7 @@ def _object(model: type[Model], definitions: Schema) -> Schema:
 
 def _property(model: type[Model], meta: FieldMeta, definitions: Schema) -> Schema:
     if meta.shape == "quantity":
-        return _quantity(meta.kind, meta.help, meta.low, meta.high, meta.source)
+        return _quantity(meta.kind, meta.english_help, meta.low, meta.high, meta.source)
     if meta.shape == "end":
         definitions.setdefault("End", _object(End, definitions))
         assert issubclass(model, Stage)
@@ -60,7 +60,7 @@ def _property(model: type[Model], meta: FieldMeta, definitions: Schema) -> Schem
     if meta.name == "value" and model is End:
         return {"type": ["string", "number"], "description": "The state asked for, with its unit."}
     kinds = {"yes": "boolean", "number": "integer"}
-    out: Schema = {"type": kinds.get(meta.shape, "string"), "description": meta.help}
+    out: Schema = {"type": kinds.get(meta.shape, "string"), "description": meta.english_help}
     if meta.choices:
         return {"const": meta.choices[0]} if len(meta.choices) == 1 else out | {"enum": list(meta.choices)}
     return out
@@ -90,7 +90,7 @@ def _quantity(kind: str, help_text: str, low: float | None, high: float | None, 
     out: Schema = {
         "type": ["string", "number"] if spec.plain else "string",
         "description": said + (f" ({source})" if source else ""),
-        "examples": [spec.example],
+        "examples": [spec.written],
     }
     units = [unit.name for unit in spec.units if unit.name]
     return out | ({"x-units": units} if units and kind != "clock" else {})

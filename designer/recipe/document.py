@@ -11,6 +11,7 @@ from typing import Literal, Self
 
 from pydantic import model_validator
 
+from designer.language import say
 from designer.recipe.error import RecipeError as RecipeError
 from designer.recipe.field import Model, part, quantity, words
 from designer.recipe.stages.kinds import AnyStage
@@ -37,8 +38,8 @@ def _one_of(part_name: str, **given: float | None) -> None:
     if len(said) != 1:
         keys = ", ".join(given)
         raise ValueError(
-            f"{part_name} takes exactly one of {keys}; "
-            + (f"{' and '.join(said)} are given" if said else "none is given")
+            say("{part_name} takes exactly one of {keys}; ", part_name=part_name, keys=keys)
+            + (say("{said} are given", said=" and ".join(said)) if said else say("none is given"))
         )
 
 
@@ -94,7 +95,7 @@ class MilkSource(Model):
     def _whole(self) -> Self:
         _one_of("milk", volume=self.volume_l, mass=self.mass_kg)
         if self.casein_pct is not None and self.protein_pct is not None and self.casein_pct >= self.protein_pct:
-            raise ValueError("casein is a part of the protein and can't be as much")
+            raise ValueError(say("casein is a part of the protein and can't be as much"))
         return self
 
 
@@ -161,9 +162,9 @@ class Starter(Model):
 
     @model_validator(mode="after")
     def _whole(self) -> Self:
-        _one_of("a starter", bulk=self.bulk_pct, mass=self.mass_kg, cells=self.cells_per_ml, units=self.units)
+        _one_of(say("a starter"), bulk=self.bulk_pct, mass=self.mass_kg, cells=self.cells_per_ml, units=self.units)
         if self.mass_kg is not None and self.potency_cfu_g is None:
-            raise ValueError('a starter by mass needs the potency of its pack, for example potency = "1e11 CFU/g"')
+            raise ValueError(say('a starter by mass needs the potency of its pack, for example potency = "1e11 CFU/g"'))
         return self
 
     @property
@@ -225,16 +226,21 @@ class Addition(Model):
         if self.what == "coagulant":
             if self.strength_imcu_ml is None:
                 raise ValueError(
-                    'a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = "200 IMCU/mL"'
+                    say(
+                        'a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = "200 '
+                        'IMCU/mL"'
+                    )
                 )
         elif self.coagulant is not None or self.strength_imcu_ml is not None or self.age_months:
-            raise ValueError(f"kind, strength and age belong to a coagulant, not to {self.what.replace('_', ' ')}")
+            raise ValueError(
+                say("kind, strength and age belong to a coagulant, not to {what}", what=self.what.replace("_", " "))
+            )
         if self.what == "acid" and self.acid is None:
-            raise ValueError("say which acid: lactic, citric or acetic")
+            raise ValueError(say("say which acid: lactic, citric or acetic"))
         if self.what != "acid" and self.acid is not None:
-            raise ValueError('“acid” names which acid and belongs to what = "acid"')
+            raise ValueError(say('“acid” names which acid and belongs to what = "acid"'))
         if self.strength_pct is not None and self.what not in ("acid", "calcium_chloride"):
-            raise ValueError("“solution” belongs to an acid or to calcium chloride")
+            raise ValueError(say("“solution” belongs to an acid or to calcium chloride"))
         return self
 
 
@@ -286,13 +292,13 @@ class Form(Model):
     @model_validator(mode="after")
     def _whole(self) -> Self:
         if not 1 <= self.count <= 10_000:
-            raise ValueError(f"the number of cheeses lies between 1 and 10000, not at {self.count}")
+            raise ValueError(say("the number of cheeses lies between 1 and 10000, not at {count}", count=self.count))
         if self.shape == "cylinder" and self.diameter_mm is None:
-            raise ValueError("a round form needs its diameter")
+            raise ValueError(say("a round form needs its diameter"))
         if self.shape in ("block", "loaf") and (self.length_mm is None or self.width_mm is None):
-            raise ValueError(f"a {self.shape} needs its length and width")
+            raise ValueError(say("a {shape} needs its length and width", shape=self.shape))
         if self.shape == "pyramid" and self.width_mm is None:
-            raise ValueError("a pyramid needs the width of its foot")
+            raise ValueError(say("a pyramid needs the width of its foot"))
         return self
 
 
@@ -381,7 +387,7 @@ class Branch(Model):
     @model_validator(mode="after")
     def _whole(self) -> Self:
         if not self.stages:
-            raise ValueError("a branch needs at least one stage")
+            raise ValueError(say("a branch needs at least one stage"))
         return self
 
 
@@ -419,39 +425,57 @@ class Recipe(Model):
     @model_validator(mode="after")
     def _whole(self) -> Self:
         if not self.name.strip():
-            raise ValueError("the recipe needs a name")
+            raise ValueError(say("the recipe needs a name"))
         if not self.milks:
-            raise ValueError("the recipe has no milk; add a [[milk]]")
+            raise ValueError(say("the recipe has no milk; add a [[milk]]"))
         if not self.stages:
-            raise ValueError("the recipe has no stage; add a [[stage]]")
+            raise ValueError(say("the recipe has no stage; add a [[stage]]"))
         self._unique_ids()
         for lane in self.lanes():
-            place = f"branch “{lane.name or lane.id}”: " if isinstance(lane, Branch) else ""
+            place = say("branch “{name}”: ", name=lane.name or lane.id) if isinstance(lane, Branch) else ""
             own = {stage.id for stage in lane.stages}
             starters_and_additions: tuple[Starter | Addition, ...] = (*lane.starters, *lane.additions)
             for given in starters_and_additions:
                 if given.at not in own and not (given.at == "" and isinstance(given, Starter)):
                     raise ValueError(
-                        f"{place}“{given.name or given.id}” goes in at the stage “{given.at}”, which there is not"
+                        say(
+                            "{place}“{name}” goes in at the stage “{at}”, which there is not",
+                            place=place,
+                            name=given.name or given.id,
+                            at=given.at,
+                        )
                     )
         for branch in self.branches:
             if branch.after not in {stage.id for stage in self.stages}:
                 label = branch.name or branch.id
-                raise ValueError(f"the branch “{label}” parts after the stage “{branch.after}”, which there is not")
+                raise ValueError(
+                    say(
+                        "the branch “{label}” parts after the stage “{after}”, which there is not",
+                        label=label,
+                        after=branch.after,
+                    )
+                )
         for after in {branch.after for branch in self.branches}:
             for of in ("curd", "whey", "cream"):
                 share = sum(branch.share_pct for branch in self.branches if branch.after == after and branch.of == of)
                 if share > 100.0 + 1e-9:
-                    raise ValueError(f"branches take {share:g} % of the {of} after “{after}”, more than there is")
+                    raise ValueError(
+                        say(
+                            "branches take {share:g} % of the {of} after “{after}”, more than there is",
+                            share=share,
+                            of=of,
+                            after=after,
+                        )
+                    )
         return self
 
     def _unique_ids(self) -> None:
         seen: set[str] = set()
         for each in self.ids():
             if not each.strip():
-                raise ValueError("an id is empty")
+                raise ValueError(say("an id is empty"))
             if each in seen:
-                raise ValueError(f"the id “{each}” stands twice; every id is used once in a recipe")
+                raise ValueError(say("the id “{each}” stands twice; every id is used once in a recipe", each=each))
             seen.add(each)
 
     def lanes(self) -> tuple[Recipe | Branch, ...]:
@@ -480,4 +504,4 @@ class Recipe(Model):
 
 def stage_label(stages: tuple[AnyStage, ...], index: int) -> str:
     """How errors name a stage: 'stage 4, “cook”'."""
-    return f"stage {index + 1}, “{stages[index].title}”"
+    return say("stage {index}, “{title}”", index=index + 1, title=stages[index].title)

@@ -5,6 +5,7 @@ Conversions are common practice or arithmetic; every figure behind them stands i
 
 from __future__ import annotations
 
+from designer.language import say
 from designer.recipe import schedule
 from designer.recipe.document import Addition, Starter
 from designer.recipe.presets import presets
@@ -89,11 +90,11 @@ def addition_columns(addition: Addition, milk: schedule.Milk) -> Row:
     if addition.what == "salt":
         mass = addition_mass_kg(addition, milk)
         if mass is None:
-            raise ValueError("give salt by mass or as a share of the milk, not by volume")
+            raise ValueError(say("give salt by mass or as a share of the milk, not by volume"))
         return {"salt_per_milk": mass / milk.mass_kg}
     if addition.what == "calcium_chloride":
         if addition.volume_l is not None and addition.strength_pct is None:
-            raise ValueError('calcium chloride by volume needs its solution, for example solution = "33 %"')
+            raise ValueError(say('calcium chloride by volume needs its solution, for example solution = "33 %"'))
         dry = (addition_mass_kg(addition, milk) or 0.0) * (addition.strength_pct or 100.0) / 100.0
         return {"cacl2_g_kg": dry * 1000.0 / milk.mass_kg}
     if addition.what == "acid":

@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from typing import Any, TypeVar
 
+from designer.language import say, word
 from designer.recipe.document import Addition, Branch, Coat, Form, MilkSource, Recipe, Starter, Vat, stage_label
 from designer.recipe.end import End, after
 from designer.recipe.error import RecipeError
@@ -30,7 +31,9 @@ def _changed(model: M, where: str, **changes: Any) -> M:
     names = type(model).model_fields
     for name in changes:
         if name not in names:
-            raise RecipeError(f"there is no field “{name}” here; known are {', '.join(names)}", where)
+            raise RecipeError(
+                say("there is no field “{name}” here; known are {names}", name=name, names=", ".join(names)), where
+            )
     data = dict(model) | changes
     if isinstance(model, Stage):
         data = checked(lambda: type(model).reconcile(data, changes), type(model), where)
@@ -48,18 +51,18 @@ def _lane_of(recipe: Recipe, stage_id: str) -> tuple[Lane, int]:
         for index, stage in enumerate(lane.stages):
             if stage.id == stage_id:
                 return lane, index
-    raise RecipeError(f"there is no stage “{stage_id}”")
+    raise RecipeError(say("there is no stage “{stage_id}”", stage_id=stage_id))
 
 
 def _with_lane(recipe: Recipe, lane: Lane, **changes: Any) -> Recipe:
     if isinstance(lane, Recipe):
         return _changed(recipe, "", **changes)
-    changed = _changed(lane, f"branch “{lane.name or lane.id}”", **changes)
+    changed = _changed(lane, say("branch “{name}”", name=lane.name or lane.id), **changes)
     return _changed(recipe, "", branches=tuple(changed if each is lane else each for each in recipe.branches))
 
 
 def _where(lane: Lane, index: int) -> str:
-    place = f"branch “{lane.name or lane.id}”, " if isinstance(lane, Branch) else ""
+    place = say("branch “{name}”, ", name=lane.name or lane.id) if isinstance(lane, Branch) else ""
     return place + stage_label(lane.stages, index)
 
 
@@ -111,7 +114,7 @@ def edit_milk(recipe: Recipe, milk_id: str, **changes: Any) -> Recipe:
         if source.id == milk_id:
             new = _changed(source, milk_label(recipe, index), **changes)
             return _changed(recipe, "", milks=(*recipe.milks[:index], new, *recipe.milks[index + 1 :]))
-    raise RecipeError(f"there is no milk “{milk_id}”")
+    raise RecipeError(say("there is no milk “{milk_id}”", milk_id=milk_id))
 
 
 def edit_starter(recipe: Recipe, starter_id: str, **changes: Any) -> Recipe:
@@ -131,7 +134,7 @@ def _edit_given(recipe: Recipe, field: str, part_id: str, changes: dict[str, Any
             if each.id == part_id:
                 new = _changed(each, f"{field[:-1]} {index + 1}, “{each.name or each.id}”", **changes)
                 return _with_lane(recipe, lane, **{field: (*given[:index], new, *given[index + 1 :])})
-    raise RecipeError(f"there is no {field[:-1]} “{part_id}”")
+    raise RecipeError(say("there is no {field} “{part_id}”", field=word(field[:-1], "field"), part_id=part_id))
 
 
 def edit_form(recipe: Recipe, **changes: Any) -> Recipe:
@@ -160,9 +163,9 @@ def edit_branch(recipe: Recipe, branch_id: str, **changes: Any) -> Recipe:
     """Change fields of one branch."""
     for index, branch in enumerate(recipe.branches):
         if branch.id == branch_id:
-            new = _changed(branch, f"branch “{branch.name or branch.id}”", **changes)
+            new = _changed(branch, say("branch “{name}”", name=branch.name or branch.id), **changes)
             return _changed(recipe, "", branches=(*recipe.branches[:index], new, *recipe.branches[index + 1 :]))
-    raise RecipeError(f"there is no branch “{branch_id}”")
+    raise RecipeError(say("there is no branch “{branch_id}”", branch_id=branch_id))
 
 
 _HOMES: dict[type[Model], str] = {MilkSource: "milks", Starter: "starters", Addition: "additions", Branch: "branches"}
@@ -181,7 +184,7 @@ def take_out(recipe: Recipe, part_id: str) -> Recipe:
             kept = tuple(each for each in getattr(lane, home, ()) if each.id != part_id)
             if len(kept) < len(getattr(lane, home, ())):
                 return _with_lane(recipe, lane, **{home: kept})
-    raise RecipeError(f"there is no part “{part_id}”")
+    raise RecipeError(say("there is no part “{part_id}”", part_id=part_id))
 
 
 # --- Stages in order -------------------------------------------------------------------------------------------------
@@ -200,11 +203,13 @@ def free_id(recipe: Recipe, wanted: str) -> str:
 def new_stage(recipe: Recipe, kind: str, **fields: Any) -> Stage:
     """A stage of a kind with a free id and the kind's own settings."""
     if kind not in KINDS:
-        raise RecipeError(f"there is no stage kind “{kind}”")
+        raise RecipeError(say("there is no stage kind “{kind}”", kind=kind))
     model = KINDS[kind]
     data = {"id": free_id(recipe, kind.replace("_", "-"))} | _needed(model) | fields
     data = checked(lambda: model.reconcile(data, fields), model, kind) if "end" not in data else data
-    built: Stage = checked(lambda: model.model_validate(data), model, f"new stage, “{model.LABEL}”")
+    built: Stage = checked(
+        lambda: model.model_validate(data), model, say("new stage, “{label}”", label=word(model.LABEL, "stage"))
+    )
     return built
 
 
@@ -226,7 +231,7 @@ def remove(recipe: Recipe, stage_id: str) -> Recipe:
     """Take a stage out. What went in there, and branches after it, move to the stage before it (or after the first)."""
     lane, index = _lane_of(recipe, stage_id)
     if len(lane.stages) == 1:
-        raise RecipeError("the only stage can't be taken out", _where(lane, index))
+        raise RecipeError(say("the only stage can't be taken out"), _where(lane, index))
     neighbour = lane.stages[index - 1] if index else lane.stages[1]
     stages = (*lane.stages[:index], *lane.stages[index + 1 :])
     return _renamed(recipe, lane, stages, stage_id, neighbour.id, at_start=True)
@@ -258,9 +263,15 @@ def split(recipe: Recipe, stage_id: str, at_min: float) -> Recipe:
     lane, index = _lane_of(recipe, stage_id)
     stage, where = lane.stages[index], _where(lane, index)
     if stage.kind in _ONCE:
-        raise RecipeError(f"“{stage.LABEL}” can't be cut in two: what it does would be done twice", where)
+        raise RecipeError(
+            say("“{label}” can't be cut in two: what it does would be done twice", label=word(stage.LABEL, "stage")),
+            where,
+        )
     if not 0.5 <= at_min <= stage.end.planned_min - 0.5:
-        raise RecipeError(f"a stage of {show(stage.end.planned_min, 'duration')} can't be cut there", where)
+        raise RecipeError(
+            say("a stage of {planned_min} can't be cut there", planned_min=show(stage.end.planned_min, "duration")),
+            where,
+        )
     new_id = free_id(recipe, stage_id)
     first, second = checked(lambda: _split_settings(recipe, stage, at_min, where), type(stage), where)
     halves = (_changed(stage, where, **first), _changed(stage, where, **second, id=new_id))
@@ -313,7 +324,9 @@ def _split_ramp(recipe: Recipe, stage: VatStage, at_min: float, where: str) -> H
         return {}, {"temperature_c": None, "ramp_min": None}
     start = temperatures_before(recipe, blend(recipe).temperature_c)[stage.id]
     if math.isnan(start):
-        raise RecipeError("the temperature it starts from follows the room, so its change can't be cut in two", where)
+        raise RecipeError(
+            say("the temperature it starts from follows the room, so its change can't be cut in two"), where
+        )
     middle = start + (stage.temperature_c - start) * at_min / ramp
     return {"temperature_c": middle, "ramp_min": None}, {"ramp_min": ramp - at_min}
 

@@ -6,6 +6,7 @@ from typing import Literal, Self
 
 from pydantic import model_validator
 
+from designer.language import say, word
 from designer.recipe import schedule
 from designer.recipe.field import Model, quantity, words
 
@@ -80,7 +81,9 @@ class End(Model):
         if self.by in ("time", "feel"):
             if self.length_min is None:
                 raise ValueError(
-                    "an end by feel needs its planned length" if self.by == "feel" else "the length is missing"
+                    say("an end by feel needs its planned length")
+                    if self.by == "feel"
+                    else say("the length is missing")
                 )
             if (
                 self.value is not None
@@ -88,26 +91,51 @@ class End(Model):
                 or self.of is not None
                 or self.earliest_min is not None
             ):
-                raise ValueError(f"an end by {self.by} has a length and nothing else")
+                raise ValueError(
+                    say("an end by {by} has a length and nothing else", by=word(_BY_WORDS[self.by], "choice"))
+                )
             return self
         if self.length_min is not None:
-            raise ValueError(f"an end by {_BY_WORDS[self.by]} has a latest moment, not a length")
+            raise ValueError(
+                say("an end by {by} has a latest moment, not a length", by=word(_BY_WORDS[self.by], "choice"))
+            )
         if self.value is None:
-            raise ValueError(f"an end by {_BY_WORDS[self.by]} needs its value")
+            raise ValueError(say("an end by {by} needs its value", by=word(_BY_WORDS[self.by], "choice")))
         if self.latest_min is None:
-            raise ValueError(f'an end by {_BY_WORDS[self.by]} needs its latest moment, for example latest = "2 h"')
+            raise ValueError(
+                say(
+                    'an end by {by} needs its latest moment, for example latest = "2 h"',
+                    by=word(_BY_WORDS[self.by], "choice"),
+                )
+            )
         if self.by in ("ph", "acidity"):
             if self.of is None:
-                raise ValueError(f"an end by {_BY_WORDS[self.by]} must say of what: milk, whey, curd or cheese")
+                raise ValueError(
+                    say(
+                        "an end by {by} must say of what: milk, whey, curd or cheese",
+                        by=word(_BY_WORDS[self.by], "choice"),
+                    )
+                )
         elif self.of is not None:
             raise ValueError(
-                f"an end by {_BY_WORDS[self.by]} is not read on milk, whey, curd or cheese; leave “of” out"
+                say(
+                    "an end by {by} is not read on milk, whey, curd or cheese; leave “of” out",
+                    by=word(_BY_WORDS[self.by], "choice"),
+                )
             )
         if self.earliest_min is not None and self.earliest_min >= self.latest_min:
-            raise ValueError("the earliest moment must lie before the latest")
+            raise ValueError(say("the earliest moment must lie before the latest"))
         low, high, _ = END_VALUE_RANGE[self.by]
         if not low <= self.value <= high:
-            raise ValueError(f"an end by {_BY_WORDS[self.by]} lies between {low:g} and {high:g}, not at {self.value:g}")
+            raise ValueError(
+                say(
+                    "an end by {by} lies between {low:g} and {high:g}, not at {value:g}",
+                    by=word(_BY_WORDS[self.by], "choice"),
+                    low=low,
+                    high=high,
+                    value=self.value,
+                )
+            )
         return self
 
     @property

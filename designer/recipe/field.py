@@ -13,6 +13,7 @@ from typing import Any, Literal, Self, Union, get_args, get_origin
 from pydantic import BaseModel, ConfigDict, Field, field_validator
 from pydantic_core import PydanticUndefined
 
+from designer.language import word
 from designer.units import GRAIN, KINDS
 
 Usual = tuple[float | None, float | None]
@@ -45,13 +46,13 @@ class FieldMeta:
 
     name: str
     key: str
-    label: str
+    english: str
     shape: Shape
     kind: str = ""
     step: float = 0.0
     low: float | None = None
     high: float | None = None
-    help: str = ""
+    english_help: str = ""
     source: str = ""
     choices: tuple[str, ...] = ()
     optional: bool = False
@@ -59,7 +60,28 @@ class FieldMeta:
     default: Any = None
     model: type[Model] | None = None
     usual: Usual | None = None
-    usual_where: str = ""
+    english_where: str = ""
+
+    @property
+    def label(self) -> str:
+        """What it is called, in the language spoken: its label, else the key it has in the file."""
+        plain = self.english == self.name.replace("_", " ")
+        return word(self.key.replace("_", " ") if plain else self.english, "field")
+
+    @property
+    def help(self) -> str:
+        """What it means, in the language spoken."""
+        return word(self.english_help, "field")
+
+    @property
+    def usual_where(self) -> str:
+        """Where the usual range holds, in the language spoken."""
+        return word(self.english_where, "field")
+
+
+def choice(text: str) -> str:
+    """One of the choices of a field, in the language spoken."""
+    return word(text.replace("_", " "), "choice")
 
 
 def quantity(
@@ -121,7 +143,7 @@ def field_metas(model: type[Model]) -> tuple[FieldMeta, ...]:
         extra = info.json_schema_extra if isinstance(info.json_schema_extra, dict) else {}
         bare, optional = _bare(info.annotation)
         choices = _choices(bare)
-        known: dict[str, Any] = {key: value for key, value in extra.items() if key in FieldMeta.__slots__}
+        known: dict[str, Any] = dict(extra)
         shape = known.pop("shape", "text")
         usual = getattr(model, "USUAL", {}).get(name, known.pop("usual", None))
         default = None if info.default is PydanticUndefined else info.default
@@ -129,7 +151,9 @@ def field_metas(model: type[Model]) -> tuple[FieldMeta, ...]:
             FieldMeta(
                 name=name,
                 key=known.pop("key", "") or name,
-                label=known.pop("label", "") or name.replace("_", " "),
+                english=known.pop("label", "") or name.replace("_", " "),
+                english_help=known.pop("help", ""),
+                english_where=known.pop("usual_where", ""),
                 shape="choice" if shape == "text" and choices else shape,
                 choices=choices,
                 optional=optional,

@@ -13,6 +13,7 @@ from typing import Any
 
 from tomlkit.exceptions import TOMLKitError
 
+from designer.language import say
 from designer.recipe.describing import json_schema as json_schema
 from designer.recipe.document import FORMAT, Recipe
 from designer.recipe.error import RecipeError
@@ -27,21 +28,27 @@ def reads(text: str) -> Recipe:
     """The recipe in a text. Raises RecipeError: one sentence that names the place."""
     if len(text) > MAX_BYTES:
         raise RecipeError(
-            f"this is too large for a recipe ({len(text) / 1e6:.1f} MB, at most {MAX_BYTES / 1e6:.0f} MB)"
+            say(
+                "this is too large for a recipe ({said:.1f} MB, at most {max_bytes:.0f} MB)",
+                said=len(text) / 1000000.0,
+                max_bytes=MAX_BYTES / 1000000.0,
+            )
         )
     return recipe_of(migrated(_toml(text)))
 
 
 def _toml(text: str) -> dict[str, Any]:
     if not text.strip():
-        raise RecipeError("the file is empty")
+        raise RecipeError(say("the file is empty"))
     try:
         return tomllib.loads(text)
     except RecursionError:
-        raise RecipeError("the file can't be read as TOML: it is nested too deeply") from None
+        raise RecipeError(say("the file can't be read as TOML: it is nested too deeply")) from None
     except ValueError as error:
-        said = str(error).splitlines()[0][:160] if str(error) else "it is not TOML"
-        raise RecipeError(f"the file can't be read as TOML: {said[:1].lower()}{said[1:]}") from None
+        said = str(error).splitlines()[0][:160] if str(error) else say("it is not TOML")
+        raise RecipeError(
+            say("the file can't be read as TOML: {said}{said2}", said=said[:1].lower(), said2=said[1:])
+        ) from None
 
 
 def read_text(path: Path | str) -> str:
@@ -49,19 +56,26 @@ def read_text(path: Path | str) -> str:
     path = Path(path)
     try:
         if path.is_dir():
-            raise RecipeError("this is a folder, not a recipe file", str(path))
+            raise RecipeError(say("this is a folder, not a recipe file"), str(path))
         size = path.stat().st_size
         if size > MAX_BYTES:
             raise RecipeError(
-                f"this is too large for a recipe ({size / 1e6:.1f} MB, at most {MAX_BYTES / 1e6:.0f} MB)", str(path)
+                say(
+                    "this is too large for a recipe ({size:.1f} MB, at most {max_bytes:.0f} MB)",
+                    size=size / 1000000.0,
+                    max_bytes=MAX_BYTES / 1000000.0,
+                ),
+                str(path),
             )
         return path.read_bytes().decode("utf-8-sig").replace("\r\n", "\n")
     except FileNotFoundError:
-        raise RecipeError("there is no such file", str(path)) from None
+        raise RecipeError(say("there is no such file"), str(path)) from None
     except UnicodeDecodeError:
-        raise RecipeError("this is not a text file (UTF-8), so it is no recipe", str(path)) from None
+        raise RecipeError(say("this is not a text file (UTF-8), so it is no recipe"), str(path)) from None
     except OSError as error:
-        raise RecipeError(f"the file can't be read: {error.strerror or error}", str(path)) from None
+        raise RecipeError(
+            say("the file can't be read: {strerror}", strerror=error.strerror or error), str(path)
+        ) from None
 
 
 def read(path: Path | str) -> Recipe:
@@ -105,7 +119,9 @@ def write(recipe: Recipe, path: Path | str, previous_text: str | None = None) ->
     try:
         replace_file(path, text)
     except OSError as error:
-        raise RecipeError(f"the file can't be written: {error.strerror or error}", str(path)) from None
+        raise RecipeError(
+            say("the file can't be written: {strerror}", strerror=error.strerror or error), str(path)
+        ) from None
     return text
 
 
@@ -115,7 +131,10 @@ def _never_over_newer(text: str, path: Path) -> None:
     except (ValueError, RecursionError):
         return
     if isinstance(version, int) and version > FORMAT:
-        raise RecipeError(f"the file has format {version}, newer than this program; it is not written over", str(path))
+        raise RecipeError(
+            say("the file has format {version}, newer than this program; it is not written over", version=version),
+            str(path),
+        )
 
 
 def replace_file(path: Path, text: str) -> None:

@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import replace
 
+from designer.language import say
 from designer.recipe import schedule
 from designer.recipe.document import Addition, Branch, Form, Recipe, Starter, Vat, stage_label
 from designer.recipe.dose import addition_columns, starter_columns
@@ -90,7 +91,7 @@ def _split(rows: list[Row], after_min: float) -> int:
             rows[index : index + 1] = [first, rest]
             return index + 1
         start += row["minutes"]
-    raise ValueError("goes in after the stage has ended")
+    raise ValueError(say("goes in after the stage has ended"))
 
 
 def _default_at(stages: Sequence[AnyStage]) -> str:
@@ -202,7 +203,7 @@ def stage_rows(
             coagulant_row = at if coagulant_row is None else min(at, coagulant_row)
     if stage.kind == "set":
         if coagulant_row is None:
-            raise RecipeError(f'no coagulant goes in here; add one with at = "{stage.id}"', where)
+            raise RecipeError(say('no coagulant goes in here; add one with at = "{id}"', id=stage.id), where)
         for row in rows[:coagulant_row]:
             row["gel"] = schedule.GEL_NONE
     return rows, starter_min
@@ -212,7 +213,7 @@ def _lane(
     recipe: Recipe, lane: Recipe | Branch, milk: schedule.Milk, starts_c: dict[str, float]
 ) -> tuple[list[Row], float | None]:
     """Rows of one lane, and the planned minute of its first starter."""
-    place = f"branch “{lane.name or lane.id}”, " if isinstance(lane, Branch) else ""
+    place = say("branch “{name}”, ", name=lane.name or lane.id) if isinstance(lane, Branch) else ""
     out: list[Row] = []
     clock, starter_min = 0.0, None
     for index, stage in enumerate(lane.stages):

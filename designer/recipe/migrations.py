@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
+from designer.language import say
 from designer.recipe.document import FORMAT
 from designer.recipe.error import RecipeError
 
@@ -20,13 +21,25 @@ def migrated(
     """Plain data of the present format. Raises RecipeError for a missing, unreadable, unknown or newer format."""
     version = data.get("format")
     if version is None:
-        raise RecipeError(f"the file does not say its format; a recipe begins with format = {present}")
+        raise RecipeError(
+            say("the file does not say its format; a recipe begins with format = {present}", present=present)
+        )
     if not isinstance(version, int) or isinstance(version, bool) or version < 1:
-        raise RecipeError(f"format = {version!r} is no format; a recipe begins with format = {present}")
+        raise RecipeError(
+            say(
+                "format = {version!r} is no format; a recipe begins with format = {present}",
+                version=version,
+                present=present,
+            )
+        )
     if version > present:
         raise RecipeError(
-            f"the file has format {version}, this program knows formats up to {present}; "
-            "open it with a newer version of the program"
+            say(
+                "the file has format {version}, this program knows formats up to {present}; open it with "
+                "a newer version of the program",
+                version=version,
+                present=present,
+            )
         )
     while version < present:
         data = migrations[version](dict(data))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from designer.language import say
 from designer.recipe import schedule
 from designer.recipe.document import MilkSource, Recipe
 from designer.recipe.error import RecipeError
@@ -24,11 +25,11 @@ def source_milk(source: MilkSource, where: str = "milk") -> schedule.Milk:
     Raises RecipeError for milk that is withheld, an unknown breed, or more solids than there can be.
     """
     if source.withheld:
-        raise RecipeError("milk withheld because of medicine can't be used; take it out of the recipe", where)
+        raise RecipeError(say("milk withheld because of medicine can't be used; take it out of the recipe"), where)
     try:
         preset = milk_of(source.species, source.breed)
     except KeyError:
-        raise RecipeError(f"there is no preset for the breed “{source.breed}”", where) from None
+        raise RecipeError(say("there is no preset for the breed “{breed}”", breed=source.breed), where) from None
     except ValueError as error:
         raise RecipeError(str(error), where) from None
     fat = preset["fat"] if source.fat_pct is None else source.fat_pct
@@ -40,11 +41,20 @@ def source_milk(source: MilkSource, where: str = "milk") -> schedule.Milk:
         protein = preset["protein"]
     casein = protein * preset["casein_share"] if source.casein_pct is None else source.casein_pct
     if casein >= protein:
-        raise RecipeError(f"casein ({casein:g} %) is a part of the protein ({protein:g} %) and can't be as much", where)
+        raise RecipeError(
+            say(
+                "casein ({casein:g} %) is a part of the protein ({protein:g} %) and can't be as much",
+                casein=casein,
+                protein=protein,
+            ),
+            where,
+        )
     lactose = preset["lactose"] if source.lactose_pct is None else source.lactose_pct
     solids = fat + protein + lactose + preset["ash"]
     if not 6.0 <= solids <= 30.0:
-        raise RecipeError(f"milk has between 6 and 30 % solids; this one would have {solids:.1f} %", where)
+        raise RecipeError(
+            say("milk has between 6 and 30 % solids; this one would have {solids:.1f} %", solids=solids), where
+        )
     density = density_walstra(fat, protein, lactose, preset["ash"])
     mass = source.mass_kg if source.mass_kg is not None else (source.volume_l or 0.0) * density
     return schedule.Milk(
@@ -105,4 +115,4 @@ def blend(recipe: Recipe) -> schedule.Milk:
 def milk_label(recipe: Recipe, index: int) -> str:
     """How errors name a milk: 'milk 1, “evening milk”'."""
     source = recipe.milks[index]
-    return f"milk {index + 1}, “{source.name or source.id}”"
+    return say("milk {index}, “{name}”", index=index + 1, name=source.name or source.id)

@@ -10,6 +10,8 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
+from designer.language import say
+
 
 @cache
 def presets() -> dict[str, Any]:
@@ -31,6 +33,13 @@ def milk_of(species: str, breed: str) -> dict[str, float]:
     if breed:
         of_breed = presets()["breed"][breed]
         if of_breed["species"] != species:
-            raise ValueError(f"“{of_breed['label']}” is a {of_breed['species']} breed, not {species}")
+            raise ValueError(
+                say(
+                    "“{label}” is a {species} breed, not {species2}",
+                    label=of_breed["label"],
+                    species=of_breed["species"],
+                    species2=species,
+                )
+            )
         out |= {key: float(value) for key, value in of_breed.items() if isinstance(value, float)}
     return out

@@ -9,6 +9,7 @@ from typing import Any, TypeVar
 
 from pydantic import ValidationError
 
+from designer.language import say
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.end import END_VALUE_KIND, End
 from designer.recipe.error import RecipeError
@@ -24,7 +25,7 @@ Table = Mapping[str, Any]
 
 def _nearest(word: str, known: list[str]) -> str:
     close = difflib.get_close_matches(word, known, n=1, cutoff=0.5)
-    return f"did you mean “{close[0]}”?" if close else f"known are {', '.join(known)}"
+    return say("did you mean “{close}”?", close=close[0]) if close else say("known are {known}", known=", ".join(known))
 
 
 def _is_number(value: object) -> bool:
@@ -43,23 +44,44 @@ def quantity_of(value: object, kind: str, key: str, where: str) -> float:
         number = float(value)  # type: ignore[arg-type]
         if spec.plain and math.isfinite(number):
             return number
-        raise RecipeError(f'{key} = {value} has no unit; write for example {key} = "{spec.example}"', where)
-    raise RecipeError(f'{key} must be a {spec.label}, for example {key} = "{spec.example}"', where)
+        raise RecipeError(
+            say(
+                '{key} = {value} has no unit; write for example {key} = "{example}"',
+                key=key,
+                value=value,
+                example=spec.example,
+            ),
+            where,
+        )
+    raise RecipeError(
+        say(
+            '{key} must be a {label}, for example {key} = "{example}"', key=key, label=spec.label, example=spec.example
+        ),
+        where,
+    )
 
 
 def _plain(value: object, meta: FieldMeta, where: str) -> Any:
     if meta.shape == "yes":
         if not isinstance(value, bool):
-            raise RecipeError(f"{meta.key} is true or false, not {value!r}", where)
+            raise RecipeError(say("{key} is true or false, not {value!r}", key=meta.key, value=value), where)
         return value
     if meta.shape == "number":
         if not isinstance(value, int) or isinstance(value, bool):
-            raise RecipeError(f"{meta.key} is a whole number, not {value!r}", where)
+            raise RecipeError(say("{key} is a whole number, not {value!r}", key=meta.key, value=value), where)
         return value
     if not isinstance(value, str):
-        raise RecipeError(f"{meta.key} is a text in quotes, not {value!r}", where)
+        raise RecipeError(say("{key} is a text in quotes, not {value!r}", key=meta.key, value=value), where)
     if meta.choices and value not in meta.choices:
-        raise RecipeError(f"{meta.key} = “{value}” is unknown; {_nearest(value, list(meta.choices))}", where)
+        raise RecipeError(
+            say(
+                "{key} = “{value}” is unknown; {value2}",
+                key=meta.key,
+                value=value,
+                value2=_nearest(value, list(meta.choices)),
+            ),
+            where,
+        )
     return value
 
 
@@ -69,14 +91,14 @@ def end_of(raw: object, length: object, where: str) -> End | None:
         return None if length is None else build(End, {"by": "time", "length": length}, where)
     if not isinstance(raw, Mapping):
         raise RecipeError(
-            'end is a table, for example end = { by = "ph", of = "curd", value = "6.10", latest = "2 h" }', where
+            say('end is a table, for example end = { by = "ph", of = "curd", value = "6.10", latest = "2 h" }'), where
         )
     data = dict(raw)
     if "by" not in data:
-        raise RecipeError('end does not say by what; for example by = "ph"', where)
+        raise RecipeError(say('end does not say by what; for example by = "ph"'), where)
     if length is not None:
         if data["by"] != "feel":
-            raise RecipeError("a stage has a length or an end by a state, not both", where)
+            raise RecipeError(say("a stage has a length or an end by a state, not both"), where)
         data["length"] = length
     return build(End, data, where)
 
@@ -84,13 +106,13 @@ def end_of(raw: object, length: object, where: str) -> End | None:
 def _end_value(value: object, by: object, where: str) -> float:
     kind = END_VALUE_KIND.get(str(by))
     if kind is None:
-        raise RecipeError(f"an end by {by} has no value", where)
+        raise RecipeError(say("an end by {by} has no value", by=by), where)
     return quantity_of(value, kind, "value", where)
 
 
 def _many(value: object, key: str, where: str) -> list[Table]:
     if not isinstance(value, list) or not all(isinstance(each, Mapping) for each in value):
-        raise RecipeError(f"{key} is a list of tables", where)
+        raise RecipeError(say("{key} is a list of tables", key=key), where)
     return value
 
 
@@ -109,7 +131,7 @@ def build(model: type[M], raw: Table, where: str) -> M:
     known = [*metas, "length"] if is_stage else list(metas)
     for key in raw:
         if key not in known:
-            raise RecipeError(f"“{key}” is unknown here; {_nearest(key, known)}", where)
+            raise RecipeError(say("“{key}” is unknown here; {key2}", key=key, key2=_nearest(key, known)), where)
     data: dict[str, Any] = {}
     for key, value in raw.items():
         meta = metas.get(key)
@@ -117,7 +139,7 @@ def build(model: type[M], raw: Table, where: str) -> M:
             data[meta.name] = _field(model, meta, value, raw, where)
     for meta in metas.values():
         if meta.required and meta.name not in data:
-            raise RecipeError(f"{meta.key} is missing", where)
+            raise RecipeError(say("{key} is missing", key=meta.key), where)
     if is_stage:
         end = end_of(raw.get("end"), raw.get("length"), where)
         if end is not None:
@@ -139,7 +161,7 @@ def _field(model: type[Model], meta: FieldMeta, value: object, raw: Table, where
         return quantity_of(value, meta.kind, meta.key, where)
     if meta.shape == "table":
         if not isinstance(value, Mapping):
-            raise RecipeError(f"{meta.key} is a table", where)
+            raise RecipeError(say("{key} is a table", key=meta.key), where)
         assert meta.model is not None
         return build(meta.model, value, _inside(where, meta.key))
     if meta.shape == "tables":
@@ -163,9 +185,11 @@ def _model(meta: FieldMeta) -> type[Model]:
 def _stage_model(raw: Table, where: str) -> type[Stage]:
     kind = raw.get("kind")
     if kind is None:
-        raise RecipeError('kind is missing; for example kind = "cook"', where)
+        raise RecipeError(say('kind is missing; for example kind = "cook"'), where)
     if not isinstance(kind, str) or kind not in KINDS:
-        raise RecipeError(f"kind = “{kind}” is unknown; {_nearest(str(kind), list(KINDS))}", where)
+        raise RecipeError(
+            say("kind = “{kind}” is unknown; {kind2}", kind=kind, kind2=_nearest(str(kind), list(KINDS))), where
+        )
     return KINDS[kind]
 
 
@@ -190,7 +214,11 @@ def fault(error: ValidationError, model: type[Model]) -> str:
     meta = next((each for each in field_metas(model) if names and each.name == names[0]), None)
     if meta is None:
         return (
-            f"“{names[0]}” is unknown here; {_nearest(names[0], [each.name for each in field_metas(model)])}"
+            say(
+                "“{names}” is unknown here; {names2}",
+                names=names[0],
+                names2=_nearest(names[0], [each.name for each in field_metas(model)]),
+            )
             if names
             else first["msg"]
         )
@@ -198,13 +226,23 @@ def fault(error: ValidationError, model: type[Model]) -> str:
         value = first["input"]
         assert meta.low is not None
         assert meta.high is not None
-        allowed = f"{show(meta.low, meta.kind)} to {show(meta.high, meta.kind)}"
-        return f"{meta.label} can't be {show(float(value), meta.kind)}; allowed is {allowed}"
+        allowed = say("{low} to {high}", low=show(meta.low, meta.kind), high=show(meta.high, meta.kind))
+        return say(
+            "{label} can't be {value}; allowed is {allowed}",
+            label=meta.label,
+            value=show(float(value), meta.kind),
+            allowed=allowed,
+        )
     if meta.choices:
-        return f"{meta.label} = “{first['input']}” is unknown; {_nearest(str(first['input']), list(meta.choices))}"
+        return say(
+            "{label} = “{input}” is unknown; {input2}",
+            label=meta.label,
+            input=first["input"],
+            input2=_nearest(str(first["input"]), list(meta.choices)),
+        )
     if first["type"] == "missing":
-        return f"{meta.key} is missing"
-    return f"{meta.label} can't be {first['input']!r}"
+        return say("{key} is missing", key=meta.key)
+    return say("{label} can't be {input!r}", label=meta.label, input=first["input"])
 
 
 def recipe_of(data: Table) -> Recipe:

@@ -11,6 +11,7 @@ import math
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from designer.language import say, word
 from designer.recipe.dilute import diluted_l, stock
 from designer.recipe.document import Addition, Branch, Form, MilkSource, Recipe, Starter, Vat
 from designer.recipe.edit import (
@@ -22,7 +23,7 @@ from designer.recipe.edit import (
     edit_starter,
 )
 from designer.recipe.error import RecipeError
-from designer.recipe.field import FieldMeta, field_meta, field_metas
+from designer.recipe.field import FieldMeta, choice, field_meta, field_metas
 from designer.recipe.lower import geometry, temperatures_before
 from designer.recipe.milk import blend
 from designer.recipe.presets import presets
@@ -85,7 +86,9 @@ def scale(
     milk = blend(recipe)
     from_l = milk.mass_kg / milk.density_kg_l
     if not 0.05 <= to_l <= 100_000.0:
-        raise RecipeError(f"a vat holds between 50 mL and 100 000 L, not {show(to_l, 'volume')}", "scaling")
+        raise RecipeError(
+            say("a vat holds between 50 mL and 100 000 L, not {to_l}", to_l=show(to_l, "volume")), "scaling"
+        )
     work = _Scaling(recipe, to_l / from_l, forms, vat, system)
     return work.done()
 
@@ -117,17 +120,17 @@ class _Scaling:
         return Scaled(self.recipe, self.factor, tuple(self.lines))
 
     def _line(self, part: str, of: str, what: str, before: str, after: str, rule: Rule, why: str) -> None:
-        self.lines.append(Line(part, of, what, before, after, rule, why))
+        self.lines.append(Line(part, word(of, "field"), word(what, "field"), before, after, rule, word(why, "rule")))
 
     def _figure(
         self, part: str, of: str, meta: FieldMeta, before: float, now: float | None, rule: Rule, why: str
     ) -> None:
         said = self._both(meta.kind, before, before if now is None else now)
-        self._line(part, of, _label(meta), *said, rule, why)
+        self._line(part, of, meta.label, *said, rule, why)
 
     def _both(self, kind: str, before: float | None, now: float | None) -> tuple[str, str]:
         """A figure before and after, as text."""
-        first, then = ("none" if value is None else self._shown(kind, value) for value in (before, now))
+        first, then = (say("none") if value is None else self._shown(kind, value) for value in (before, now))
         return first, then
 
     def _shown(self, kind: str, value: float) -> str:
@@ -143,36 +146,40 @@ class _Scaling:
         value = getattr(source, name)
         self.recipe = edit_milk(self.recipe, source.id, **{name: value * self.factor})
         meta = field_meta(MilkSource, name)
-        why = f"{show(self.factor, 'ratio')} times the milk"
-        self._figure(source.id, source.name or "milk", meta, value, value * self.factor, "by milk", why)
+        why = say("{factor} times the milk", factor=show(self.factor, "ratio"))
+        self._figure(source.id, source.name or say("milk"), meta, value, value * self.factor, "by milk", why)
 
     def _starter(self, starter: Starter) -> None:
-        of = starter.name or "starter"
+        of = starter.name or say("starter")
         if starter.bulk_pct is not None or starter.cells_per_ml is not None:
             name = "bulk_pct" if starter.bulk_pct is not None else "cells_per_ml"
-            why = "the same activity in each litre; the amount goes by the milk of itself"
+            why = say("the same activity in each litre; the amount goes by the milk of itself")
             self._figure(starter.id, of, field_meta(Starter, name), getattr(starter, name), None, "unchanged", why)
             return
         name = "mass_kg" if starter.mass_kg is not None else "units"
         value = getattr(starter, name)
         now = value * self.factor
         self.recipe = edit_starter(self.recipe, starter.id, **{name: now})
-        why = "the same activity in each litre"
+        why = say("the same activity in each litre")
         if name == "mass_kg":
             why += _weighing(now)
         self._figure(starter.id, of, field_meta(Starter, name), value, now, "by milk", why)
 
     def _addition(self, addition: Addition) -> None:
-        of = addition.name or addition.what.replace("_", " ")
+        of = addition.name or choice(addition.what)
         if addition.mass_pct is not None:
             meta = field_meta(Addition, "mass_pct")
-            self._figure(addition.id, of, meta, addition.mass_pct, None, "unchanged", "a share of the milk")
+            self._figure(addition.id, of, meta, addition.mass_pct, None, "unchanged", say("a share of the milk"))
             return
         name = "mass_kg" if addition.mass_kg is not None else "volume_l"
         value = getattr(addition, name)
         now = value * self.factor
         self.recipe = edit_addition(self.recipe, addition.id, **{name: now})
-        why = "the same strength in each litre" if addition.what == "coagulant" else "the same share of the milk"
+        why = (
+            say("the same strength in each litre")
+            if addition.what == "coagulant"
+            else say("the same share of the milk")
+        )
         why += _weighing(now) if name == "mass_kg" else _measuring(now, addition.what)
         self._figure(addition.id, of, field_meta(Addition, name), value, now, "by milk", why)
 
@@ -184,20 +191,20 @@ class _Scaling:
             self.recipe = edit_branch(self.recipe, lane.id, form=new)
         else:
             self.recipe = edit_recipe(self.recipe, form=new)
-        of = "form" if isinstance(lane, Recipe) else f"form of {lane.name or lane.id}"
+        of = "form" if isinstance(lane, Recipe) else say("form of {name}", name=lane.name or lane.id)
         more = (
-            f"{round(form.count * self.factor, 1):g} would be needed"
+            say("{count:g} would be needed", count=round(form.count * self.factor, 1))
             if new.count != form.count
-            else "as many as before"
+            else say("as many as before")
         )
         if self.forms == "many":
-            why = f"as much curd in each; {more}, made whole"
+            why = say("as much curd in each; {more}, made whole", more=more)
             if form.count * self.factor < LEAST_FILLED:
-                why = "too little curd for one of these forms: one smaller cheese of the same proportions"
+                why = say("too little curd for one of these forms: one smaller cheese of the same proportions")
         elif self.forms == "large":
-            why = "as many cheeses as before, of the same proportions"
+            why = say("as many cheeses as before, of the same proportions")
         else:
-            why = "a form of your own choice"
+            why = say("a form of your own choice")
         self._line("form", of, "number", str(form.count), str(new.count), "by milk", why)
         for name in _SIDES:
             before, now = getattr(form, name), getattr(new, name)
@@ -205,13 +212,15 @@ class _Scaling:
                 continue
             meta = field_meta(Form, name)
             if name == "height_mm" and abs(before - now) > 1e-9 and new.diameter_mm == form.diameter_mm:
-                self._figure("form", of, meta, before, now, "by milk", "the curd there is, over the face of the forms")
+                self._figure(
+                    "form", of, meta, before, now, "by milk", say("the curd there is, over the face of the forms")
+                )
                 continue
             rule: Rule = "unchanged" if before == now else "by milk"
-            why = "the same form" if before == now else "the cube root of the curd in each: same proportions"
-            why = why if self.forms in ("many", "large") else "your form"
-            self._line("form", of, _label(meta), *self._both(meta.kind, before, now), rule, why)
-        self._figure("form", of, field_meta(Form, "lever"), form.lever, new.lever, "unchanged", "the same press")
+            why = say("the same form") if before == now else say("the cube root of the curd in each: same proportions")
+            why = why if self.forms in ("many", "large") else say("your form")
+            self._line("form", of, meta.label, *self._both(meta.kind, before, now), rule, why)
+        self._figure("form", of, field_meta(Form, "lever"), form.lever, new.lever, "unchanged", say("the same press"))
 
     def _form_for(self, form: Form) -> Form:
         curd = form.count * self.factor
@@ -236,11 +245,13 @@ class _Scaling:
         new = self.vat or old
         if new is None or new.power_kw is None:
             return
-        before = "none" if old is None or old.power_kw is None else show(old.power_kw, "power")
+        before = say("none") if old is None or old.power_kw is None else show(old.power_kw, "power")
         if self.vat is not None:
-            self._line("vat", "vat", "power", before, show(new.power_kw, "power"), "unchanged", "the vat you named")
+            self._line(
+                "vat", "vat", "power", before, show(new.power_kw, "power"), "unchanged", say("the vat you named")
+            )
         else:
-            why = "this is the vat of the old recipe; name the one it will be made in"
+            why = say("this is the vat of the old recipe; name the one it will be made in")
             self._line("vat", "vat", "power", before, before, "to be checked", why)
 
     def _stage(self, lane: Recipe | Branch, stage: Stage, start_c: float) -> None:
@@ -251,14 +262,18 @@ class _Scaling:
                 continue
             if meta.kind == "volume":
                 self.recipe = edit(self.recipe, stage.id, **{meta.name: value * self.factor})
-                self._figure(stage.id, of, meta, value, value * self.factor, "by milk", "the same share of the milk")
+                self._figure(
+                    stage.id, of, meta, value, value * self.factor, "by milk", say("the same share of the milk")
+                )
             elif meta.kind == "duration" and meta.name != "turn_min":
-                why = "more milk takes longer by hand"
+                why = say("more milk takes longer by hand")
                 self._figure(stage.id, of, meta, value, None, "to be checked", why)
             elif meta.kind == "pressure":
-                self._figure(stage.id, of, meta, value, None, "unchanged", "a pressure; the weight goes by the area")
+                self._figure(
+                    stage.id, of, meta, value, None, "unchanged", say("a pressure; the weight goes by the area")
+                )
             else:
-                self._figure(stage.id, of, meta, value, None, "unchanged", _UNCHANGED.get(meta.kind, "does not scale"))
+                self._figure(stage.id, of, meta, value, None, "unchanged", _UNCHANGED.get(meta.kind, _NO_SCALE))
         if isinstance(stage, Press):
             self._press(lane, stage)
         self._length(lane, stage, start_c)
@@ -268,20 +283,25 @@ class _Scaling:
         ratio = new.press_area_m2 * old.lever / (old.press_area_m2 * new.lever)
         steps = []
         for index, step in enumerate(stage.steps):
-            label = f"step {index + 1}: "
+            label = say("step {index}: ", index=index + 1)
             if step.pressure_kpa is not None:
                 said = show(step.pressure_kpa, "pressure", system=self.system)
-                self._line(stage.id, stage.title, f"{label}pressure", said, said, "unchanged", "a pressure")
+                self._line(
+                    stage.id, stage.title, label + word("pressure", "field"), said, said, "unchanged", say("a pressure")
+                )
                 steps.append(step)
                 continue
             assert step.load_kg is not None
             now = step.load_kg * ratio
             kpa = step.load_kg * old.lever * 9.81 / old.press_area_m2 / 1000.0
-            why = f"the same {show(kpa, 'pressure', system=self.system)} on the face; a stack feels it in each cheese"
+            why = say(
+                "the same {kpa} on the face; a stack feels it in each cheese",
+                kpa=show(kpa, "pressure", system=self.system),
+            )
             if new.pieces > old.pieces:
-                why += ", cheeses side by side share it"
+                why += say(", cheeses side by side share it")
             said_both = self._both("mass", step.load_kg, now)
-            self._line(stage.id, stage.title, f"{label}load", *said_both, "by area", why)
+            self._line(stage.id, stage.title, label + word("load", "field"), *said_both, "by area", why)
             steps.append(step.but(load_kg=now))
         if tuple(steps) != stage.steps:
             self.recipe = edit(self.recipe, stage.id, steps=tuple(steps))
@@ -296,7 +316,7 @@ class _Scaling:
         if stage.end.is_state:
             said = stage.end_line(self.system)
             rule: Rule = "by the vat's power" if stage.end.by == "temperature" else "unchanged"
-            self._line(stage.id, stage.title, "ends", said, said, rule, "a state, whenever it is reached")
+            self._line(stage.id, stage.title, "ends", said, said, rule, say("a state, whenever it is reached"))
             return
         minutes = stage.end.planned_min
         if stage.kind == "brine" or (stage.kind == "salt" and getattr(stage, "on", "") == "cheese"):
@@ -307,7 +327,7 @@ class _Scaling:
             said = show(minutes, "duration")
             rule, why = _LENGTHS.get(stage.kind, ("unchanged", _EACH_LITRE))
             if self._geometry(self.first, lane).height_mm == self._geometry(self.recipe, lane).height_mm:
-                rule, why = ("unchanged", "the same cheese") if stage.kind in _BY_SIZE else (rule, why)
+                rule, why = ("unchanged", say("the same cheese")) if stage.kind in _BY_SIZE else (rule, why)
             self._line(stage.id, stage.title, "length", said, said, rule, why)
 
     def _brining(self, lane: Recipe | Branch, stage: Stage) -> None:
@@ -318,12 +338,16 @@ class _Scaling:
         if stage.kind == "salt":
             self._line(
                 stage.id, stage.title, "length", said[0], said[0], "to be checked" if ratio != 1.0 else "unchanged",
-                f"salt strewn on the faces goes in by thickness squared: {said[1]} for the same share",
+                say("salt strewn on the faces goes in by thickness squared: {said} for the same share", said=said[1]),
             )  # fmt: skip
             return
         if abs(ratio - 1.0) > 1e-9:
             self.recipe = edit(self.recipe, stage.id, end=stage.end.but(length_min=now))
-        why = f"{_thickness_mm(old):.0f} to {_thickness_mm(new):.0f} mm thick: salt goes in by the square of it"
+        why = say(
+            "{thickness_mm:.0f} to {thickness_mm2:.0f} mm thick: salt goes in by the square of it",
+            thickness_mm=_thickness_mm(old),
+            thickness_mm2=_thickness_mm(new),
+        )
         self._line(stage.id, stage.title, "length", *said, "by thickness squared", why)
 
     def _warming(self, stage: VatStage, start_c: float) -> None:
@@ -337,12 +361,21 @@ class _Scaling:
         said = longer = show(ramp, "duration")
         rule: Rule = "by the vat's power"
         if not (math.isfinite(change) and change > 0.05) or ramp == 0.0:
-            rule, why = "unchanged", "nothing to warm"
+            rule, why = "unchanged", say("nothing to warm")
         elif vat is None or vat.power_kw is None:
             rule = "to be checked"
-            why = f"{change:.1f} °C in {said} takes {kj / 60.0 / ramp:.2g} kW for so much milk; give the vat its power"
+            why = say(
+                "{change:.1f} °C in {said} takes {kj:.2g} kW for so much milk; give the vat its power",
+                change=change,
+                said=said,
+                kj=kj / 60.0 / ramp,
+            )
         elif (shortest := kj / 60.0 / vat.power_kw) <= ramp + 1e-9:
-            why = f"{vat.power_kw:g} kW could do it in {show(shortest, 'duration')}; the pace is the recipe's"
+            why = say(
+                "{power_kw:g} kW could do it in {shortest}; the pace is the recipe's",
+                power_kw=vat.power_kw,
+                shortest=show(shortest, "duration"),
+            )
         else:
             minutes = float(math.ceil(shortest))
             changes: dict[str, Any] = {"end": stage.end.but(length_min=stage.end.planned_min + minutes - ramp)}
@@ -350,18 +383,18 @@ class _Scaling:
                 changes["ramp_min"] = minutes
             self.recipe = edit(self.recipe, stage.id, **changes)
             longer = show(minutes, "duration")
-            why = f"{vat.power_kw:g} kW brings so much milk up {change:.1f} °C in no less; more time for the acid"
+            why = say(
+                "{power_kw:g} kW brings so much milk up {change:.1f} °C in no less; more time for the acid",
+                power_kw=vat.power_kw,
+                change=change,
+            )
         self._line(stage.id, stage.title, "length" if stage.ramp_min is None else "warm over", said, longer, rule, why)
         if stage.ramp_min is not None:
             lengths = self._both("duration", stage.end.planned_min, self.recipe.stage(stage.id).end.planned_min)
             self._line(stage.id, stage.title, "length", *lengths, rule if said != longer else "unchanged", _EACH_LITRE)
 
 
-def _label(meta: FieldMeta) -> str:
-    """The field's label, or the word of the file where it has none of its own."""
-    return meta.key.replace("_", " ") if meta.label == meta.name.replace("_", " ") else meta.label
-
-
+_NO_SCALE = "does not scale"
 _EACH_LITRE = "what happens in each litre takes as long"
 _UNCHANGED = {
     "percent": "a share",
@@ -400,9 +433,13 @@ def _weighing(kg: float) -> str:
     small = stock(kg)
     if small is None:
         return ""
-    return (
-        f"; {kg * 1000.0:.3f} g is too little to weigh: stir {small.weigh_kg * 1000.0:g} g into "
-        f"{small.into_l * 1000.0:g} mL of sterile milk and give {small.take_l * 1000.0:.1f} mL of that"
+    return say(
+        "; {kg:.3f} g is too little to weigh: stir {weigh_kg:g} g into {into_l:g} mL of sterile "
+        "milk and give {take_l:.1f} mL of that",
+        kg=kg * 1000.0,
+        weigh_kg=small.weigh_kg * 1000.0,
+        into_l=small.into_l * 1000.0,
+        take_l=small.take_l * 1000.0,
     )
 
 
@@ -410,7 +447,9 @@ def _measuring(litres: float, what: str) -> str:
     given = diluted_l(litres)
     if given is None:
         return ""
-    return (
-        f"; {litres * 1000.0:.2f} mL is too little to measure: let 1 mL down to 10 mL with cool water and give "
-        f"{given * 1000.0:.1f} mL of that"
+    return say(
+        "; {litres:.2f} mL is too little to measure: let 1 mL down to 10 mL with cool water and "
+        "give {given:.1f} mL of that",
+        litres=litres * 1000.0,
+        given=given * 1000.0,
     )

@@ -13,6 +13,7 @@ from functools import cache
 from importlib.resources import files
 from typing import Any, Literal
 
+from designer.language import say, word
 from designer.recipe.document import MilkSource, Recipe
 from designer.recipe.edit import edit_recipe, free_id
 from designer.recipe.error import RecipeError
@@ -30,7 +31,14 @@ SKIM_SOLIDS_LIMIT_PCT = 11.0
 def pearson_parts(high_pct: float, low_pct: float, target_pct: float) -> tuple[float, float]:
     """Parts of the richer and of the leaner milk that mix to a target; ValueError if it lies outside the two."""
     if not low_pct <= target_pct <= high_pct:
-        raise ValueError(f"No mix of {low_pct} % and {high_pct} % gives {target_pct} %.")
+        raise ValueError(
+            say(
+                "No mix of {low_pct} % and {high_pct} % gives {target_pct} %.",
+                low_pct=low_pct,
+                high_pct=high_pct,
+                target_pct=target_pct,
+            )
+        )
     return target_pct - low_pct, high_pct - target_pct
 
 
@@ -94,7 +102,14 @@ def offers(
     Milk too rich: skim, or cream off. Milk too lean: cream on. Raises RecipeError for a ratio that can't be.
     """
     if not 0.3 <= target.ratio <= 5.0:
-        raise RecipeError(f"{target.of} to fat lies between 0.3 and 5 in cheese milk, not at {target.ratio:g}", "milk")
+        raise RecipeError(
+            say(
+                "{of} to fat lies between 0.3 and 5 in cheese milk, not at {ratio:g}",
+                of=word(target.of, "field"),
+                ratio=target.ratio,
+            ),
+            "milk",
+        )
     held = _holds(recipe)
     fat, protein = held["fat"], held["protein"]
     if fat > 0.0 and abs(held[target.of] / fat - target.ratio) < 5e-4:
@@ -129,15 +144,25 @@ def _offer(held: Mapping[str, float], way: Way, share: float, liquid: Liquid) ->
     fat = (held["fat"] + sign * share * liquid.fat_pct) / after
     protein = (held["protein"] + sign * share * liquid.protein_pct) / after
     casein = protein * held["casein"] / held["protein"]
-    verb = {"skim": "add", "cream off": "remove", "cream on": "add"}[way]
-    what = "skim" if way == "skim" else "cream"
-    sentence = (
-        f"Per 100 kg milk {verb} {100.0 * share:.2f} kg {what} ({liquid.fat_pct:g} % fat, {liquid.protein_pct:.2f} % "
-        f"protein): fat {fat:.2f} %, protein {protein:.2f} %, protein to fat {protein / fat:.2f}."
+    verb = say("remove") if way == "cream off" else say("add")
+    what = say("skim") if way == "skim" else say("cream")
+    sentence = say(
+        "Per 100 kg milk {verb} {share:.2f} kg {what} ({fat_pct:g} % fat, {protein_pct:.2f} % "
+        "protein): fat {fat:.2f} %, protein {protein:.2f} %, protein to fat {protein2:.2f}.",
+        verb=verb,
+        share=100.0 * share,
+        what=what,
+        fat_pct=liquid.fat_pct,
+        protein_pct=liquid.protein_pct,
+        fat=fat,
+        protein=protein,
+        protein2=protein / fat,
     )
     if way == "skim" and held["solids_not_fat"] > SKIM_SOLIDS_LIMIT_PCT:
-        sentence += (
-            f" It holds {held['solids_not_fat']:.1f} % solids not fat; above {SKIM_SOLIDS_LIMIT_PCT:g} % is much."
+        sentence += say(
+            " It holds {solids_not_fat:.1f} % solids not fat; above {skim_solids_limit_pct:g} % is much.",
+            solids_not_fat=held["solids_not_fat"],
+            skim_solids_limit_pct=SKIM_SOLIDS_LIMIT_PCT,
         )
     return Offer(way, share * held["kg"], 100.0 * share, liquid, fat, protein, casein, sentence)
 
@@ -160,7 +185,7 @@ def _skim_source(recipe: Recipe, offer: Offer) -> MilkSource:
     serum = (1.0 - offer.liquid.fat_pct / 100.0) / (1.0 - milk.fat / 1000.0)
     data = dict(like) | {
         "id": free_id(recipe, "skim"),
-        "name": "skim milk",
+        "name": say("skim milk"),
         "volume_l": None,
         "mass_kg": offer.kg,
         "fat_pct": offer.liquid.fat_pct,
@@ -168,7 +193,7 @@ def _skim_source(recipe: Recipe, offer: Offer) -> MilkSource:
         "casein_pct": offer.liquid.protein_pct * milk.casein / (milk.casein + milk.whey_protein),
         "lactose_pct": milk.lactose / 10.0 * serum,
     }
-    return _built(data, "skim milk")
+    return _built(data, say("skim milk"))
 
 
 def _creamed(recipe: Recipe, index: int, share: float, cream: Liquid) -> MilkSource:
@@ -179,7 +204,7 @@ def _creamed(recipe: Recipe, index: int, share: float, cream: Liquid) -> MilkSou
     after = 1.0 + share
     fat_after = (fat + share * cream.fat_pct) / after
     if fat_after < 0.0:
-        raise RecipeError(f"so much cream can't be taken off: it holds {fat:g} % fat", where)
+        raise RecipeError(say("so much cream can't be taken off: it holds {fat:g} % fat", fat=fat), where)
     protein_after = (protein + share * cream.protein_pct) / after
     serum = (1.0 - cream.fat_pct / 100.0) / (1.0 - fat / 100.0)
     lactose_after = milk.lactose / 10.0 * (1.0 + share * serum) / after

@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from designer.language import number, say
 from designer.recipe.document import Addition, Branch, Recipe, stage_label
 from designer.recipe.dose import addition_columns, rennet_imcu_per_l
 from designer.recipe.error import RecipeError
-from designer.recipe.field import FieldMeta, Model, Usual, field_metas
+from designer.recipe.field import FieldMeta, Model, Usual, choice, field_metas
 from designer.recipe.milk import blend, milk_label
 from designer.recipe.stages.press import Press
 from designer.units import KINDS, System, convert, show
@@ -43,19 +44,24 @@ def _question(value: float, usual: Usual, kind: str, where: str, system: System)
     low, high = usual
     if (low is None or value >= low) and (high is None or value <= high):
         return ""
-    side = "below" if low is not None and value < low else "above"
-    said = " to ".join(_roughly(end, kind, system) for end in usual if end is not None)
-    usual_is = f"from {said}" if high is None else f"up to {said}" if low is None else said
-    return (
-        f"Sure? {show(value, kind, system=system)} is far {side} what is usual{f' {where}' if where else ''}: "
-        f"{usual_is}. Check the unit or the decimal point."
+    side = say("below") if low is not None and value < low else say("above")
+    said = say(" to ").join(_roughly(end, kind, system) for end in usual if end is not None)
+    usual_is = (
+        say("from {said}", said=said) if high is None else say("up to {said}", said=said) if low is None else said
+    )
+    return say(
+        "Sure? {value} is far {side} what is usual{where}: {usual_is}. Check the unit or the decimal point.",
+        value=show(value, kind, system=system),
+        side=side,
+        where=f" {where}" if where else "",
+        usual_is=usual_is,
     )
 
 
 def _roughly(value: float, kind: str, system: System) -> str:
     """Two figures: the end of a usual range is no sharp thing."""
     unit = KINDS[kind].display(system)[0]
-    return f"{float(f'{convert(value, kind, unit):.2g}'):g} {unit}".strip()
+    return f"{number(float(f'{convert(value, kind, unit):.2g}'))} {unit}".strip()
 
 
 def doubts(recipe: Recipe, system: System = "metric") -> tuple[Doubt, ...]:
@@ -67,15 +73,15 @@ def _all(recipe: Recipe, system: System) -> Iterator[Doubt]:
     for index, source in enumerate(recipe.milks):
         yield from _of(source, source.id, milk_label(recipe, index), system)
     for lane in recipe.lanes():
-        place = f"branch “{lane.name or lane.id}”, " if isinstance(lane, Branch) else ""
+        place = say("branch “{name}”, ", name=lane.name or lane.id) if isinstance(lane, Branch) else ""
         for starter in lane.starters:
-            yield from _of(starter, starter.id, place + (starter.name or "starter"), system)
+            yield from _of(starter, starter.id, place + (starter.name or say("starter")), system)
         for addition in lane.additions:
             yield from _of(addition, addition.id, place + _called(addition), system)
         if isinstance(lane, Recipe):
             yield from _of_doses(recipe, system)
         if lane.form is not None:
-            yield from _of(lane.form, "form", place + "form", system)
+            yield from _of(lane.form, "form", place + say("form"), system)
         for index, stage in enumerate(lane.stages):
             yield from _of(stage, stage.id, place + stage_label(lane.stages, index), system)
             if isinstance(stage, Press):
@@ -84,7 +90,7 @@ def _all(recipe: Recipe, system: System) -> Iterator[Doubt]:
 
 
 def _called(addition: Addition) -> str:
-    return addition.name or addition.what.replace("_", " ")
+    return addition.name or choice(addition.what)
 
 
 def _of(part: Model, part_id: str, where: str, system: System) -> Iterator[Doubt]:
@@ -106,10 +112,10 @@ def _of_doses(recipe: Recipe, system: System) -> Iterator[Doubt]:
     for each in recipe.additions:
         if each.what == "coagulant" and kinds[each.at] == "set":
             dose = rennet_imcu_per_l(each, milk)
-            sentence = _question(dose, RENNET_IMCU_L, "ratio", "in IMCU per litre of milk", system)
+            sentence = _question(dose, RENNET_IMCU_L, "ratio", say("in IMCU per litre of milk"), system)
         elif each.what == "calcium_chloride" and (each.volume_l is None or each.strength_pct is not None):
             dose = addition_columns(each, milk)["cacl2_g_kg"]
-            sentence = _question(dose, CALCIUM_CHLORIDE_G_KG, "ratio", "in grams, dry, per kg of milk", system)
+            sentence = _question(dose, CALCIUM_CHLORIDE_G_KG, "ratio", say("in grams, dry, per kg of milk"), system)
         else:
             continue
         if sentence:

@@ -13,6 +13,7 @@ from pathlib import Path
 
 import tomlkit
 
+from designer.language import say
 from designer.recipe import file
 from designer.recipe.changes import Change, changes, in_words
 from designer.recipe.document import Recipe
@@ -71,7 +72,7 @@ def save(
         version = _keep(path, before, stood, text, recipe, by, note, when or datetime.now(UTC))
     except (OSError, RecipeError) as error:
         why = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-        return Saved(text, None, f"The recipe is saved, but its version could not be kept: {why}.")
+        return Saved(text, None, say("The recipe is saved, but its version could not be kept: {why}.", why=why))
     return Saved(text, version)
 
 
@@ -105,8 +106,8 @@ def _difference(last: str, text: str) -> str:
     try:
         found = changes(file.reads(last), file.reads(text))
     except RecipeError:
-        return "one of the two can't be read as a recipe"
-    return in_words(found) if found else "wording or order only"
+        return say("one of the two can't be read as a recipe")
+    return in_words(found) if found else say("wording or order only")
 
 
 def _head(version: Version) -> str:
@@ -140,7 +141,7 @@ def _version(path: Path) -> Version:
             raise KeyError("saved")
     except (tomllib.TOMLDecodeError, KeyError):
         raise RecipeError(
-            "the head of this version can't be read; it should say saved, by, note and changed", str(path)
+            say("the head of this version can't be read; it should say saved, by, note and changed"), str(path)
         ) from None
     return Version(int(path.stem), path, saved, *(str(said.get(key, "")) for key in ("by", "note", "changed")))
 
@@ -151,7 +152,9 @@ def version(path: Path | str, number: int) -> Version:
     for one in found:
         if one.number == number:
             return one
-    raise RecipeError(f"there is no version {number}; there are {len(found)}", str(path))
+    raise RecipeError(
+        say("there is no version {number}; there are {found}", number=number, found=len(found)), str(path)
+    )
 
 
 def text_of(one: Version) -> str:
@@ -176,4 +179,4 @@ def restore(path: Path | str, number: int, *, by: str = "", when: datetime | Non
     path = Path(path)
     one = version(path, number)
     recipe = recipe_of(one)
-    return save(recipe, path, text_of(one), by=by, note=f"version {number} put back", when=when)
+    return save(recipe, path, text_of(one), by=by, note=say("version {number} put back", number=number), when=when)

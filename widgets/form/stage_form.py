@@ -46,13 +46,13 @@ class ValueMeta:
         return FieldMeta(
             name="value",
             key=base.key,
-            label="value",
+            english="value",
             shape="quantity",
             kind=END_VALUE_KIND[by],
             step=step,
             low=low,
             high=high,
-            help=base.help,
+            english_help=base.english_help,
         )
 
 

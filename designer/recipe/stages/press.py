@@ -10,6 +10,7 @@ from typing import Any, ClassVar, Literal, Self
 
 from pydantic import model_validator
 
+from designer.language import say
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import Model, part, quantity, words
@@ -53,7 +54,7 @@ class PressStep(Model):
     @model_validator(mode="after")
     def _one_load(self) -> Self:
         if (self.load_kg is None) == (self.pressure_kpa is None):
-            raise ValueError("a press step has either a load or a pressure")
+            raise ValueError(say("a press step has either a load or a pressure"))
         return self
 
     def kpa(self, context: RowContext) -> float:
@@ -95,7 +96,7 @@ class Press(RoomStage):
         if "end" in changes:
             last = steps[-1].length_min + end.planned_min - total
             if last < 0.5:
-                raise ValueError("the press can't end before its last step begins; shorten the steps")
+                raise ValueError(say("the press can't end before its last step begins; shorten the steps"))
             return data | {"steps": (*steps[:-1], steps[-1].but(length_min=last))}
         key = "latest_min" if end.is_state else "length_min"
         return data | {"end": end.but(**{key: total})}
@@ -103,11 +104,15 @@ class Press(RoomStage):
     @model_validator(mode="after")
     def _sums(self) -> Self:
         if not self.steps:
-            raise ValueError("a press needs at least one step")
+            raise ValueError(say("a press needs at least one step"))
         total = sum(step.length_min for step in self.steps)
         if abs(total - self.end.planned_min) > 1e-6:
             raise ValueError(
-                f"the steps last {show(total, 'duration')} together, the stage {show(self.end.planned_min, 'duration')}"
+                say(
+                    "the steps last {total} together, the stage {planned_min}",
+                    total=show(total, "duration"),
+                    planned_min=show(self.end.planned_min, "duration"),
+                )
             )
         return self
 
@@ -128,11 +133,14 @@ class Press(RoomStage):
         """Steps as "2 kg for 30 min, then 10 kg for 12 h"."""
         if name != "steps":
             return super().shown(name, system)
-        return ", then ".join(f"{_load(step, system)} for {show(step.length_min, 'duration')}" for step in self.steps)
+        return say(", then ").join(
+            say("{load} for {length_min}", load=_load(step, system), length_min=show(step.length_min, "duration"))
+            for step in self.steps
+        )
 
 
 def _load(step: PressStep, system: System) -> str:
     if step.pressure_kpa is not None:
-        return f"at {show(step.pressure_kpa, 'pressure', system=system)}"
+        return say("at {pressure_kpa}", pressure_kpa=show(step.pressure_kpa, "pressure", system=system))
     assert step.load_kg is not None
-    return f"with {show(step.load_kg, 'mass', system=system)}"
+    return say("with {load_kg}", load_kg=show(step.load_kg, "mass", system=system))

@@ -10,9 +10,10 @@ from typing import Any, ClassVar, Literal, Self
 
 from pydantic import model_validator
 
+from designer.language import fill, say, word
 from designer.recipe import schedule
 from designer.recipe.end import END_VALUE_KIND, By, End, after
-from designer.recipe.field import Model, Usual, field_meta, part, quantity, words
+from designer.recipe.field import Model, Usual, choice, field_meta, part, quantity, words
 from designer.recipe.vat_heat import VatHeat
 from designer.units import System, show
 
@@ -88,14 +89,21 @@ class Stage(Model):
     @model_validator(mode="after")
     def _allowed_end(self) -> Self:
         if self.end.by not in self.ENDS:
-            known = ", ".join(by.replace("_", " ") for by in self.ENDS)
-            raise ValueError(f"“{self.LABEL}” can't end by {self.end.by.replace('_', ' ')}; it ends by {known}")
+            known = ", ".join(choice(by) for by in self.ENDS)
+            raise ValueError(
+                say(
+                    "“{label}” can't end by {by}; it ends by {known}",
+                    label=word(self.LABEL, "stage"),
+                    by=choice(self.end.by),
+                    known=known,
+                )
+            )
         return self
 
     @property
     def title(self) -> str:
         """The maker's name for it, or the word of the trade."""
-        return self.name or self.LABEL
+        return self.name or word(self.LABEL, "stage")
 
     @classmethod
     def reconcile(cls, data: dict[str, Any], changes: Mapping[str, Any]) -> dict[str, Any]:
@@ -139,7 +147,7 @@ class Stage(Model):
         for clause in self.PLAN:
             names = [name for _, name, _, _ in string.Formatter().parse(clause) if name]
             if all(self._is_something(name) for name in names):
-                lines.append(clause.format(**{name: self.shown(name, system) for name in names}))
+                lines.append(fill(clause, "stage", **{name: self.shown(name, system) for name in names}))
         return tuple(lines)
 
     def _is_something(self, name: str) -> bool:
@@ -155,27 +163,31 @@ class Stage(Model):
         """When it is done, in words."""
         end = self.end
         if not end.is_state:
-            return show(end.planned_min, "duration") + (" (by feel)" if end.by == "feel" else "")
+            return show(end.planned_min, "duration") + (say(" (by feel)") if end.by == "feel" else "")
         assert end.value is not None
         value = show(end.value, END_VALUE_KIND[end.by], system=system)
-        latest = f"at the latest after {show(end.planned_min, 'duration')}"
+        latest = say("at the latest after {planned_min}", planned_min=show(end.planned_min, "duration"))
         match end.by:
             case "ph":
-                return f"until pH {value} of the {end.of}, {latest}"
+                return say(
+                    "until pH {value} of the {of}, {latest}", value=value, of=choice(end.of or ""), latest=latest
+                )
             case "acidity":
-                return f"until {value} acid in the {end.of}, {latest}"
+                return say(
+                    "until {value} acid in the {of}, {latest}", value=value, of=choice(end.of or ""), latest=latest
+                )
             case "floc_multiple":
-                return f"until {value} × the flocculation time, {latest}"
+                return say("until {value} × the flocculation time, {latest}", value=value, latest=latest)
             case "firmness":
-                return f"until the gel holds {value}, {latest}"
+                return say("until the gel holds {value}, {latest}", value=value, latest=latest)
             case "whey_off":
-                return f"until {value} of the milk has run off as whey, {latest}"
-        return f"until {value}, {latest}"
+                return say("until {value} of the milk has run off as whey, {latest}", value=value, latest=latest)
+        return say("until {value}, {latest}", value=value, latest=latest)
 
     def shown(self, name: str, system: System = "metric") -> str:
         """One field as text for the eye."""
         value, meta = getattr(self, name), field_meta(type(self), name)
-        return show(value, meta.kind, system=system) if meta.kind and value is not None else str(value)
+        return show(value, meta.kind, system=system) if meta.kind and value is not None else choice(str(value))
 
 
 class VatStage(Stage):
@@ -214,12 +226,15 @@ class VatStage(Stage):
             and self.ramp_min is None
         ):
             raise ValueError(
-                'the length is not known beforehand, so say how long the change of temperature takes: ramp = "30 min"'
+                say(
+                    "the length is not known beforehand, so say how long the change of temperature takes: "
+                    'ramp = "30 min"'
+                )
             )
         if self.ramp_min is not None and self.temperature_c is None:
-            raise ValueError("a ramp needs the temperature it leads to")
+            raise ValueError(say("a ramp needs the temperature it leads to"))
         if self.ramp_min is not None and self.ramp_min > self.end.planned_min:
-            raise ValueError("the change of temperature takes longer than the stage")
+            raise ValueError(say("the change of temperature takes longer than the stage"))
         return self
 
     def temperature_columns(self, context: RowContext) -> dict[str, float]:
@@ -249,7 +264,7 @@ class VatStage(Stage):
             minutes = least
         else:
             raise ValueError(
-                'say how long the change of temperature takes (ramp = "30 min"), or give the vat its power or cooling'
+                say('say how long the change of temperature takes (ramp = "30 min"), or give the vat its power or cooling')
             )
         past = 0.02 * change if math.isfinite(change) else 0.1
         pace = 1.02 if math.isfinite(change) else 1.0

@@ -9,6 +9,7 @@ from typing import ClassVar, Literal, Self
 
 from pydantic import model_validator
 
+from designer.language import say
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import part, quantity, words
@@ -106,9 +107,9 @@ class Wash(Stage):
     @model_validator(mode="after")
     def _one_water(self) -> Self:
         if (self.water_pct is None) == (self.water_l is None):
-            raise ValueError("say once how much water goes on: as share of the milk (water) or as water_volume")
+            raise ValueError(say("say once how much water goes on: as share of the milk (water) or as water_volume"))
         if self.off_min + self.on_min > self.end.planned_min:
-            raise ValueError("drawing the whey and adding the water take longer than the whole stage")
+            raise ValueError(say("drawing the whey and adding the water take longer than the whole stage"))
         return self
 
     def water_per_milk(self, context: RowContext) -> float:
