@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from designer.language import say
 from designer.units import show
 
 
@@ -60,7 +61,11 @@ class VatHeat:
         if (limit - end_c) * (end_c - start_c) <= 0.0:
             what = "heating" if end_c > start_c else "jacket"
             raise ValueError(
-                f"the vat's {what} brings so much milk to {show(limit, 'temperature')} at the most, never to "
-                f"{show(end_c, 'temperature')}"
+                say(
+                    "the vat's {what} brings so much milk to {limit} at the most, never to {end_c}",
+                    what=what,
+                    limit=show(limit, "temperature"),
+                    end_c=show(end_c, "temperature"),
+                )
             )
         return self.heat_kj_k / (60.0 * loss_kw_k) * math.log((limit - start_c) / (limit - end_c))

@@ -264,7 +264,10 @@ class VatStage(Stage):
             minutes = least
         else:
             raise ValueError(
-                say('say how long the change of temperature takes (ramp = "30 min"), or give the vat its power or cooling')
+                say(
+                    'say how long the change of temperature takes (ramp = "30 min"), '
+                    "or give the vat its power or cooling"
+                )
             )
         past = 0.02 * change if math.isfinite(change) else 0.1
         pace = 1.02 if math.isfinite(change) else 1.0
