@@ -45,7 +45,6 @@ def qt_missing(why: ImportError) -> str:
     )
 
 
-
 Recipe_ = Annotated[Path, typer.Argument(metavar="RECIPE", help="Recipe file (TOML).", show_default=False)]
 VALIDATE_MEMBERS = 32
 Json = Annotated[bool, typer.Option("--json", help="Print JSON for a machine.")]
