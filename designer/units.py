@@ -196,6 +196,37 @@ def parse(text: str, kind: str, *, gallon: Gallon | None = None) -> Amount:
     return Amount(value, unit.name, whole)
 
 
+def readings(text: str, kind: str) -> tuple[tuple[str, float], ...]:
+    """Every way a text with two meanings can be read, as (text that is clear, value): "2 gal", "1,234 kg".
+
+    None where the text is clear as it stands, or can't be read at all.
+    """
+    whole = text.strip()
+    try:
+        parse(whole, kind)
+    except UnitError:
+        pass
+    else:
+        return ()
+    match = re.fullmatch(rf"([^a-zA-Z%°µ]*)\s*({'|'.join(_TWO_SIZES)})", whole, re.IGNORECASE)
+    if match is not None and kind == "volume":
+        size = _TWO_SIZES[match[2].lower()]
+        clear = [f"{match[1].strip()} {which} {size}" for which in ("US", "imp")]
+    else:
+        number = re.match(r"([1-9]\d{0,2}),(\d{3})(?![\d.,])", whole)
+        if number is None:
+            return ()
+        rest = whole[number.end() :]
+        clear = [f"{number[1]}{number[2]}{rest}", f"{number[1]}.{number[2]}{rest}"]
+    found = []
+    for one in clear:
+        try:
+            found.append((one, parse(one, kind).value))
+        except UnitError:
+            return ()
+    return tuple(found)
+
+
 def _compound(body: str, kind: Kind, whole: str) -> tuple[float, str]:
     total, place = 0.0, -1
     rest, names = body, []

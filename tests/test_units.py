@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from designer.unit_kinds import factor
-from designer.units import GRAIN, KINDS, MAX_TEXT, UnitError, convert, exact, parse, show
+from designer.units import GRAIN, KINDS, MAX_TEXT, UnitError, convert, exact, parse, readings, show
 
 
 @pytest.mark.parametrize(
@@ -225,3 +225,21 @@ def test_every_kind_reads_its_own_example_and_display_units() -> None:
         for system in ("metric", "us", "imperial"):
             name, _ = kind.display(system)  # type: ignore[arg-type]
             assert kind.unit(name).name == name
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "clear"),
+    [
+        ("2 gal", "volume", ("2 US gal", "2 imp gal")),
+        ("1 1/2 quarts", "volume", ("1 1/2 US qt", "1 1/2 imp qt")),
+        ("1,234 kg", "mass", ("1234 kg", "1.234 kg")),
+        ("2 L", "volume", ()),
+        ("two gal", "volume", ()),
+        ("1,234 gal", "volume", ()),
+        ("3 cubits", "length", ()),
+    ],
+)
+def test_a_text_with_two_meanings_has_two_readings(text: str, kind: str, clear: tuple[str, ...]) -> None:
+    found = readings(text, kind)
+    assert tuple(one for one, _ in found) == clear
+    assert all(parse(one, kind).value == value for one, value in found)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QObject
+from PySide6.QtCore import QCoreApplication, QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from designer.recipe import file as files
@@ -43,6 +43,9 @@ def read(path: Path) -> tuple[Recipe, str]:
 class FileWork(QObject):
     """What the File menu does, for one window."""
 
+    kept = Signal(object)
+    """the recipe was saved: the version kept, None where nothing had changed"""
+
     def __init__(self, session: Session, preferences: Preferences, journal: Journal, window: QWidget) -> None:
         super().__init__(window)
         self._session, self._preferences, self._journal, self._window = session, preferences, journal, window
@@ -66,6 +69,14 @@ class FileWork(QObject):
         self._journal.clear()
         if own is not None:
             self._preferences.remember(own)
+        return True
+
+    def open_copy(self, recipe: Recipe, text: str) -> bool:
+        """Open a recipe as one that has no file yet; asks about unsaved work first."""
+        if not self.may_leave():
+            return False
+        self._session.load(recipe, None, text)
+        self._journal.clear()
         return True
 
     def ask_and_open(self) -> None:
@@ -104,6 +115,7 @@ class FileWork(QObject):
         self._session.saved(path.resolve(), saved.text)
         self._preferences.remember(path)
         self._journal.clear()
+        self.kept.emit(saved.version)
         return True
 
     # ---- unsaved work

@@ -71,6 +71,7 @@ class Window(QMainWindow):
         self.files = FileWork(self.session, self.preferences, self.journal, self)
         self.stages = StageWork(self.session, self.files.tell, self)
         self.variants = Variants(self.session, self.files, self.go, self)
+        self.variants.beside.connect(self._put_beside)
         self.curve = MakeCurve(self.session)
         self.stage_form = StageForm(self.session)
         self.outcomes = OutcomePanel(self.session)
@@ -84,6 +85,7 @@ class Window(QMainWindow):
         self.status = QLabel(self)
         self.status.setContentsMargins(10, 0, 10, 0)
         self.statusBar().addWidget(self.status, 1)
+        self.statusBar().addPermanentWidget(self.variants.note)
         self.statusBar().setSizeGripEnabled(False)
         self._connect()
         self._apply_preferences()
@@ -142,6 +144,7 @@ class Window(QMainWindow):
 
     def _milk(self) -> QWidget:
         place = MilkPlace(self.session)
+        place.asked.connect(self.go)
         place.set_system(self.preferences.system)
         self._listen(place)
         return place
@@ -163,6 +166,13 @@ class Window(QMainWindow):
             place.open_file(next(path for path in examples() if path.stem == "lantern-colby"))
 
         return View("empty"), View("", beside)
+
+    @Slot(object, str)
+    def _put_beside(self, recipe: Recipe, called: str) -> None:
+        self.go("compare")
+        place = self.opened["compare"]
+        assert isinstance(place, ComparePlace)
+        place.put_beside(recipe, called)
 
     def _plan(self) -> QWidget:
         from designer.plan.make_plan import Print, make_plan

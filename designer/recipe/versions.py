@@ -7,7 +7,7 @@ it opens like any recipe, and a folder of versions needs no program to be read.
 from __future__ import annotations
 
 import tomllib
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -167,6 +167,17 @@ def text_of(one: Version) -> str:
 def recipe_of(one: Version) -> Recipe:
     """The recipe of a version. Raises RecipeError where it can't be read."""
     return file.reads(text_of(one))
+
+
+def annotate(path: Path | str, number: int, note: str) -> Version:
+    """Give a version another note, its recipe untouched. RecipeError where there is none, or it can't be written."""
+    one = replace(version(path, number), note=" ".join(note.split()))
+    text = _head(one) + text_of(one)
+    try:
+        file.replace_file(one.path, text)
+    except OSError as error:
+        raise RecipeError(f"the note can't be written: {error.strerror or error}", str(one.path)) from None
+    return one
 
 
 def compare(old: Version, new: Version) -> tuple[Change, ...]:

@@ -140,3 +140,15 @@ def test_what_changed_reads_ends_loads_and_branches() -> None:
     assert in_words(changes(old, parted)) == "branch “mild” added"
     assert in_words(changes(parted, edit(parted, "mild-salt", salt_pct=2.0))) == "salt curd: salt 1.8 % → 2 %"
     assert file.reads(file.writes(parted)) == parted
+
+
+def test_a_note_can_be_written_later(tmp_path: Path) -> None:
+    path = tmp_path / "round.toml"
+    versions.save(read(CHEDDAR), path, note="first")
+    text = versions.text_of(versions.version(path, 1))
+    assert versions.annotate(path, 1, "the  one\nfor spring").note == "the one for spring"
+    (one,) = versions.versions(path)
+    assert one.note == "the one for spring"
+    assert versions.text_of(one) == text
+    with pytest.raises(RecipeError, match="there is no version 2"):
+        versions.annotate(path, 2, "none")

@@ -81,6 +81,8 @@ class MilkPlace(QWidget):
     said = Signal(str)
     hinted = Signal(str)
     """what is known of the field that has the keyboard"""
+    asked = Signal(str)
+    """a page that opens from here, by its key"""
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -93,7 +95,7 @@ class MilkPlace(QWidget):
         self._blend.setWordWrap(True)
         inside = QWidget(self)
         row = QHBoxLayout(inside)
-        row.setContentsMargins(20, 16, 20, 16)
+        row.setContentsMargins(20, 12, 20, 16)
         row.setSpacing(14)
         for _ in range(3):
             column = QVBoxLayout()
@@ -106,10 +108,25 @@ class MilkPlace(QWidget):
         self._area.setWidgetResizable(True)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(0)
+        whole.addLayout(self._head())
         whole.addWidget(self._area, 1)
         self._buttons(inside)
         session.documentChanged.connect(self.refresh)
         self.refresh()
+
+    def _head(self) -> QHBoxLayout:
+        """What is in the vat, and what can be done to all of it."""
+        row = QHBoxLayout()
+        row.setContentsMargins(20, 12, 30, 0)
+        row.setSpacing(8)
+        row.addWidget(self._blend, 1)
+        for key, text in (("scale", self.tr("Another amount…")), ("other_milk", self.tr("Another milk…"))):
+            button = QPushButton(text, self)
+            button.setMinimumHeight(28)
+            button.clicked.connect(lambda _=False, key=key: self.asked.emit(key))
+            row.addWidget(button)
+        return row
 
     def _buttons(self, inside: QWidget) -> None:
         self._add: list[tuple[int, QPushButton]] = []
@@ -181,7 +198,6 @@ class MilkPlace(QWidget):
             card.form.focused.connect(self._explain)
             self._columns[index].addWidget(card)
             self._cards[key] = card
-        self._columns[0].addWidget(self._blend)
         for index, button in self._add:
             self._columns[index].addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
 

@@ -200,7 +200,10 @@ def _sheet(c: Colours) -> str:
         margin: 2px 1px; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
-    QTreeView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0; }}
+    QTreeView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0;
+        selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
+    QProgressBar {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; max-height: 8px; }}
+    QProgressBar::chunk {{ background: {c.accent}; border-radius: 3px; }}
     QTreeView::item {{ padding: 4px 6px 4px 2px; }}
     QTableView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0;
         selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}

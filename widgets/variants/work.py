@@ -2,56 +2,93 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from typing import Final
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
 from widgets.actions import Actions, Spec
 from widgets.files import FileWork
 from widgets.rail import Place
 from widgets.session import Session
+from widgets.variants.milk_page import MilkPage
+from widgets.variants.nearest_page import NearestPage
+from widgets.variants.note_bar import NoteBar
 from widgets.variants.page import Page
+from widgets.variants.scale_page import ScalePage
 from widgets.variants.style_page import StylePage
+from widgets.variants.versions_page import VersionsPage
 
 N = QT_TRANSLATE_NOOP
-PAGES: Final = (("house", "check", N("Actions", "&House style…"), "F9"),)
+PAGES: Final = (
+    ("scale", "milk", N("Actions", "Another &amount of milk…"), "F5"),
+    ("other_milk", "milk", N("Actions", "Another &milk…"), "F6"),
+    ("versions", "design", N("Actions", "&Versions…"), "F7"),
+    ("nearest", "check", N("Actions", "What would have to &change for it to be a …?"), "F8"),
+    ("house", "check", N("Actions", "&House style…"), "F9"),
+)
 """key of the page, the place it opens from, words of its action, its key"""
+NOTE: Final = N("Actions", "&Note to the last save")
 
 
 class Variants(QObject):
     """Makes the pages when they are first opened."""
 
-    def __init__(self, session: Session, files: FileWork, go: Callable[[str], None], parent: QObject) -> None:
+    beside = Signal(object, str)
+    """a recipe to put beside the open one, and what it is called"""
+
+    def __init__(self, session: Session, files: FileWork, go: Callable[[str], None], parent: QWidget) -> None:
         super().__init__(parent)
         self._session, self._files, self._go = session, files, go
         self.system = "metric"
         self.pages: dict[str, Page] = {}
+        self.note = NoteBar(session, parent)
+        """for the status bar"""
+        self.note.said.connect(files.tell)
+        files.kept.connect(self.note.offer)
 
     def places(self) -> list[Place]:
         """The pages, each under its place."""
-        return [Place(key, "", "", lambda key=key: self._page(key), lambda key=key: self._opened(key), under)
-                for key, under, *_ in PAGES]  # fmt: skip
+        return [self._place(key, under) for key, under, *_ in PAGES]
+
+    def _place(self, key: str, under: str) -> Place:
+        return Place(key, "", "", lambda: self._page(key), lambda: self._opened(key), under)
 
     def specs(self) -> list[Spec]:
-        """An action for every page."""
-        return [Spec(key, text, lambda key=key: self._go(key), "", keys) for key, _, text, keys in PAGES]
+        """An action for every page, and one for the note."""
+        pages = [Spec(key, text, lambda key=key: self._go(key), "", keys) for key, _, text, keys in PAGES]
+        return [*pages, Spec("note", NOTE, self.note.take_keyboard, "", "Ctrl+Shift+M")]
 
     def fill(self, menu: QMenu, actions: Actions) -> None:
         """Put the actions into a menu."""
-        menu.addActions([actions[key] for key, *_ in PAGES])
+        menu.addActions([actions[key] for key, *_ in PAGES[:2]])
+        menu.addSeparator()
+        menu.addActions([actions["versions"], actions["note"]])
+        menu.addSeparator()
+        menu.addActions([actions[key] for key, *_ in PAGES[3:]])
 
     def _page(self, key: str) -> QWidget:
         under = next(under for page, under, *_ in PAGES if page == key)
         made = self._made(key)
-        made.set_system(self.system)
+        made.system = "us" if self.system == "us" else "metric"
         made.left.connect(lambda: self._go(under))
         made.said.connect(self._files.tell)
         self.pages[key] = made
         return made
 
     def _made(self, key: str) -> Page:
+        match key:
+            case "scale":
+                return ScalePage(self._session)
+            case "other_milk":
+                return MilkPage(self._session)
+            case "nearest":
+                return NearestPage(self._session)
+            case "versions":
+                versions = VersionsPage(self._session, self._files)
+                versions.beside.connect(self.beside)
+                return versions
         return StylePage(self._session, self._files)
 
     def _opened(self, key: str) -> None:
@@ -69,6 +106,3 @@ class Variants(QObject):
         """End what runs beside the window."""
         for page in self.pages.values():
             page.stop()
-
-    def __iter__(self) -> Iterator[Page]:
-        return iter(self.pages.values())
