@@ -10,15 +10,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.language import say
-from designer.make import members, outcomes, path, run, safety
+from designer.make import members, outcomes, path, run, safety, validity
 from designer.make.kernel import Path
 from designer.make.parting import Parting, PartingError, Start
-from designer.make.set import SET_C_HIGH, SET_C_LOW
 from designer.make.start import first_state, parameters
 from designer.recipe.document import Branch, Recipe, stage_label
 from designer.recipe.error import RecipeError
 from designer.recipe.lower import lower, lower_branch
-from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, Lane, Schedule
+from designer.recipe.schedule import Lane, Schedule
 from designer.recipe.stages.kinds import AnyStage
 from designer.recipe.stages.stage import Stage
 
@@ -267,44 +266,16 @@ def _joined(
                 {name: float(column[last]) for name, column in values.items()},
             )
         )  # fmt: skip
-    notes = _notes(own)
-    figures = {key: _outcome(key, value, bands, notes) for key, value in nominal.items()}
+    remarks = validity.remarks(own)
+    notes = tuple(remark.text for remark in remarks)
+    figures = {key: _outcome(key, value, bands, remarks) for key, value in nominal.items()}
     made = Forecast(recipe, tuple(marched), trace, figures, (), bands, branches, lane.branch_id, notes, own.weight)
     return replace(made, cautions=safety.cautions(recipe, stages, schedule, made.stages, trace, figures))
 
 
-def _outcome(key: str, value: float, bands: Bands | None, notes: tuple[str, ...]) -> Outcome:
+def _outcome(key: str, value: float, bands: Bands | None, remarks: tuple[validity.Remark, ...]) -> Outcome:
+    note = next((remark.text for remark in remarks if remark.concerns(key)), "")
     if bands is None or key not in bands.samples:
-        return Outcome(key, value, value, value, notes[0] if notes else "")
+        return Outcome(key, value, value, value, note)
     low, high = np.percentile(bands.samples[key], [LOW, HIGH])
-    return Outcome(key, value, min(value, float(low)), max(value, float(high)), notes[0] if notes else "")
-
-
-def _notes(own: run.LaneRun) -> tuple[str, ...]:
-    """Where a law was used outside what it is known for, in words."""
-    out = []
-    gels = set(own.rows["gel"].tolist())
-    if GEL_LACTIC in gels:
-        out.append(say("Lactic curd drains here by a plain law; take moisture and yield as a first guess."))
-    if GEL_ACID_HEAT in gels:
-        out.append(say("Acid-and-heat curd drains here by a plain law; take moisture and yield as a first guess."))
-    if own.rows["stretch"].any():
-        out.append(say("Stretching is a plain law here: fat lost with time in hot water, moisture hardly changed."))
-    rennet = own.path.rennet_min
-    if rennet >= 0.0:
-        temp = float(
-            np.interp(
-                rennet, own.path.out[:, 0], path.columns(own.path, own.rows, own.p, ("temperature_c",))["temperature_c"]
-            )
-        )
-        if not SET_C_LOW <= temp <= SET_C_HIGH:
-            out.append(
-                say(
-                    "Rennet at {temp:.0f} °C lies outside the {set_c_low:.0f}-{set_c_high:.0f} °C the "
-                    "setting law knows.",
-                    temp=temp,
-                    set_c_low=SET_C_LOW,
-                    set_c_high=SET_C_HIGH,
-                )
-            )
-    return tuple(out)
+    return Outcome(key, value, min(value, float(low)), max(value, float(high)), note)

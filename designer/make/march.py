@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from designer.make.acid import awake_at_start
 from designer.make.law import law
 from designer.make.rates import curd_mass, curd_ph, firmness, whey_ph, zone_rates
+from designer.make.set import heat_curdled, unfolded
 from designer.make.state import (
     ACID,
     ACID_IN,
@@ -98,7 +99,7 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
     if row.gel != GEL_NONE:
         y[GEL] = row.gel
         if row.gel == GEL_ACID_HEAT:  # heated whey protein joins the curd; both are protein from here on
-            joined = p.heat_curd_protein * y[CURD + WHEY_PROTEIN]
+            joined = p.heat_curd_protein * max(p.heat_denatured, unfolded(y[T], p)) * y[CURD + WHEY_PROTEIN]
             y[CURD + WHEY_PROTEIN] -= joined
             y[CURD + CASEIN] += joined
     edge = row.cut_mm
@@ -109,10 +110,15 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
             kept = p.casein_kept
             if y[GEL] == GEL_LACTIC:
                 kept = p.casein_kept_acid
+            caught = 1.0
+            if y[GEL] == GEL_ACID_HEAT:
+                caught = heat_curdled(curd_ph(y, p), y[T], p)
+            kept *= caught
             fines = (1.0 - kept) * y[CURD + CASEIN]
             fat = p.fat_lost_kg * (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size
             fat *= (y[CURD + FAT] / 0.038) ** p.fat_lost_fat
             fat = fat * y[CURD + FAT] / max(fat + y[CURD + FAT], 1e-12)  # skim milk may hold none
+            fat += (1.0 - caught) * (y[CURD + FAT] - fat)
             y[CURD + CASEIN] -= fines
             y[WHEY + CASEIN] += fines
             y[CURD + FAT] -= fat

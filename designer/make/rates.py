@@ -105,7 +105,9 @@ def firmness(y: NDArray[np.float64], ph: float, p: Any) -> float:
     """Firmness of the gel [Pa]; zero in milk. Rennet and acid add up in a mixed gel."""
     if y[GEL] == GEL_NONE:
         return 0.0
-    return firmness_scott_blair_1959(y[CLOT], p.casein_milk, int(y[COAGULANT]), p) + firmness_acid(ph, p.casein_milk, p)
+    return firmness_scott_blair_1959(y[CLOT], p.casein_milk, int(y[COAGULANT]), p) + firmness_acid(
+        ph, y[T], p.casein_milk, p
+    )
 
 
 @law
@@ -289,6 +291,8 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
             row.disturbed,
             row.load_kpa,
             closed,
+            row.height_mm,
+            y[CLOT],
             p,
         )
         _leave(y, p, ph, lost, to, dy)

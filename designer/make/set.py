@@ -25,6 +25,8 @@ ACTIVITY = np.array(
     [4, 12, 18, 44, 71, 74, 77, 80, 83, 86, 89, 92, 94, 96, 98, 100, 98, 96, 93, 89, 84, 78, 70, 60, 50.0]
 )
 SET_C_LOW, SET_C_HIGH = 18.0, 45.0
+CURDLED_LEAST = 0.02
+"""Something always clings to the cloth; the laws divide by it."""
 
 
 def relative_time_arrhenius(temp_c: float, ea_j_mol: float = 67e3) -> float:
@@ -99,7 +101,27 @@ def firmness_scott_blair_1959(clot: float, casein: float, kind: int, p: Any) -> 
 
 
 @law
-def firmness_acid(ph: float, casein: float, p: Any) -> float:
-    """Firmness of an acid gel [Pa]: a step near pH 4.95 (engineering form)."""
-    limit = p.acid_gel_pa * (casein / 0.026) ** p.firm_casein_power
-    return limit / (1.0 + np.exp((ph - p.acid_gel_ph) / p.acid_gel_width))
+def acid_gelation_ph(temp_c: float, p: Any) -> float:
+    """pH at which acid alone gels the milk: earlier when warm, earlier when whey protein sits on the micelles."""
+    return p.acid_gel_ph + p.acid_gel_ph_warm * (temp_c - 20.0) + p.acid_gel_ph_heat * p.heat_denatured
+
+
+@law
+def heat_curdled(ph: float, temp_c: float, p: Any) -> float:
+    """Share of hot milk or whey that acid has curdled [1]: all of it well below the gelation pH, none above."""
+    denatured = max(p.heat_denatured, unfolded(temp_c, p))
+    at = p.acid_gel_ph + p.acid_gel_ph_warm * (temp_c - 20.0) + p.acid_gel_ph_heat * denatured
+    return CURDLED_LEAST + (1.0 - CURDLED_LEAST) / (1.0 + np.exp((ph - at) / p.heat_curd_ph_width))
+
+
+@law
+def unfolded(temp_c: float, p: Any) -> float:
+    """Share of the whey protein that heat has unfolded within minutes [1]."""
+    return 1.0 / (1.0 + np.exp((p.heat_curd_t_half_c - temp_c) / p.heat_curd_t_width_c))
+
+
+@law
+def firmness_acid(ph: float, temp_c: float, casein: float, p: Any) -> float:
+    """Firmness of an acid gel [Pa]: a step at its gelation pH (engineering form), firmer from heated milk."""
+    limit = p.acid_gel_pa * (casein / 0.026) ** p.firm_casein_power * (1.0 + p.acid_gel_pa_heat * p.heat_denatured)
+    return limit / (1.0 + np.exp((ph - acid_gelation_ph(temp_c, p)) / p.acid_gel_width))

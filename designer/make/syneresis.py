@@ -1,7 +1,8 @@
 """Whey loss: how fast curd gives up whey, from the vat to the press, and how washing and stirring act on it.
 
 dr/dt = -k (r - r_eq) / (1 + (r_s/r)^q), r in kg water per kg casein: nearly first order early (Marshall 1982), slowing
-as the curd closes. Valid 20-55 °C, cut edges 2-30 mm; acid gels and heat-and-acid curd follow a plainer law.
+as the curd closes. Valid 20-55 °C, cut edges 2-30 mm. Acid gels and heat-and-acid curd go at one rate
+toward an end point set by what squeezes them; valid at pH 4.4-4.8, 8-36 °C and 0.1-10 kPa.
 """
 
 from __future__ import annotations
@@ -77,6 +78,52 @@ def end_point(ph: float, temp_c: float, p: Any) -> float:
 
 
 @law
+def stress_kpa(place: int, height_mm: float, load_kpa: float, p: Any) -> float:
+    """What squeezes acid curd [kPa]: afloat in whey, hung or on a cloth, its own weight in a form, and any load."""
+    if place == PLACE_UNDER_WHEY:
+        return p.acid_gel_afloat_kpa + load_kpa
+    if place == PLACE_DRAINED:
+        return p.acid_gel_hung_kpa + load_kpa
+    return p.acid_gel_form_kpa * height_mm / 100.0 + load_kpa
+
+
+@law
+def acid_gel_end_point(ph: float, kpa: float, p: Any) -> float:
+    """Water an acid gel keeps in the end under a stress [kg per kg casein]: a power of the stress, as particle gels.
+
+    More while it is not yet fully sour, more from heated milk, whose whey protein binds it.
+    """
+    sweet = 0.05 * np.log1p(np.exp((ph - p.acid_gel_sour_ph) / 0.05))
+    return (
+        p.acid_gel_r_eq
+        * kpa ** (-p.acid_gel_power)
+        * np.exp(p.acid_gel_sweet * sweet)
+        * (1.0 + p.acid_gel_heat * p.heat_denatured)
+    )
+
+
+@law
+def acid_gel_per_min(temp_c: float, edge_mm: float, place: int, disturbed: float, clot: float, p: Any) -> float:
+    """Rate constant of an acid gel's drainage [1/min]: by temperature, piece, place, and what rennet has done."""
+    if place == PLACE_MILK:
+        return 0.0
+    handled = 1.0 + p.handling_worked * disturbed
+    if place == PLACE_UNDER_WHEY:
+        handled = p.acid_gel_still + (1.0 - p.acid_gel_still) * min(disturbed, 1.0)
+    elif place == PLACE_MOULD:
+        handled = p.acid_gel_mould
+    k = p.acid_syneresis_k * (p.acid_gel_size_ref_mm / edge_mm) ** p.acid_gel_size * handled
+    k *= 1.0 + p.acid_gel_rennet * clot / (1.0 + clot)
+    return k * temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0)
+
+
+@law
+def heat_curd_end_point(ph: float, kpa: float, p: Any) -> float:
+    """Water an acid-and-heat curd keeps in the end under a stress [kg per kg protein of the curd]."""
+    return p.heat_curd_r_eq * kpa ** (-p.heat_curd_power) * np.exp(p.heat_curd_sweet * (ph - 5.3))
+
+
+@law
 def water_loss(
     r: float,
     gel: int,
@@ -88,20 +135,28 @@ def water_loss(
     disturbed: float,
     load_kpa: float,
     closed: float,
+    height_mm: float,
+    clot: float,
     p: Any,
 ) -> float:
     """-dr/dt [kg water per kg casein and min]; `closed` is the share of outflow lost to skin and surface film.
+
+    height_mm is that of the form, clot what rennet has done [flocculation times]; only acid gels ask for both.
 
     Falls smoothly to zero at the end point of the gel; below it (salted, brined, dried) nothing flows back.
     """
     handled = handling(place, disturbed, load_kpa, p)
     if gel == GEL_LACTIC:
-        k = p.acid_syneresis_k * temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0) * handled
-        over = r - p.acid_gel_r_eq + p.acid_gel_pressed * load_kpa / (load_kpa + p.press_half_kpa)
+        k = acid_gel_per_min(temp_c, edge_mm, place, disturbed, clot, p)
+        k = k / (1.0 + k / p.acid_curd_limit)
+        over = r - acid_gel_end_point(ph, stress_kpa(place, height_mm, load_kpa, p), p)
         slow = 1.0
     elif gel == GEL_ACID_HEAT:
-        k = p.heat_curd_k * handled
-        over = r - p.heat_curd_r_eq
+        k = p.heat_curd_k * temperature_share(temp_c, p.heat_curd_ea, 60.0, 95.0, 6.0)
+        k = k / (1.0 + k / p.acid_curd_limit)
+        if place == PLACE_MILK:
+            k = 0.0
+        over = r - heat_curd_end_point(ph, stress_kpa(place, height_mm, load_kpa, p), p)
         slow = 1.0
     else:
         k = rennet_curd_per_min(temp_c, ph, edge_mm, fat_per_casein, handled, p)

@@ -23,7 +23,7 @@ STORED = {
     ("moisture", "procedure"): (1.69, 1.78),
     ("moisture", "joined"): (1.69, 2.12),
     ("moisture", "all"): (1.39, 1.71),
-    ("moisture, lactic curd", "all"): (3.12, 6.19),
+    ("moisture, lactic curd", "all"): (2.14, 3.51),
     ("pH at a step", "measured"): (0.041, 0.057),
     ("pH at a step", "procedure"): (0.077, 0.083),
     ("pH at a step", "joined"): (0.143, 0.154),

@@ -1,0 +1,114 @@
+"""Where a law was used outside what it is known for, in words, and which outcomes that concerns.
+
+What a law is known for stands beside it: its range in the chapter, its figures in constants.toml and in validate.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from types import SimpleNamespace
+
+import numpy as np
+
+from designer.language import fill, mark, word
+from designer.make.march import OUT_EXTRA
+from designer.make.run import LaneRun
+from designer.make.set import SET_C_HIGH, SET_C_LOW, heat_curdled
+from designer.make.state import T
+from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, PLACE_BRINE, PLACE_MILK
+
+DRAINAGE = frozenset(
+    ("moisture_pct", "mnfs_pct", "fat_pct", "protein_pct", "yield_kg_per_100kg", "cheese_kg", "whey_kg_per_100kg",
+     "fat_recovery_pct")
+)  # fmt: skip
+SALT = frozenset(("salt_pct", "salt_in_moisture_pct", "moisture_pct"))
+LACTIC_PH, LACTIC_C = 4.8, 36.0
+"""Where the makes lie that the drainage of acid gels is held to."""
+BRINE_C = (4.0, 20.0)
+"""Floury et al. 2010: where the pace of salt was measured."""
+CURDLED_WELL = 0.9
+
+LACTIC = mark(
+    "Lactic curd: the few published makes came within about 3 points of moisture of this law; take moisture and yield "
+    "with that."
+)
+LACTIC_SWEET = mark("The curd begins to drain at pH {ph:.1f}; the drainage of lactic curd is known below {limit:.1f}.")
+LACTIC_WARM = mark("Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.")
+ACID_HEAT = mark(
+    "Acid-and-heat curd drains by a law that rests on three cheeses (ricotta, paneer, Queso blanco); take moisture and "
+    "yield as a first guess."
+)
+NOT_CURDLED = mark(
+    "At pH {ph:.1f} and {temp:.0f} °C acid has curdled only about {share:.0f} % of it; the rest goes with the whey. It "
+    "takes more acid, or more heat."
+)
+STRETCHED = mark("Stretching is a plain law here: fat lost with time in hot water, moisture hardly changed.")
+BRINE = mark(
+    "A brine of {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C at which the pace of salt was measured."
+)
+RENNET = mark("Rennet at {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C the setting law knows.")
+
+
+@dataclass(frozen=True, slots=True)
+class Remark:
+    """One sentence and the outcomes it concerns (none named: all)."""
+
+    text: str
+    about: frozenset[str] = frozenset()
+
+    def concerns(self, outcome: str) -> bool:
+        """Whether that outcome should carry it."""
+        return not self.about or outcome in self.about
+
+
+def remarks(own: LaneRun) -> tuple[Remark, ...]:
+    """All that is to be said of a marched lane."""
+    return (*_lactic(own), *_acid_heat(own), *_stretched(own), *_brined(own), *_rennet(own))
+
+
+def _lactic(own: LaneRun) -> Iterator[Remark]:
+    if not (own.rows["gel"] == GEL_LACTIC).any():
+        return
+    yield Remark(word(LACTIC), DRAINAGE)
+    drained = own.path.out[np.isin(own.path.out[:, 1], np.flatnonzero(own.rows["place"] != PLACE_MILK))]
+    if not drained.size:
+        return
+    ph, temp = float(drained[0, 2]), float(drained[:, OUT_EXTRA + T].max())
+    if ph > LACTIC_PH:
+        yield Remark(fill(LACTIC_SWEET, ph=ph, limit=LACTIC_PH), DRAINAGE)
+    if temp > LACTIC_C + 1.0:
+        yield Remark(fill(LACTIC_WARM, temp=temp, limit=LACTIC_C), DRAINAGE)
+
+
+def _acid_heat(own: LaneRun) -> Iterator[Remark]:
+    rows = np.flatnonzero(own.rows["gel"] == GEL_ACID_HEAT)
+    if not rows.size:
+        return
+    yield Remark(word(ACID_HEAT), DRAINAGE)
+    last = own.path.out[own.path.out[:, 1] <= rows[-1]][-1]
+    ph, temp = float(last[2]), float(last[OUT_EXTRA + T])
+    curdled = heat_curdled(ph, temp, SimpleNamespace(**{name: float(own.p[name]) for name in own.p.dtype.names}))
+    if curdled < CURDLED_WELL:
+        yield Remark(fill(NOT_CURDLED, ph=ph, temp=temp, share=100.0 * curdled), DRAINAGE)
+
+
+def _stretched(own: LaneRun) -> Iterator[Remark]:
+    if own.rows["stretch"].any():
+        yield Remark(word(STRETCHED), DRAINAGE)
+
+
+def _brined(own: LaneRun) -> Iterator[Remark]:
+    temps = own.rows["follow_c"][(own.rows["place"] == PLACE_BRINE) & (own.rows["brine_pct"] > 0.0)]
+    far = temps[(temps < BRINE_C[0]) | (temps > BRINE_C[1])]
+    if far.size:
+        yield Remark(fill(BRINE, temp=float(far[0]), low=BRINE_C[0], high=BRINE_C[1]), SALT)
+
+
+def _rennet(own: LaneRun) -> Iterator[Remark]:
+    minute = own.path.rennet_min
+    if minute < 0.0:
+        return
+    temp = float(np.interp(minute, own.path.out[:, 0], own.path.out[:, OUT_EXTRA + T]))
+    if not SET_C_LOW <= temp <= SET_C_HIGH:
+        yield Remark(fill(RENNET, temp=temp, low=SET_C_LOW, high=SET_C_HIGH))
