@@ -10,48 +10,43 @@ import os
 import sys
 import traceback
 from collections.abc import Sequence
-from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal
+from typing import Annotated, Literal
 
 import typer
 
-from designer.bootstrap import QT_PACKAGES
+from designer.cli_compare import compare
+from designer.command import (
+    MEMBERS,
+    CommandError,
+    Json,
+    Members,
+    PaperSize,
+    Pdf,
+    Recipe_,
+    Start,
+    StyleKey,
+    Units,
+    forecast_of,
+    model_version,
+    pdf_name,
+    printed,
+    program_version,
+    qt_missing,
+    read_recipe,
+    style_asked,
+    write_pdf,
+)
 from designer.language import say, several
 from designer.tour import tour
 from designer.units import UnitError
 from styles.reader import StyleError
 
-if TYPE_CHECKING:
-    from designer.forecast import Forecast
-    from designer.plan.sheet import Sheet
-    from designer.recipe.document import Recipe
-    from styles.reader import Style
-
 DONE, DOES_NOT_MEET, CANNOT_READ, FAULT = 0, 1, 2, 3
-MEMBERS = 128
-"""Draws behind the ranges."""
+VALIDATE_MEMBERS = 32
 EXAMPLE = "thistlecombe-cheddar.toml"
 NO_SCREEN = frozenset(("offscreen", "minimal", "minimalegl"))
 
-
-def qt_missing(why: ImportError) -> str:
-    """The sentence where Qt can't be loaded."""
-    return say(
-        "The plan is drawn with Qt, and Qt's libraries are not all there ({why}). "
-        "On Debian: apt-get install {packages}",
-        why=why,
-        packages=" ".join(QT_PACKAGES),
-    )
-
-
-Recipe_ = Annotated[Path, typer.Argument(metavar="RECIPE", help="Recipe file (TOML).", show_default=False)]
-VALIDATE_MEMBERS = 32
-Json = Annotated[bool, typer.Option("--json", help="Print JSON for a machine.")]
-Members = Annotated[int, typer.Option(min=0, max=2000, help="Draws behind the ranges; 0 leaves them out.")]
-Units = Annotated[Literal["metric", "us", "imperial"], typer.Option(help="Units of measure.")]
-Start = Annotated[str, typer.Option(metavar="HH:MM", help="Milk in the vat at; else as the recipe says.")]
-StyleKey = Annotated[str, typer.Option("--style", metavar="KEY", help="Style; else the one the recipe names.")]
 
 app = typer.Typer(
     name="curdwright",
@@ -60,10 +55,6 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
 )
-
-
-class CommandError(Exception):
-    """Something the command can't do: a sentence for the maker."""
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -113,7 +104,7 @@ def _begin(
     tell_version: Annotated[bool, typer.Option("--version", help="Print the version and end.")] = False,
 ) -> None:
     if tell_version:
-        print(f"Curdwright {_version()}")
+        print(f"Curdwright {program_version()}")
         raise typer.Exit(DONE)
     if context.invoked_subcommand is None:
         _open(None)
@@ -136,7 +127,7 @@ def forecast(
     start: Start = "",
 ) -> None:
     """Forecast a recipe: when each stage ends, what the curves do, what cheese comes of it."""
-    made = _forecast(_read(recipe, start), members)
+    made = forecast_of(read_recipe(recipe, start), members)
     if as_json:
         from designer.plan.as_json import dumps, forecast_json
 
@@ -159,8 +150,8 @@ def check(
     from designer.judge.check import check as judge
     from designer.judge.verdict import NOT_MET
 
-    read = _read(recipe)
-    verdict = judge(_forecast(read, members), _style_asked(read, style), rules=rules or None)
+    read = read_recipe(recipe)
+    verdict = judge(forecast_of(read, members), style_asked(read, style), rules=rules or None)
     if as_json:
         from designer.plan.as_json import dumps, verdict_json
 
@@ -176,8 +167,8 @@ def check(
 @app.command()
 def plan(
     recipe: Recipe_,
-    out: Annotated[Path | None, typer.Option("--out", "-o", metavar="PDF", help="Where to; else beside you.")] = None,
-    paper: Annotated[Literal["a4", "letter"], typer.Option(help="Paper size.")] = "a4",
+    out: Pdf = None,
+    paper: PaperSize = "a4",
     units: Units = "metric",
     start: Start = "",
     date: Annotated[str, typer.Option(help="Date of the make, printed in the head.")] = "",
@@ -185,45 +176,16 @@ def plan(
     members: Members = MEMBERS,
 ) -> None:
     """Write the plan of the make as a PDF: weigh-out, stages with clock and targets, the curve, cautions."""
-    from designer.plan.make_plan import Print, make_plan
-    from designer.plan.sheet import PAPERS
+    from designer.plan.make_plan import make_plan
 
-    path = _pdf_name(out if out is not None else Path(f"{recipe.stem}-plan.pdf"))
-    read = _read(recipe, start)
-    one = _style_asked(read, style) if style or read.style else None
-    want = Print(PAPERS[paper], units, model_version(), date)
-    pages = _write_pdf(make_plan(_forecast(read, members), one, want), path)
-    print(several(pages, "1 page written to {path}", "{count} pages written to {path}", path=path.resolve()))
+    path = pdf_name(out if out is not None else Path(f"{recipe.stem}-plan.pdf"))
+    read = read_recipe(recipe, start)
+    one = style_asked(read, style) if style or read.style else None
+    made = forecast_of(read, members)
+    print(printed(lambda want: make_plan(made, one, want), path, paper, units, date))
 
 
-@app.command()
-def compare(
-    left: Recipe_,
-    right: Annotated[
-        Path | None, typer.Argument(metavar="[OTHER]", help="The other recipe, or a kept version.")
-    ] = None,
-    style: Annotated[
-        str, typer.Option("--style", metavar="KEY", help="Instead: the middle of a style's windows.")
-    ] = "",
-    units: Units = "metric",
-    as_json: Json = False,
-) -> None:
-    """Two makes beside each other by what their stages do, with what each difference is worth."""
-    from designer.judge.compare import compare as compared
-    from designer.judge.compare import usual_make
-    from designer.plan.variants import comparison_json, print_comparison
-
-    if (right is None) == (not style):
-        raise CommandError(say("Name the other recipe, or a style with --style; one of the two."))
-    first = _read(left)
-    other = _read(right) if right is not None else usual_make(first, _style_asked(first, style))
-    found = compared(first, other, system=units, made=(_forecast(first, 0), _forecast(other, 0)))
-    if as_json:
-        from designer.plan.as_json import dumps
-
-        print(dumps(comparison_json(found)))
-    else:
-        print_comparison(found)
+app.command()(compare)
 
 
 @app.command()
@@ -245,13 +207,13 @@ def scale(
     from designer.recipe.scale import scale as scaled_to
     from designer.units import parse
 
-    read = _read(recipe)
+    read = read_recipe(recipe)
     litres = parse(to, "volume", gallon=None if units == "metric" else units).value
     vat = Vat(power_kw=parse(power, "power").value) if power else None
     scaled = scaled_to(read, litres, forms=forms, vat=vat, system=units)
     if out is not None and out.exists():
         raise CommandError(say("{out} is there already; name a new file for the recipe.", out=out))
-    before, after = _forecast(read, 0), _forecast(scaled.recipe, 0)
+    before, after = forecast_of(read, 0), forecast_of(scaled.recipe, 0)
     if as_json:
         from designer.plan.as_json import dumps
 
@@ -293,7 +255,7 @@ def aim(
         raise CommandError(say("Say what is wanted in one way: --want, --meet or --first."))
     if out is not None and out.exists():
         raise CommandError(say("{out} is there already; name a new file for the recipe.", out=out))
-    read = _read(recipe)
+    read = read_recipe(recipe)
     found: Aimed | Met
     try:
         locks = [aimed.lock(read, text) for text in lock or ()]
@@ -302,7 +264,7 @@ def aim(
         if first:
             found = first_recipe(read.milks, first)
         elif meet:
-            found = meet_style(read, _style_asked(read, style), locks=locks)
+            found = meet_style(read, style_asked(read, style), locks=locks)
         else:
             found = aim_at(read, wants, locks=locks, style=style or None)
     except AimError as error:
@@ -363,76 +325,6 @@ def schema() -> None:
     print(dumps(json_schema()))
 
 
-def model_version() -> str:
-    """Version of the program and short hash of the model, so that a sheet and a record tell which model spoke."""
-    from designer.make.kernel import source_key
-
-    return f"{_version()}-{source_key()[:8]}"
-
-
-def _version() -> str:
-    try:
-        return version("curdwright")
-    except PackageNotFoundError:
-        return "unpacked"
-
-
-def _read(path: Path, start: str = "") -> Recipe:
-    from designer.recipe.edit import edit_recipe
-    from designer.recipe.file import read
-    from designer.units import parse
-    from styles.reader import adopt
-
-    recipe = read(path)
-    adopt(path.resolve().parent)
-    return edit_recipe(recipe, start_clock_min=parse(start, "clock").value) if start else recipe
-
-
-def _forecast(recipe: Recipe, members: int) -> Forecast:
-    from platformdirs import user_cache_path
-
-    from designer.forecast import forecast as run
-    from designer.make import kernel
-
-    if not kernel.is_warm():
-        if not (user_cache_path("curdwright") / f"march-{kernel.source_key()}").exists():
-            print(say("Preparing the model, once ..."), file=sys.stderr)
-        kernel.warm_up()
-    return run(recipe, members=members)
-
-
-def _style_asked(recipe: Recipe, key: str) -> Style:
-    """The style by its key, shipped or beside the recipe, or by the path of its file; else the recipe's own."""
-    from styles.reader import house_keys, keys, read, style
-
-    if not (key or recipe.style):
-        known = ", ".join((*house_keys(), *keys()))
-        raise CommandError(say("The recipe names no style; add --style with one of: {known}.", known=known))
-    if key.endswith(".toml"):
-        return read(Path(key))
-    return style(key or recipe.style)
-
-
-def _write_pdf(sheet: Sheet, path: Path) -> int:
-    """The sheet as a PDF by way of Qt, without a display; the number of pages."""
-    os.environ["QT_QPA_PLATFORM"] = "offscreen"
-    try:
-        from widgets.paper.command import write_plan
-    except ImportError as error:
-        raise CommandError(qt_missing(error)) from error
-    try:
-        return int(write_plan(sheet, path))
-    except OSError as error:
-        raise CommandError(say("The plan could not be written to {path}: {error}.", path=path, error=error)) from error
-
-
-def _pdf_name(path: Path) -> Path:
-    """The path, if it is a PDF's: nobody should lose a recipe to a slip of the keyboard."""
-    if path.suffix.lower() != ".pdf":
-        raise CommandError(say("The plan is a PDF; give it a name that ends in .pdf, not “{name}”.", name=path.name))
-    return path
-
-
 def example() -> Path:
     """The example recipe that opens when none is named."""
     import example_recipes
@@ -446,7 +338,7 @@ def _open(path: Path | None) -> None:
     platform = os.environ.get("QT_QPA_PLATFORM", "").partition(":")[0]
     recipe = path if path is not None else example()
     if (has_display() or platform) and platform not in NO_SCREEN:
-        _read(recipe)  # a file that can't be read is said here, before a window comes up empty
+        read_recipe(recipe)  # a file that can't be read is said here, before a window comes up empty
         prepare_display()
         try:
             from widgets.launch import open_window
@@ -466,11 +358,11 @@ def _without_a_window(path: Path) -> None:
     from designer.plan import tables
     from designer.plan.make_plan import Print, make_plan
 
-    recipe = _read(path)
-    made = _forecast(recipe, MEMBERS)
+    recipe = read_recipe(path)
+    made = forecast_of(recipe, MEMBERS)
     print(say("There is no display here, so this is the forecast, the check and the plan.") + "\n")
     tables.print_forecast(made, "metric")
-    style = _style_asked(recipe, "") if recipe.style else None
+    style = style_asked(recipe, "") if recipe.style else None
     if style is not None:
         from designer.judge.check import check as judge
 
@@ -483,7 +375,7 @@ def _without_a_window(path: Path) -> None:
         raise CommandError(
             say("The plan could not be written to {target}: {error}.", target=target, error=error)
         ) from error
-    pages = _write_pdf(make_plan(made, style, Print(model=model_version())), target)
+    pages = write_pdf(make_plan(made, style, Print(model=model_version())), target)
     print(
         "\n"
         + several(pages, "Plan of the make: 1 page in {path}", "Plan of the make: {count} pages in {path}", path=target)

@@ -31,17 +31,25 @@ def orders(count: int, drawn: int = ORDERS) -> list[tuple[int, ...]]:
     return out
 
 
+def most(count: int, drawn: int = ORDERS) -> int:
+    """How often `parts` asks its measure at the most for so many changes: to say how far a long work is."""
+    return len({frozenset(order[:upto]) for order in orders(count, drawn) for upto in range(count + 1)})
+
+
 def parts(
-    base: R, changes: Sequence[Change[R]], measure: Callable[[R], Mapping[str, float]], drawn: int = ORDERS
+    base: R,
+    changes: Sequence[Change[R]],
+    measure: Callable[[R], Mapping[str, float]],
+    every: Sequence[Sequence[int]] | None = None,
 ) -> tuple[dict[str, float], ...]:
     """Part of each change in every measured figure, in the order of `changes`; the parts of a figure add up exactly.
 
     `measure` is asked once for each set of changes made; a figure that is missing anywhere is left out. A change that
-    can't be made raises what it raises.
+    can't be made raises what it raises. `every` are the orders, by default those of `orders`.
     """
     seen: dict[frozenset[int], Mapping[str, float]] = {frozenset(): measure(base)}
 
-    def figures(order: tuple[int, ...], upto: int) -> Mapping[str, float]:
+    def figures(order: Sequence[int], upto: int) -> Mapping[str, float]:
         made = frozenset(order[:upto])
         if made not in seen:
             changed = base
@@ -50,7 +58,7 @@ def parts(
             seen[made] = measure(changed)
         return seen[made]
 
-    every = orders(len(changes), drawn)
+    every = orders(len(changes)) if every is None else every
     steps = [[figures(order, upto) for upto in range(len(changes) + 1)] for order in every]
     keys = set.intersection(*(set(one) for one in seen.values()))
     out: tuple[dict[str, float], ...] = tuple(dict.fromkeys(keys, 0.0) for _ in changes)

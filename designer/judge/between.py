@@ -6,6 +6,7 @@ has. Whatever is chosen, what comes out is a whole recipe: what hangs on a stage
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
@@ -14,11 +15,11 @@ from designer.judge.align import Pair, align
 from designer.judge.given import Dose, Pairs, amount_words, is_amount, paired, same_dose
 from designer.language import listed, say, word
 from designer.recipe.changes import called, label_of, said_of
-from designer.recipe.document import Addition, Form, MilkSource, Recipe
+from designer.recipe.document import Addition, Form, MilkSource, Recipe, Vat
 from designer.recipe.dose import rennet_imcu_per_l
 from designer.recipe.field import choice, field_meta, field_metas
 from designer.recipe.milk import blend
-from designer.recipe.per_milk import explicit, for_milk
+from designer.recipe.per_milk import explicit, for_milk, free_id
 from designer.recipe.stages.stage import Stage
 from designer.units import System, show
 
@@ -107,7 +108,7 @@ class Between:
             meta = field_meta(Recipe, "room_c")
             said = self._both(lambda one: said_of(one, meta, self.system))
             yield Step("room", -1, "", say("make room"), word("temperature", "field"), *said, ("room_c",))
-        if self.left.vat != self.right.vat:
+        if not _same_vat(self.left.vat, self.right.vat):
             said = self._both(lambda one: _vat_words(one, self.rescaled))
             yield Step("vat", -1, "vat", say("vat"), say("heating"), *said)
         yield from self._of_doses(self._starters, "starter")
@@ -219,7 +220,7 @@ class Between:
         taken, out = set(self.left.ids()), {}
         for row, pair in enumerate(self.rows):
             if pair.left is None and pair.right is not None:
-                out[row] = _free(pair.right.id, taken)
+                out[row] = free_id(pair.right.id, taken)
         return out
 
     def recipe(self, chosen: frozenset[int], *, branches: bool = False) -> Recipe:
@@ -304,7 +305,7 @@ class Between:
             if (index, "moment") in own:
                 row, after = self._moment(right, 1)
             if left is None:
-                source = right.but(id=_free(right.id, taken))
+                source = right.but(id=free_id(right.id, taken))
             at = _hung(row, ids)
             after = after if ids[row] == at else 0.0
             yield source.but(at=at, after_min=min(after, max(0.0, by_id[at].end.planned_min - LESS_THAN_END_MIN)))
@@ -338,6 +339,14 @@ def _milk_words(recipe: Recipe) -> str:
     protein = (milk.casein + milk.whey_protein) / 10.0
     kinds = listed(sorted({choice(one.species) for one in recipe.milks}))
     return say("{kinds}, {fat:.2f} % fat, {protein:.2f} % protein", kinds=kinds, fat=milk.fat / 10.0, protein=protein)
+
+
+def _same_vat(left: Vat | None, right: Vat | None) -> bool:
+    """Whether two vats heat and lose alike, but for the last digit of a rescaled power."""
+    if left is None or right is None:
+        return left is right
+    pairs = ((getattr(left, name), getattr(right, name)) for name in ("power_kw", "area_m2", "u_w_m2k"))
+    return all(one == other or (None not in (one, other) and math.isclose(one, other)) for one, other in pairs)
 
 
 def _vat_words(recipe: Recipe, per_100kg: bool) -> str:
@@ -401,11 +410,3 @@ def _hung(row: int, ids: Sequence[str]) -> str:
     """The stage of a row, else of the nearest before it, else of the first after."""
     before = next((one for one in reversed(ids[: row + 1]) if one), "")
     return before or next(one for one in ids[row:] if one)
-
-
-def _free(wanted: str, taken: set[str]) -> str:
-    name, count = wanted, 2
-    while name in taken:
-        name, count = f"{wanted}-{count}", count + 1
-    taken.add(name)
-    return name

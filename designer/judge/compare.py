@@ -65,6 +65,11 @@ class Difference:
         return self.steps[0].row
 
     @property
+    def rows(self) -> frozenset[int]:
+        """Every row of the alignment that it touches; -1 among them for what belongs to no stage."""
+        return frozenset(step.row for step in self.steps)
+
+    @property
     def sentence(self) -> str:
         """What differs, in words."""
         return "; ".join(step.sentence for step in self.steps)
@@ -72,7 +77,7 @@ class Difference:
     def words(self, key: str) -> str:
         """ "0.9 points drier"; "" where it is worth nothing there."""
         part = self.worth.get(key, 0.0)
-        if abs(part) < 0.5 * 10.0 ** -_decimals(key):
+        if abs(part) < 0.5 * 10.0 ** -decimals(key):
             return ""
         more, less = _WORDS[key]
         return f"{amount(key, abs(part))} {word(more if part > 0.0 else less)}"
@@ -92,7 +97,10 @@ class Difference:
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One row for the eye: the stages of both makes, and its differences; folded where there are none."""
+    """One row for the eye: the stages of both makes, and every difference that touches it; folded where there are none.
+
+    A difference whose steps go only together stands in each row that it touches.
+    """
 
     pair: Pair
     differences: tuple[Difference, ...]
@@ -185,7 +193,7 @@ def compare(
     keys = [key for key in KEYS if key in values[0] and key in values[1]]
     rest = {key: values[1][key] - values[0][key] - whole.get(key, 0.0) for key in keys}
     lines = tuple(
-        Line(pair, tuple(one for one in differences if one.row == row)) for row, pair in enumerate(between.rows)
+        Line(pair, tuple(one for one in differences if row in one.rows)) for row, pair in enumerate(between.rows)
     )
     return Comparison(left, right, between, lines, differences, values[0], values[1], rest, together)
 
@@ -206,47 +214,79 @@ def _values(made: Forecast | None, recipe: Recipe, measure: Measure) -> Figures:
     return measure(recipe) if made is None else {key: one.value for key, one in made.outcomes.items()}
 
 
+Group = tuple[int, ...]
+"""Places of steps that are weighed as one."""
+
+
 def _weighed(between: Between, measure: Measure) -> tuple[tuple[Difference, ...], bool]:
-    """Differences with their parts. Where a mixture can't be made, the steps that only make sense together go together:
-    first all that add or take away a stage or a dose, then all."""
-    count = len(between.steps)
-    alone: list[tuple[int, ...]] = [(index,) for index in range(count)]
-    shape = tuple(index for index in range(count) if between.steps[index].what in _SHAPE)
-    tries = [alone]
-    if len(shape) > 1:
-        tries.append([shape, *((index,) for index in range(count) if index not in shape)])
-    tries.append([tuple(range(count))])
-    for groups in tries:
-        try:
-            return _parts(between, groups, measure), groups is not alone
-        except RecipeError:
-            if groups is tries[-1]:
-                raise
-    raise AssertionError
-
-
-_SHAPE = frozenset(("stage gone", "stage more", "other stage", "dose gone", "dose more", "moment"))
-
-
-def _parts(between: Between, groups: list[tuple[int, ...]], measure: Measure) -> tuple[Difference, ...]:
-    def add(places: tuple[int, ...]) -> attribution.Change[frozenset[int]]:
-        return lambda chosen: chosen | frozenset(places)
+    """Differences with their parts. Steps that no recipe can have one without the other are weighed as one."""
+    seen: dict[frozenset[int], Figures | RecipeError] = {}
 
     def figures(chosen: frozenset[int]) -> Figures:
-        found = measure(between.recipe(chosen))
-        return {key: found[key] for key in KEYS if key in found}
+        if chosen not in seen:
+            try:
+                found = measure(between.recipe(chosen))
+                seen[chosen] = {key: found[key] for key in KEYS if key in found}
+            except RecipeError as error:
+                seen[chosen] = error
+        known = seen[chosen]
+        if isinstance(known, RecipeError):
+            raise known
+        return known
 
-    working = [places for places in groups if any(between.works(place) for place in places)]
+    count = len(between.steps)
+    working = [place for place in range(count) if between.works(place)]
+    orders = [[working[at] for at in order] for order in attribution.orders(len(working))]
+    groups: list[Group] = [(place,) for place in working]
+    while (pair := _inseparable(groups, orders, figures)) is not None:
+        groups = [one for one in groups if one not in pair] + [tuple(sorted(pair[0] + pair[1]))]
+    groups.sort()
     shares: Sequence[Figures] = ()
-    if working:
-        shares = attribution.parts(frozenset[int](), [add(places) for places in working], figures)
-    worth = dict(zip(working, shares, strict=True))
-    return tuple(
-        Difference(tuple(between.steps[place] for place in places), places, worth.get(places, {})) for places in groups
-    )
+    if groups:
+        every = [[groups.index(group) for group in _walk(groups, order)] for order in orders]
+        shares = attribution.parts(frozenset[int](), [_adding(group) for group in groups], figures, every)
+    worth: dict[Group, Figures] = dict(zip(groups, shares, strict=True))
+    worth |= {(place,): {} for place in range(count) if place not in working}
+    found = (Difference(tuple(between.steps[place] for place in group), group, worth[group]) for group in sorted(worth))
+    return tuple(found), len(groups) < len(working)
 
 
-def _decimals(key: str) -> int:
+def _adding(group: Group) -> attribution.Change[frozenset[int]]:
+    return lambda chosen: chosen | frozenset(group)
+
+
+def _walk(groups: Sequence[Group], order: Sequence[int]) -> list[Group]:
+    """The groups in the order in which their first steps come."""
+    of_step = {place: group for group in groups for place in group}
+    return list(dict.fromkeys(of_step[place] for place in order))
+
+
+def _inseparable(
+    groups: Sequence[Group], orders: Sequence[Sequence[int]], figures: Callable[[frozenset[int]], Figures]
+) -> tuple[Group, Group] | None:
+    """Two groups of which no recipe can have the first without the second; None where all go one by one.
+
+    RecipeError where even the whole can't be.
+    """
+    for order in orders:
+        chosen: frozenset[int] = frozenset()
+        broken: Group | None = None
+        for group in _walk(groups, order):
+            chosen |= frozenset(group)
+            try:
+                figures(chosen)
+            except RecipeError:
+                if len(chosen) == len(order):
+                    raise
+                broken = broken or group
+            else:
+                if broken is not None:
+                    return broken, group
+    return None
+
+
+def decimals(key: str) -> int:
+    """Figures after the point of a part."""
     quantity = QUANTITIES[key]
     return 0 if quantity.kind == "duration" else max(1, quantity.decimals)
 
@@ -262,7 +302,17 @@ def amount(key: str, value: float) -> str:
     if quantity.kind == "duration":
         return show(round(value), "duration")
     unit = say("points") if quantity.unit.startswith("%") else quantity.unit or "pH"
-    return f"{number(value, f'.{_decimals(key)}f')} {unit}"
+    return f"{number(value, f'.{decimals(key)}f')} {unit}"
+
+
+def part_words(key: str, value: float) -> str:
+    """A part with its sign, as narrow as it can be said: "−0.9", "+1:20" of a finish; "" where it rounds to nothing."""
+    if key == "finish_min":
+        whole = round(abs(value))
+        text = f"{whole // 60}:{whole % 60:02d}" if whole else ""
+    else:
+        text = number(abs(value), f".{decimals(key)}f") if round(abs(value), decimals(key)) else ""
+    return text and ("+" if value > 0.0 else "−") + text
 
 
 def running(comparison: Comparison, key: str) -> tuple[float, ...]:

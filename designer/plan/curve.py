@@ -38,7 +38,7 @@ class Bracket:
 
 
 @dataclass(frozen=True, slots=True)
-class _Pane:
+class Pane:
     """A window of values on the paper: minutes across, values up."""
 
     x0: float
@@ -50,9 +50,11 @@ class _Pane:
     high: float
 
     def x(self, minute: float) -> float:
+        """A minute on the paper [mm]."""
         return self.x0 + (self.x1 - self.x0) * minute / self.end_min
 
     def y(self, value: float) -> float:
+        """A value on the paper [mm]."""
         return self.y1 - (self.y1 - self.y0) * (value - self.low) / (self.high - self.low)
 
 
@@ -75,25 +77,25 @@ def make_curve(
     degree = degrees(system)
     step = 5.0 if degree == "°C" else 10.0
     temperatures = np.array([convert(float(each), "temperature", degree) for each in trace["temperature_c"]])
-    t_low, t_high = _around(temperatures[inside], step, least=3.0 * step)
+    t_low, t_high = around(temperatures[inside], step, least=3.0 * step)
     day = forecast.outcomes["ph_24h"].value if next_day and "ph_24h" in forecast.outcomes else 6.0
-    ph_low, ph_high = _around(np.append(trace["ph"][inside], [day]), 0.2, least=1.2)
-    warm = _Pane(LEFT_MM, right, TOP_MM, split, end, t_low, t_high)
-    sour = _Pane(LEFT_MM, right, split + GAP_MM, height_mm - BOTTOM_MM, end, ph_low, ph_high)
+    ph_low, ph_high = around(np.append(trace["ph"][inside], [day]), 0.2, least=1.2)
+    warm = Pane(LEFT_MM, right, TOP_MM, split, end, t_low, t_high)
+    sour = Pane(LEFT_MM, right, split + GAP_MM, height_mm - BOTTOM_MM, end, ph_low, ph_high)
     items: list[Item] = []
     named = step if t_high - t_low <= 6.0 * step else 2.0 * step
-    items += _grid(warm, step, named, lambda value: say("{value:.0f} {degree}", value=value, degree=degree))
-    items += _grid(
+    items += grid(warm, step, named, lambda value: say("{value:.0f} {degree}", value=value, degree=degree))
+    items += grid(
         sour, 0.1, 0.2 if (sour.y1 - sour.y0) / (ph_high - ph_low) >= 22.0 else 0.5, lambda ph: say("{ph:.1f}", ph=ph)
     )
     items += _hours((warm, sour), clock)
     items += _stage_lines(forecast, (warm, sour))
-    items += _curve(warm, trace.time_min, temperatures, PLANNED_MM, ())
+    items += trace_line(warm, trace.time_min, temperatures, PLANNED_MM, ())
     if forecast.bands is not None and "ph" in forecast.bands.low:
-        items += _curve(sour, trace.time_min, forecast.bands.low["ph"], EDGE_MM, EDGE_DASH)
-        items += _curve(sour, trace.time_min, forecast.bands.high["ph"], EDGE_MM, EDGE_DASH)
+        items += trace_line(sour, trace.time_min, forecast.bands.low["ph"], EDGE_MM, EDGE_DASH)
+        items += trace_line(sour, trace.time_min, forecast.bands.high["ph"], EDGE_MM, EDGE_DASH)
     items += _whey(sour, forecast)
-    items += _curve(sour, trace.time_min, trace["ph"], PLANNED_MM, ())
+    items += trace_line(sour, trace.time_min, trace["ph"], PLANNED_MM, ())
     for bracket in brackets:
         if bracket.minute <= end:
             items += _bracket(sour.x(bracket.minute), sour.y(bracket.low), sour.y(bracket.high))
@@ -119,7 +121,7 @@ def plot_end_min(forecast: Forecast) -> float:
     return 60.0 * math.ceil(max(180.0, max([*at_vat, acid]) + 30.0) / 60.0)
 
 
-def _around(values: Series, step: float, *, least: float) -> tuple[float, float]:
+def around(values: Series, step: float, *, least: float) -> tuple[float, float]:
     """A range on whole steps around the values, at least `least` wide, with a little room above and below."""
     finite = values[np.isfinite(values)]
     low = math.floor((float(finite.min()) - step * 0.2) / step) * step
@@ -133,7 +135,8 @@ def _steps(low: float, high: float, step: float) -> list[float]:
     return [low + step * number for number in range(round((high - low) / step) + 1)]
 
 
-def _grid(pane: _Pane, fine: float, named: float, words: Callable[[float], str]) -> list[Item]:
+def grid(pane: Pane, fine: float, named: float, words: Callable[[float], str]) -> list[Item]:
+    """Fine lines across a pane, named ones a little stronger and with their value at the left."""
     items: list[Item] = []
     for value in _steps(pane.low, pane.high, fine):
         y = pane.y(value)
@@ -144,7 +147,7 @@ def _grid(pane: _Pane, fine: float, named: float, words: Callable[[float], str])
     return items
 
 
-def _hours(panes: tuple[_Pane, ...], clock: Clock) -> list[Item]:
+def _hours(panes: tuple[Pane, ...], clock: Clock) -> list[Item]:
     first, last = panes[0], panes[-1]
     span_h = first.end_min / 60.0
     every = next(
@@ -169,7 +172,7 @@ def _hours(panes: tuple[_Pane, ...], clock: Clock) -> list[Item]:
     return items
 
 
-def _stage_lines(forecast: Forecast, panes: tuple[_Pane, ...]) -> list[Item]:
+def _stage_lines(forecast: Forecast, panes: tuple[Pane, ...]) -> list[Item]:
     """A line where each stage begins, with its number above; numbers too close give way to the next."""
     items: list[Item] = []
     free_from = -10.0
@@ -187,7 +190,7 @@ def _stage_lines(forecast: Forecast, panes: tuple[_Pane, ...]) -> list[Item]:
     return items
 
 
-def _curve(pane: _Pane, minutes: Series, values: Series, width_mm: float, dash: tuple[float, ...]) -> list[Item]:
+def trace_line(pane: Pane, minutes: Series, values: Series, width_mm: float, dash: tuple[float, ...]) -> list[Item]:
     """A curve cut off at the ends of the pane; gaps in the values are gaps in the line."""
     clipped = np.clip(values, pane.low, pane.high)
     end = pane.end_min
@@ -222,14 +225,14 @@ def _thin(points: list[Point], tolerance_mm: float = 0.03) -> list[Point]:
     return [*kept, points[-1]] if len(points) > 1 else kept
 
 
-def _whey(pane: _Pane, forecast: Forecast) -> list[Item]:
+def _whey(pane: Pane, forecast: Forecast) -> list[Item]:
     """pH of the whey while there is whey to measure in the vat."""
     trace = forecast.trace
     if "ph_whey" not in trace.columns or "whey_in_vat_kg_per_100kg" not in trace.columns:
         return []
     there = trace["whey_in_vat_kg_per_100kg"] > 1.0
     values = np.where(there, trace["ph_whey"], np.nan)
-    return _curve(pane, trace.time_min, values, WHEY_MM, WHEY_DASH)
+    return trace_line(pane, trace.time_min, values, WHEY_MM, WHEY_DASH)
 
 
 def _bracket(x: float, low: float, high: float, arm: float = 1.3) -> list[Item]:
@@ -239,16 +242,16 @@ def _bracket(x: float, low: float, high: float, arm: float = 1.3) -> list[Item]:
     ]
 
 
-def _next_day(forecast: Forecast, pane: _Pane, width_mm: float) -> list[Item]:
+def _next_day(forecast: Forecast, pane: Pane, width_mm: float) -> list[Item]:
     """The column of the next day: the pH of the cheese at 24 h with its range, on the scale of the pH pane."""
     right = width_mm - 0.5
-    column = _Pane(width_mm - NEXT_DAY_MM, right, pane.y0, pane.y1, 1.0, pane.low, pane.high)
+    column = Pane(width_mm - NEXT_DAY_MM, right, pane.y0, pane.y1, 1.0, pane.low, pane.high)
     middle = (column.x0 + right) / 2
     items: list[Item] = [
         Polyline(((column.x0, column.y(value)), (right, column.y(value))), GRID_MM, GRID_DASH)
         for value in _steps(pane.low, pane.high, 0.1)
     ]
-    items.append(_frame(column))
+    items.append(frame(column))
     items.append(Label("24 h", middle, pane.y1 + 3.4, AXIS_PT, align="centre"))
     outcome = forecast.outcomes.get("ph_24h")
     if outcome is None or not math.isfinite(outcome.value):
@@ -268,16 +271,17 @@ def _next_day(forecast: Forecast, pane: _Pane, width_mm: float) -> list[Item]:
     return items
 
 
-def _frame(pane: _Pane) -> Polyline:
+def frame(pane: Pane) -> Polyline:
+    """The edge of a pane."""
     corners = ((pane.x0, pane.y0), (pane.x1, pane.y0), (pane.x1, pane.y1), (pane.x0, pane.y1), (pane.x0, pane.y0))
     return Polyline(corners, 0.5)
 
 
-def _frames(panes: tuple[_Pane, ...]) -> list[Item]:
+def _frames(panes: tuple[Pane, ...]) -> list[Item]:
     warm, sour = panes
     return [
-        _frame(warm),
-        _frame(sour),
+        frame(warm),
+        frame(sour),
         Label("temperature", 2.0, (warm.y0 + warm.y1) / 2, AXIS_PT, True, "centre", upright=True),
         Label("pH", 2.0, (sour.y0 + sour.y1) / 2, AXIS_PT, True, "centre", upright=True),
     ]

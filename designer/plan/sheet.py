@@ -80,10 +80,14 @@ class Column:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """Rows of cells under column heads. Rows never break over a page; the heads are printed again on the next one."""
+    """Rows of cells under column heads. Rows never break over a page; the heads are printed again on the next one.
+
+    `read_only`: rows are as high as their words; else there is room to write in each.
+    """
 
     columns: tuple[Column, ...]
     rows: tuple[tuple[Cell, ...], ...]
+    read_only: bool = False
 
     def __post_init__(self) -> None:
         for cells in self.rows:

@@ -5,9 +5,11 @@ For setting makes and lanes beside each other; to make one in another vat, see `
 
 from __future__ import annotations
 
-from typing import TypeVar
+from typing import Any, TypeVar
 
+from designer.language import say
 from designer.recipe.document import MilkSource, Recipe
+from designer.recipe.error import RecipeError
 from designer.recipe.field import Model
 from designer.recipe.milk import source_milk
 from designer.recipe.stages.wash import Wash
@@ -56,6 +58,54 @@ def as_whole(recipe: Recipe, branch_id: str | None) -> Recipe:
         form=branch.form or recipe.form,
         coat=branch.coat or recipe.coat,
     )
+
+
+def back_into(recipe: Recipe, branch_id: str | None, whole: Recipe) -> Recipe:
+    """The recipe with one lane, which was changed as a make of its own (`as_whole`), put back into its place.
+
+    Stages that are new get ids that no other lane has. RecipeError where the change lies before the lane parts.
+    """
+    if branch_id is None:
+        return whole
+    old = as_whole(recipe, branch_id)
+    branch = next(one for one in recipe.branches if one.id == branch_id)
+    upto = [stage.id for stage in recipe.stages].index(branch.after) + 1
+    stem = {stage.id for stage in recipe.stages[:upto]}
+    first = recipe.stages[0].id
+    lane: dict[str, tuple[Any, ...]] = {}
+    shared: list[Any] = [whole.milks, whole.room_c, whole.vat, whole.stages[:upto]]
+    before: list[Any] = [old.milks, old.room_c, old.vat, old.stages[:upto]]
+    for field in ("starters", "additions"):
+        for of, kept in ((whole, shared), (old, before)):
+            kept.append([one for one in getattr(of, field) if (one.at or first) in stem])
+        lane[field] = tuple(one for one in getattr(whole, field) if (one.at or first) not in stem)
+    if shared != before:
+        raise RecipeError(
+            say("this lies before the lanes part, so it is the same for all; change it in the make itself"),
+            say("branch “{name}”", name=branch.name or branch.id),
+        )
+    taken = set(recipe.ids()) - {one.id for one in (*branch.stages, *branch.starters, *branch.additions)}
+    new = {one.id: free_id(one.id, taken) for one in (*whole.stages[upto:], *lane["starters"], *lane["additions"])}
+    return recipe.but(
+        branches=tuple(
+            one if one.id != branch_id else branch.but(
+                stages=tuple(stage.but(id=new[stage.id]) for stage in whole.stages[upto:]),
+                starters=tuple(dose.but(id=new[dose.id], at=new[dose.at]) for dose in lane["starters"]),
+                additions=tuple(dose.but(id=new[dose.id], at=new[dose.at]) for dose in lane["additions"]),
+                form=branch.form if whole.form == old.form else whole.form,
+            )
+            for one in recipe.branches
+        )
+    )  # fmt: skip
+
+
+def free_id(wanted: str, taken: set[str]) -> str:
+    """The id wanted, with a number where it is taken; it counts as taken from here on."""
+    name, count = wanted, 2
+    while name in taken:
+        name, count = f"{wanted}-{count}", count + 1
+    taken.add(name)
+    return name
 
 
 def _times(part: Part, factor: float, names: tuple[str, ...]) -> Part:

@@ -205,7 +205,7 @@ def test_a_wrong_clock_is_a_sentence(capsys: pytest.CaptureFixture[str]) -> None
 def test_a_fault_of_ours_is_a_sentence_with_a_file(
     capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(cli, "_read", lambda *_: 1 / 0)
+    monkeypatch.setattr(cli, "read_recipe", lambda *_: 1 / 0)
     assert cli.main(["forecast", str(CHEDDAR)]) == 3
     said = capsys.readouterr().err
     assert said.count("\n") == 1

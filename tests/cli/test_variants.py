@@ -6,8 +6,11 @@ import json
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 
 from designer.cli import CANNOT_READ, DOES_NOT_MEET, DONE, main
+from designer.recipe import versions
+from designer.recipe.edit import edit
 from designer.recipe.file import read
 from designer.recipe.milk import blend
 from styles import house
@@ -50,7 +53,43 @@ def test_compare_with_a_style_or_another_recipe_but_not_both(capsys: pytest.Capt
     for extra in ((), (COLBY, "--style", "cheddar")):
         code, _, err = run(capsys, "compare", CHEDDAR, *extra)
         assert code == CANNOT_READ
-        assert "one of the two" in err
+        assert "one of the four" in err
+
+
+def test_compare_with_a_kept_version_and_with_a_lane_of_the_vat(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    path = tmp_path / "kept.toml"
+    versions.save(read(CHEDDAR), path)
+    versions.save(edit(read(CHEDDAR), "cut", cut_mm=12.0), path)
+    code, out, _ = run(capsys, "compare", path, "--version", "1")
+    assert code == DONE
+    assert "12 mm → " in out
+    code, _, err = run(capsys, "compare", path, "--version", "9")
+    assert code == CANNOT_READ
+    assert "no version 9" in err
+    twins = CHEDDAR.with_name("millpond-twins.toml")
+    code, out, _ = run(capsys, "compare", twins, "--lane", "plain")
+    assert code == DONE
+    assert "without wash curd" in out
+    code, _, err = run(capsys, "compare", twins, "--lane", "whey-cheese")
+    assert code == CANNOT_READ
+    assert "no branch of curd" in err
+
+
+def test_compare_on_paper(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    for paper, size in (("a4", (595.0, 842.0)), ("letter", (612.0, 792.0))):
+        path = tmp_path / f"{paper}.pdf"
+        code, _, err = run(capsys, "compare", CHEDDAR, COLBY, "-o", path, "--paper", paper)
+        assert code == DONE, err
+        pages = PdfReader(path).pages
+        assert (pages[0].mediabox.width, pages[0].mediabox.height) == pytest.approx(size, abs=1.0)
+        text = " ".join(" ".join(page.extract_text() for page in pages).split())
+        for words in ("against", "Over each other", "without stack", "in all", "Calcium"):
+            assert words in text
+    code, _, err = run(capsys, "compare", CHEDDAR, COLBY, "-o", tmp_path / "recipe.toml")
+    assert code == CANNOT_READ
+    assert ".pdf" in err
 
 
 def test_scale_writes_a_new_file_and_says_every_rule(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:

@@ -22,11 +22,11 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("designer.judge",),
     ("designer.batch",),
     ("designer.plan", "designer.validate"),
-    ("designer.cli", "designer.tour", "widgets"),
+    ("designer.command", "designer.cli_compare", "designer.cli", "designer.tour", "widgets"),
     ("designer.__main__",),
 )
 WINDOW = ("PySide6", "shiboken6", "pyqtgraph", "widgets")
-MAY_OPEN_THE_WINDOW = {"designer.cli", "designer.tour"}
+MAY_OPEN_THE_WINDOW = {"designer.cli", "designer.command", "designer.tour"}
 PACKAGES = ("designer", "widgets", "styles", "example_recipes")
 
 

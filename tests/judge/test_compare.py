@@ -8,12 +8,14 @@ import pytest
 
 from designer.forecast import forecast
 from designer.judge.align import align
+from designer.judge.beside import Lanes
 from designer.judge.between import Between
 from designer.judge.compare import KEYS, Comparison, compare, outcomes_of, usual_make
 from designer.make import kernel
 from designer.recipe.document import Recipe
 from designer.recipe.edit import add, edit, edit_addition, edit_milk, insert, new_stage, remove
 from designer.recipe.end import after
+from designer.recipe.error import RecipeError
 from designer.recipe.file import read
 from designer.recipe.per_milk import as_whole, for_milk
 from styles.reader import style
@@ -186,14 +188,41 @@ def test_lanes_of_a_vat_are_compared_as_makes_of_their_own() -> None:
         as_whole(both, "none")
 
 
+def test_a_value_goes_from_lane_to_lane_both_ways_and_leaves_the_others_alone() -> None:
+    twins = read(CHEDDAR.with_name("millpond-twins.toml"))
+    for lanes in (Lanes(None, "plain"), Lanes("plain", None)):
+        found = compare(*lanes.sides(twins))
+        adds_up(found)
+        for one in found.differences:
+            taken = lanes.taken(twins, found.take(one))
+            forecast(taken)
+            kept = [taken.stages] if lanes.left == "plain" else [taken.branches[0].stages]
+            assert kept == ([twins.stages] if lanes.left == "plain" else [twins.branches[0].stages])
+            assert taken.branches[1] == twins.branches[1].but(after=taken.branches[1].after)
+            assert lanes.sides(taken)[0] != lanes.sides(twins)[0]
+    shared = edit(as_whole(twins, "plain"), "cut", cut_mm=12.0)
+    with pytest.raises(RecipeError, match="before the lanes part"):
+        Lanes("plain", None).taken(twins, shared)
+
+
+def test_only_what_goes_together_is_told_together_and_none_of_its_stages_folds() -> None:
+    """A vat's power and the stage that is heated by it: one difference of two steps, all others by themselves."""
+    found = compare(read(CHEDDAR), read(CHEDDAR.with_name("highfold-alpine.toml")))
+    assert found.together
+    (both,) = [one for one in found.differences if len(one.steps) > 1]
+    assert {step.what for step in both.steps} == {"vat", "stage more"}
+    heated = next(step.row for step in both.steps if step.what == "stage more")
+    assert not found.lines[heated].folded
+    assert found.lines[heated].differences == (both,)
+    adds_up(found)
+
+
 def test_a_mixture_that_cannot_be_is_told_together() -> None:
     """Measure refuses every single step of structure, so they are weighed as one; the sum still holds."""
     left, right = read(CHEDDAR), read(COLBY)
     stages = {len(left.stages), len(right.stages)}
 
     def fussy(recipe: Recipe) -> dict[str, float]:
-        from designer.recipe.error import RecipeError
-
         if len(recipe.stages) not in stages:
             raise RecipeError("half of it is not a make")
         return dict(outcomes_of(recipe))

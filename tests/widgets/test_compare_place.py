@@ -9,12 +9,14 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QTreeWidgetItem
 from pytestqt.qtbot import QtBot
 
+from designer.judge.beside import Lanes
+from designer.judge.compare import decimals
 from designer.recipe import versions
 from designer.recipe.edit import edit
 from designer.recipe.file import write
 from widgets.compare.place import ComparePlace
-from widgets.compare.worth_table import COLUMNS, DIFFERENCE, decimals
-from widgets.files import examples
+from widgets.compare.worth_table import COLUMNS, DIFFERENCE
+from widgets.files import examples, read
 from widgets.window import Window
 from widgets.wording import MINUS
 
@@ -53,14 +55,17 @@ def tops(place: ComparePlace) -> list[QTreeWidgetItem]:
 
 
 def figure(text: str) -> float:
-    """A figure of the table as a number, nothing is nought."""
+    """A figure of the table as a number, nothing is nought; hours and minutes as minutes."""
+    if ":" in text:
+        hours, minutes = text.lstrip("+" + MINUS).split(":")
+        return (60.0 * int(hours) + int(minutes)) * (-1.0 if text.startswith(MINUS) else 1.0)
     return float(text.replace(MINUS, "-")) if text else 0.0
 
 
 def test_the_empty_place_teaches_with_two_buttons(place: ComparePlace) -> None:
     assert place.stack.currentIndex() == 0
     assert place.first_open.isVisible()
-    assert place.first_example.isVisible()
+    assert len(place.partners.all.actions()) == 5
 
 
 def test_equal_stages_are_folded_and_unfold_by_key(qtbot: QtBot, beside: ComparePlace) -> None:
@@ -94,9 +99,9 @@ def test_what_goes_only_together_is_one_difference_and_no_stage_of_it_is_called_
     answered(qtbot, place)
     assert place.answer is not None
     found = place.answer.comparison
-    rows = {step.row for one in found.differences for step in one.steps}
+    assert any(len(one.steps) > 1 for one in found.differences)
     alike = sum(item.childCount() for item in tops(place) if item.text(0).endswith("alike"))
-    assert alike == sum(row not in rows for row in range(len(found.lines)))
+    assert alike == sum(line.folded for line in found.lines)
     assert len(list(place.table.items())) == len(found.differences)
 
 
@@ -151,8 +156,8 @@ def test_a_saved_version_can_stand_beside(qtbot: QtBot, place: ComparePlace, win
     path = tmp_path / "kept.toml"
     versions.save(window.session.recipe, path, note="first")
     assert window.files.save_to(path)
-    place.version_menu.aboutToShow.emit()
-    place.version_menu.actions()[-1].trigger()
+    place.partners.versions.aboutToShow.emit()
+    place.partners.versions.actions()[-1].trigger()
     answered(qtbot, place)
     assert place.answer is not None
     assert not place.answer.comparison.differences
@@ -166,4 +171,77 @@ def test_a_file_that_is_no_recipe_is_said_in_place(place: ComparePlace, tmp_path
     path.write_text("name = 3 3")
     place.open_file(path)
     assert "broken.toml" in place.trouble.text()
-    assert place.other is None
+    assert place.beside is None
+
+
+def test_the_middle_of_a_style_follows_the_open_make(qtbot: QtBot, place: ComparePlace, window: Window) -> None:
+    menu = place.partners.middles
+    menu.aboutToShow.emit()
+    assert menu.actions()[0].text() == "Cheddar", "the recipe's own style stands first"
+    menu.actions()[0].trigger()
+    answered(qtbot, place)
+    assert "the middle of Cheddar" in place.called
+    before = place.table.chosen()
+    assert before is not None
+    qtbot.keyClick(place.table, Qt.Key.Key_Return)
+    answered(qtbot, place)
+    said = [item.data(0, DIFFERENCE).sentence for item in place.table.items()]
+    assert before.sentence not in said
+    window.session.stack.undo()
+    answered(qtbot, place)
+
+
+def test_lanes_of_a_vat_both_ways(qtbot: QtBot, place: ComparePlace, window: Window) -> None:
+    twins = read(next(path for path in examples() if "twins" in path.name))[0]
+    window.session.load(twins, None, None)
+    place.partners.lanes.aboutToShow.emit()
+    place.partners.lanes.actions()[0].trigger()
+    answered(qtbot, place)
+    assert place.beside == Lanes(None, "plain")
+    qtbot.mouseClick(place.swap, Qt.MouseButton.LeftButton)
+    assert place.beside == Lanes("plain", None)
+    answered(qtbot, place)
+    drain = next(item for item in place.table.items() if item.data(0, DIFFERENCE).steps[0].part == "plain-drain")
+    place.table.setCurrentItem(drain)
+    qtbot.mouseClick(place.take, Qt.MouseButton.LeftButton)
+    assert window.session.recipe.stages == twins.stages
+    assert window.session.recipe.branches[0] != twins.branches[0]
+    answered(qtbot, place)
+    window.session.stack.undo()
+    assert window.session.recipe == twins
+    window.session.commit(twins.but(branches=()), "no branch any more")
+    assert place.stack.currentIndex() == 0
+    assert "plain" in place.trouble.text()
+
+
+def test_a_long_comparison_is_stopped_and_begun_again(qtbot: QtBot, place: ComparePlace) -> None:
+    with qtbot.waitSignal(place.worker.progress, timeout=LONG_MS):
+        place.open_file(next(path for path in examples() if "alpine" in path.name))
+    assert place.halt.isVisible()
+    assert place.bar.maximum() > 100
+    qtbot.mouseClick(place.halt, Qt.MouseButton.LeftButton)
+    assert place.answer is None
+    assert not place.bar.isVisible()
+    qtbot.mouseClick(place.halt, Qt.MouseButton.LeftButton)
+    assert place.bar.isVisible()
+    answered(qtbot, place)
+    assert not place.halt.isVisible()
+
+
+def test_the_comparison_is_shown_as_printed_and_written(qtbot: QtBot, beside: ComparePlace, tmp_path: Path) -> None:
+    qtbot.mouseClick(beside.print, Qt.MouseButton.LeftButton)
+    assert beside.preview.isVisible()
+    assert any("against" in words for words in beside.preview.sheet().words())
+    path = tmp_path / "comparison.pdf"
+    beside.preview.save_to(path)
+    assert path.read_bytes().startswith(b"%PDF")
+    qtbot.keyClick(beside.preview, Qt.Key.Key_Escape)
+    assert beside.table.isVisible()
+
+
+def test_a_chosen_difference_marks_its_stage_in_both_curves(beside: ComparePlace) -> None:
+    cut = next(item for item in beside.table.items() if item.data(0, DIFFERENCE).steps[0].part == "cut")
+    beside.table.setCurrentItem(cut)
+    assert len(beside.curves.spans) == 2
+    assert all(span is not None and span[0] < span[1] for span in beside.curves.spans)
+    beside.grab()

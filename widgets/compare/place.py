@@ -1,17 +1,17 @@
-"""The place "Compare": choose another make to stand beside the open one, see what each difference is worth, take it."""
+"""The place "Compare": choose what stands beside the open make, see what differences are worth, take one, print."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, Qt, Slot
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QFileDialog,
     QHBoxLayout,
     QLabel,
-    QMenu,
+    QProgressBar,
     QPushButton,
     QSplitter,
     QStackedWidget,
@@ -20,18 +20,24 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from designer.judge.beside import Another, Beside, Lanes
 from designer.judge.compare import Comparison, Difference
-from designer.recipe import versions
+from designer.plan.compare_sheet import compare_sheet
+from designer.plan.make_plan import Print
+from designer.plan.sheet import Paper, Sheet
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.units import System
+from widgets.compare.curves import Curves
 from widgets.compare.outcome_pair import OutcomePair
-from widgets.compare.two_curves import TwoCurves
+from widgets.compare.partners import Partners
 from widgets.compare.working import Answer, CompareWorker, Question
-from widgets.compare.worth_table import WorthTable, words_of
-from widgets.files import FILTER, examples, read
+from widgets.compare.worth_table import WorthTable, capital, words_of
+from widgets.paper.preview import PlanPreview
 from widgets.session import Session
 from widgets.theme import apply as dress
+
+EMPTY, BESIDE, PRINTED = range(3)
 
 
 def button(text: str, pressed: Callable[[], object] | None = None, *, strong: bool = False) -> QPushButton:
@@ -44,33 +50,39 @@ def button(text: str, pressed: Callable[[], object] | None = None, *, strong: bo
 
 
 class ComparePlace(QWidget):
-    """The open make on the left, another beside it."""
+    """The open make on the left, another beside it. `beside` is who stands there, None while nobody does."""
+
+    compared = Signal()
+    """what is shown is another comparison"""
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
-        self.other: Recipe | None = None
-        self.called = ""
+        self.beside: Beside | None = None
         self.answer: Answer | None = None
         self._asked: Question | None = None
         self._system: System = "metric"
+        self._sides: tuple[Beside, Recipe, tuple[Recipe, Recipe]] | None = None
         self.worker = CompareWorker(self)
         self.worker.ready.connect(self._answered)
         self.worker.failed.connect(self._failed)
+        self.worker.progress.connect(self._told)
+        self.partners = Partners(session, self)
+        self.partners.chosen.connect(self.put_beside)
+        self.partners.failed.connect(self._failed)
         self._title = QLabel(self.tr("Compare"), self)
         self._title.setFont(dress.font("title", bold=True))
         self.sentence = QLabel(self)
         self.sentence.setWordWrap(True)
         self.table = WorthTable(self)
         self.outcomes = OutcomePair(self)
-        self.curves = TwoCurves(self)
-        self.take = button(self.tr("Take across"), self.take_across, strong=True)
-        self.example_menu, self.version_menu = QMenu(self), QMenu(self)
-        self.example_menu.aboutToShow.connect(self._fill_examples)
-        self.version_menu.aboutToShow.connect(self._fill_versions)
+        self.body = QLabel(self)
+        self.body.setWordWrap(True)
+        self.curves = Curves(self)
+        self.take = button(self.tr("&Take across"), self.take_across, strong=True)
         self.stack = QStackedWidget(self)
-        self.stack.addWidget(self._empty())
-        self.stack.addWidget(self._beside())
+        for page in (self._empty(), self._beside(), self._printed()):
+            self.stack.addWidget(page)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.stack)
@@ -90,14 +102,15 @@ class ComparePlace(QWidget):
         )
         words.setFont(dress.font("head"))
         words.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.first_open = button(self.tr("Open a recipe…"), self.ask_and_open, strong=True)
-        self.first_example = button(self.tr("Take an example"))
-        self.first_example.setMenu(self.example_menu)
+        self.first_open = button(self.tr("Open a &recipe…"), self.partners.ask_and_open, strong=True)
         row = QHBoxLayout()
         row.setAlignment(Qt.AlignmentFlag.AlignCenter)
         row.setSpacing(10)
         row.addWidget(self.first_open)
-        row.addWidget(self.first_example)
+        for menu in (self.partners.examples, self.partners.versions, self.partners.middles, self.partners.lanes):
+            one = button(menu.title())
+            one.setMenu(menu)
+            row.addWidget(one)
         self.trouble = QLabel()
         self.trouble.setProperty("role", "wrong")
         self.trouble.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -111,57 +124,72 @@ class ComparePlace(QWidget):
         head = QHBoxLayout()
         head.setSpacing(8)
         head.addWidget(self._title, 1)
-        self.open = button(self.tr("Open another…"), self.ask_and_open)
-        self.example = button(self.tr("Example"))
-        self.example.setMenu(self.example_menu)
-        self.version = button(self.tr("Saved version"))
-        self.version.setMenu(self.version_menu)
+        self.choose = button(self.tr("Set &beside"))
+        self.choose.setMenu(self.partners.all)
+        self.swap = button(self.tr("S&wap sides"), self.swap_sides)
+        self.swap.setToolTip(self.tr("The other lane first, so that values go the other way"))
+        self.print = button(self.tr("Print…"), self.show_print)
         self.away = button(self.tr("Put away"), self.put_away)
-        for one in (self.open, self.example, self.version, self.away):
+        for one in (self.choose, self.swap, self.print, self.away):
             head.addWidget(one)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(self._worths())
+        split.addWidget(self._cheeses())
+        split.setChildrenCollapsible(False)
+        split.setHandleWidth(1)
+        split.setStretchFactor(0, 1)
+        split.setStretchFactor(1, 1)
+        split.setSizes([810, 420])
+        whole = QWidget()
+        column = QVBoxLayout(whole)
+        column.setContentsMargins(24, 16, 20, 12)
+        column.setSpacing(8)
+        column.addLayout(head)
+        column.addLayout(self._saying())
+        column.addWidget(split, 1)
+        return whole
+
+    def _saying(self) -> QHBoxLayout:
+        """The sentence; while it is worked out, how far, and a way to stop."""
+        row = QHBoxLayout()
+        row.setSpacing(10)
+        row.addWidget(self.sentence, 1)
+        self.bar = QProgressBar()
+        self.bar.setAccessibleName(self.tr("How far the comparison is"))
+        self.bar.setFixedWidth(160)
+        self.bar.setTextVisible(False)
+        self.halt = button(self.tr("Stop"), self.give_up)
+        for one in (self.bar, self.halt):
+            one.setVisible(False)
+            row.addWidget(one)
+        return row
+
+    def _worths(self) -> QWidget:
         left = QWidget()
-        left_column = QVBoxLayout(left)
-        left_column.setContentsMargins(0, 0, 12, 0)
-        left_column.setSpacing(8)
-        left_column.addWidget(self.table, 1)
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 12, 0)
+        column.setSpacing(8)
+        column.addWidget(self.table, 1)
         foot = QHBoxLayout()
         self.hint = QLabel()
         self.hint.setProperty("role", "soft")
         self.hint.setWordWrap(True)
         foot.addWidget(self.hint, 1)
         foot.addWidget(self.take)
-        left_column.addLayout(foot)
-        right = QWidget()
-        right_column = QVBoxLayout(right)
-        right_column.setContentsMargins(12, 0, 0, 0)
-        right_column.setSpacing(8)
-        right_column.addWidget(self.outcomes)
-        right_column.addWidget(self.curves, 1)
-        right_column.addLayout(self._spans())
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.addWidget(left)
-        split.addWidget(right)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.setStretchFactor(0, 1)
-        split.setStretchFactor(1, 1)
-        split.setSizes([760, 470])
-        whole = QWidget()
-        column = QVBoxLayout(whole)
-        column.setContentsMargins(24, 16, 20, 12)
-        column.setSpacing(8)
-        column.addLayout(head)
-        column.addWidget(self.sentence)
-        column.addWidget(split, 1)
-        return whole
+        column.addLayout(foot)
+        return left
 
-    def _spans(self) -> QHBoxLayout:
+    def _cheeses(self) -> QWidget:
+        right = QWidget()
+        column = QVBoxLayout(right)
+        column.setContentsMargins(12, 0, 0, 0)
+        column.setSpacing(8)
+        column.addWidget(self.outcomes)
+        column.addWidget(self.body)
+        column.addWidget(self.curves, 1)
         row = QHBoxLayout()
         row.setSpacing(6)
-        self.key = QLabel()
-        self.key.setProperty("role", "soft")
-        self.key.setWordWrap(True)
-        row.addWidget(self.key, 1)
+        row.addStretch(1)
         self.spans = QButtonGroup(self)
         for number, text in enumerate((self.tr("To the press"), self.tr("First 30 hours"))):
             one = QToolButton()
@@ -170,76 +198,59 @@ class ComparePlace(QWidget):
             one.setChecked(number == 0)
             self.spans.addButton(one, number)
             row.addWidget(one)
-        self.key.setText(self.tr("Full line: open make. Broken line: the other."))
         self.spans.idClicked.connect(lambda number: self.curves.set_whole(number == 1))
-        return row
+        column.addLayout(row)
+        return right
 
-    # ---- choosing the other
+    def _printed(self) -> QWidget:
+        self.preview = PlanPreview(self._sheet, name=self.tr("The comparison, as printed"), file="comparison.pdf")
+        back = button(self.tr("Back to the comparison"), self._back)
+        back.setToolTip(self.tr("Back (Esc)"))
+        self.preview.row.insertWidget(0, back)
+        leave = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.preview)
+        leave.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        leave.activated.connect(self._back)
+        return self.preview
 
-    def ask_and_open(self) -> None:
-        """Ask which recipe to put beside the open one."""
-        start = str(self.session.path.parent) if self.session.path is not None else ""
-        kinds = QCoreApplication.translate("Files", "Recipes ({0})").format(FILTER)
-        name, _ = QFileDialog.getOpenFileName(self, self.tr("Open a recipe to compare with"), start, kinds)
-        if name:
-            self.open_file(Path(name))
+    # ---- who stands beside
+
+    @property
+    def called(self) -> str:
+        """What the other is called."""
+        return self.beside.names(self.session.recipe)[1] if self.beside is not None else ""
 
     def open_file(self, path: Path) -> None:
         """Put the recipe of a file beside the open one."""
-        self._put(lambda: read(path)[0])
+        self.partners.open_file(path)
 
-    def _put(self, made: Callable[[], Recipe], called: str = "") -> None:
+    @Slot(object)
+    def put_beside(self, other: Beside | Recipe) -> None:
+        """Compare the open make with this one."""
+        beside = Another(other) if isinstance(other, Recipe) else other
         try:
-            recipe = made()
-            self.session.march(recipe)
+            for side in beside.sides(self.session.recipe):
+                self.session.march(side)
         except RecipeError as error:
             self._failed(str(error))
             return
-        self.put_beside(recipe, called)
-
-    def put_beside(self, other: Recipe, called: str = "") -> None:
-        """Compare the open make with this one; `called` says which it is, where its name doesn't."""
-        self.other = other
-        self.called = called or (other.name if other.name != self.session.recipe.name else self.tr("the other"))
+        self.beside = beside
         self.trouble.setText("")
-        self.stack.setCurrentIndex(1)
+        self.stack.setCurrentIndex(BESIDE)
         self.table.setFocus()
         self._ask()
+
+    def swap_sides(self) -> None:
+        """Lanes the other way round."""
+        if isinstance(self.beside, Lanes):
+            self.put_beside(self.beside.swapped())
 
     def put_away(self) -> None:
         """Nothing beside the open make any more."""
         self.worker.forget()
-        self.other = self.answer = self._asked = None
-        self.stack.setCurrentIndex(0)
+        self.beside = self.answer = self._asked = None
+        self._working(False)
+        self.stack.setCurrentIndex(EMPTY)
         self.first_open.setFocus()
-
-    @Slot()
-    def _fill_examples(self) -> None:
-        self.example_menu.clear()
-        for path in examples():
-            name = path.stem.replace("-", " ")
-            action = self.example_menu.addAction(name[:1].upper() + name[1:])
-            action.triggered.connect(lambda _=False, path=path: self.open_file(path))
-
-    @Slot()
-    def _fill_versions(self) -> None:
-        menu, path = self.version_menu, self.session.path
-        menu.clear()
-        try:
-            kept = versions.versions(path) if path is not None else ()
-        except RecipeError as error:
-            menu.addAction(str(error)).setEnabled(False)
-            return
-        for one in reversed(kept):
-            said = " ".join(f"{one.note or one.changed}".split())
-            said = said if len(said) <= 60 else said[:59] + "…"
-            action = menu.addAction(f"{one.number}  {one.saved.astimezone():%Y-%m-%d %H:%M}  {said}".rstrip())
-            called = self.tr("version {0}").format(one.number)
-            action.triggered.connect(
-                lambda _=False, one=one, called=called: self._put(lambda: versions.recipe_of(one), called)
-            )
-        if not kept:
-            menu.addAction(self.tr("None yet: every save keeps a version")).setEnabled(False)
 
     # ---- comparing
 
@@ -258,34 +269,77 @@ class ComparePlace(QWidget):
     @Slot()
     def refresh(self) -> None:
         """Bring what is shown up to date: compare again, or only dress it anew."""
-        if self.other is None:
+        if self.beside is None:
             return
-        if self._asked == self._question() and self.answer is not None and self.answer.question == self._asked:
+        if self.fresh and self.answer is not None:
             self._answered(self.answer)
         else:
             self._ask()
 
     def _question(self) -> Question | None:
-        return Question(self.session.recipe, self.other, self._system) if self.other is not None else None
+        """What is to be compared now; None where nobody stands beside. RecipeError where a side is gone."""
+        if self.beside is None:
+            return None
+        recipe = self.session.recipe
+        if self._sides is None or self._sides[0] != self.beside or self._sides[1] is not recipe:
+            self._sides = (self.beside, recipe, self.beside.sides(recipe))
+        return Question(*self._sides[2], self._system)
 
     def _ask(self) -> None:
-        question = self._question()
-        if question is not None and not (question == self._asked and self.answer is None):
+        try:
+            question = self._question()
+        except RecipeError as error:
+            self.put_away()
+            self._failed(str(error))
+            return
+        if question is not None and self.beside is not None and not (question == self._asked and self.answer is None):
             self._asked, self.answer = question, None
-            self._title.setText(self.tr("{0}  against  {1}").format(question.left.name, self.called))
+            self._title.setText(self.tr("{0}  against  {1}").format(*self.beside.names(self.session.recipe)))
             self.sentence.setText(self.tr("Working out what each difference is worth…"))
+            self.swap.setVisible(isinstance(self.beside, Lanes))
+            self._working(True)
             self.worker.ask(question)
         self._offer()
+
+    def _working(self, on: bool) -> None:
+        self.bar.setRange(0, 0)
+        self.bar.setVisible(on)
+        self.halt.setVisible(on)
+        self.print.setEnabled(not on)
+
+    @Slot(int, int)
+    def _told(self, done: int, of: int) -> None:
+        self.bar.setRange(0, of)
+        self.bar.setValue(done)
+
+    def give_up(self) -> None:
+        """Stop working it out; the button that stopped it begins it again."""
+        if self.answer is None and self.bar.isVisible():
+            self.worker.forget()
+            self._asked = None
+            self._working(False)
+            self.sentence.setText(self.tr("Stopped. What stands below is not of these two makes."))
+            self.halt.setText(self.tr("Compare again"))
+            self.halt.setVisible(True)
+        else:
+            self.halt.setText(self.tr("Stop"))
+            self._ask()
 
     @Slot(object)
     def _answered(self, answer: Answer) -> None:
         self.answer = answer
         found = answer.comparison
+        self._working(False)
         self.outcomes.fill(found, self._system)
+        bodies = found.bodies()
+        both = self.tr("Texture of both: {0}.").format(bodies[0])
+        self.body.setText(both if bodies[0] == bodies[1] else self.tr("Texture: {0} → {1}.").format(*bodies))
+        names = self.beside.names(self.session.recipe) if self.beside is not None else ("", "")
+        self.curves.show_makes((answer.left, answer.right), names)
         self.table.fill(found)
-        self.curves.show_makes(answer.left, answer.right, (found.left.name, self.called))
         self.sentence.setText(self._said(found))
         self._offer()
+        self.compared.emit()
 
     def _said(self, found: Comparison) -> str:
         ranked = found.ranked()
@@ -303,23 +357,30 @@ class ComparePlace(QWidget):
 
     @Slot(str)
     def _failed(self, sentence: str) -> None:
-        (self.trouble if self.other is None else self.sentence).setText(sentence)
+        self._working(False)
+        (self.trouble if self.beside is None else self.sentence).setText(sentence)
 
     # ---- taking across
 
     @property
     def fresh(self) -> bool:
         """Whether what is shown belongs to the open make as it is now."""
-        return self.answer is not None and self.answer.question.left == self.session.recipe
+        try:
+            return self.answer is not None and self.answer.question == self._question()
+        except RecipeError:
+            return False
 
     @Slot()
     def _offer(self) -> None:
         chosen = self.table.chosen()
-        self.take.setEnabled(self.fresh and chosen is not None)
+        fresh = self.fresh
+        self.take.setEnabled(fresh and chosen is not None)
         if chosen is not None:
-            self.hint.setText(self.tr("Worth: {0}.").format(chosen.consequences))
+            self.hint.setText(self.tr("{0}: {1}.").format(capital(words_of(chosen)), chosen.consequences))
         else:
             self.hint.setText(self.tr("Choose a difference to take it across into the open make."))
+        if fresh and self.answer is not None:
+            self.curves.mark(_spans(self.answer, chosen))
 
     def take_across(self) -> None:
         """Take the selected difference into the open make, as one step of undo."""
@@ -329,16 +390,49 @@ class ComparePlace(QWidget):
 
     @Slot(object)
     def _take(self, difference: Difference) -> None:
-        if self.answer is None or not self.fresh:
+        if self.answer is None or self.beside is None or not self.fresh:
             return
         try:
-            taken = self.answer.comparison.take(difference)
+            taken = self.beside.taken(self.session.recipe, self.answer.comparison.take(difference))
             self.session.march(taken)
         except RecipeError as error:
             self.hint.setText(str(error))
             return
         self.session.commit(taken, self.tr("Taken across: {0}").format(words_of(difference)))
 
+    # ---- on paper
+
+    def show_print(self) -> None:
+        """Show the comparison as it will be printed."""
+        if self.answer is not None:
+            self.stack.setCurrentIndex(PRINTED)
+            self.preview.refresh()
+            self.preview.setFocus()
+
+    def _sheet(self, paper: Paper) -> Sheet:
+        assert self.answer is not None
+        assert self.beside is not None
+        names = self.beside.names(self.session.recipe)
+        made = self.answer.left, self.answer.right
+        return compare_sheet(self.answer.comparison, made, names, Print(paper=paper, system=self._system))
+
+    @Slot()
+    def _back(self) -> None:
+        self.stack.setCurrentIndex(BESIDE)
+        self.table.setFocus()
+
     def stop(self) -> None:
         """End what runs beside the window."""
         self.worker.stop()
+
+
+def _spans(answer: Answer, chosen: Difference | None) -> list[tuple[float, float] | None]:
+    """Minutes of the stages that a difference is about, in each make."""
+    if chosen is None or chosen.row < 0:
+        return []
+    pair = answer.comparison.between.rows[chosen.row]
+    out: list[tuple[float, float] | None] = []
+    for side, made in ((pair.left, answer.left), (pair.right, answer.right)):
+        found = next((one for one in made.stages if side is not None and one.id == side.id), None)
+        out.append((found.start_min, found.end_min) if found is not None else None)
+    return out

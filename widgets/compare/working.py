@@ -11,6 +11,8 @@ from dataclasses import dataclass
 from PySide6.QtCore import QObject, QThreadPool, Signal, Slot
 
 from designer.forecast import Forecast, forecast
+from designer.judge import attribution
+from designer.judge.between import Between
 from designer.judge.compare import Comparison, Figures, compare
 from designer.make import kernel
 from designer.recipe.document import Recipe
@@ -37,15 +39,21 @@ class Answer:
     right: Forecast
 
 
+TOLD_EVERY = 8
+"""Forecasts between two words of progress."""
+
+
 class GivenUp(Exception):
     """Raised inside a job whose answer nobody waits for any more."""
 
 
 class CompareWorker(QObject):
-    """Answers the latest question with `ready(Answer)` or `failed(sentence)`."""
+    """Answers the latest question with `ready(Answer)` or `failed(sentence)`; `progress(done, of)` on the way."""
 
     ready = Signal(object)
     failed = Signal(str)
+    progress = Signal(int, int)
+    _told = Signal(int, int, int)
     _done = Signal(int, object, str)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -54,6 +62,7 @@ class CompareWorker(QObject):
         self._pool.setMaxThreadCount(1)
         self._number = 0
         self._done.connect(self._take)
+        self._told.connect(self._tell)
 
     def ask(self, question: Question) -> None:
         """Ask for a comparison; whatever was asked before is given up."""
@@ -73,9 +82,17 @@ class CompareWorker(QObject):
         self._pool.start(job)
 
     def _work(self, question: Question, number: int) -> Answer:
+        told = self._told
+        of = 2 + attribution.most(len(Between(question.left, question.right).steps))
+        done = 0
+
         def made(recipe: Recipe) -> Forecast:
+            nonlocal done
             if number != self._number:
                 raise GivenUp
+            done += 1
+            if done % TOLD_EVERY == 0:
+                told.emit(number, min(done, of), of)
             return forecast(recipe)
 
         def measure(recipe: Recipe) -> Figures:
@@ -94,6 +111,11 @@ class CompareWorker(QObject):
             self.ready.emit(answer)
         else:
             self.failed.emit(problem)
+
+    @Slot(int, int, int)
+    def _tell(self, number: int, done: int, of: int) -> None:
+        if number == self._number:
+            self.progress.emit(done, of)
 
     def forget(self) -> None:
         """Nobody waits for an answer any more."""

@@ -14,46 +14,34 @@ from PySide6.QtGui import QBrush, QColor
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from designer.judge.between import Step
-from designer.judge.compare import Comparison, Difference, Line
-from designer.quantities import quantity
+from designer.judge.compare import Comparison, Difference, Line, decimals, part_words
 from designer.units import System
-from widgets import wording
 from widgets.outcomes import figures
 from widgets.theme import apply as dress
 
 N = QT_TRANSLATE_NOOP
 COLUMNS: Final[tuple[tuple[str, Any], ...]] = (
-    ("moisture_pct", N("Compare", "Moisture %")),
-    ("ph_24h", N("Compare", "pH 24 h")),
-    ("fdm_pct", N("Compare", "FDM %")),
-    ("salt_in_moisture_pct", N("Compare", "S/M %")),
-    ("yield_kg_per_100kg", N("Compare", "Yield kg")),
+    ("moisture_pct", N("Compare", "Moisture\npoints")),
+    ("ph_24h", N("Compare", "pH\nat 24 h")),
+    ("fdm_pct", N("Compare", "FDM\npoints")),
+    ("salt_in_moisture_pct", N("Compare", "S/M\npoints")),
+    ("calcium_mg_per_g_protein", N("Compare", "Calcium\nmg per g")),
+    ("yield_kg_per_100kg", N("Compare", "Yield\nkg")),
+    ("finish_min", N("Compare", "Finish\nh:min")),
 )
+SAID_IN_FULL: Final = 3
 DIFFERENCE: Final = Qt.ItemDataRole.UserRole
-
-
-def decimals(key: str) -> int:
-    """Figures after the point in the table."""
-    return max(1, quantity(key).decimals)
-
-
-def signed(key: str, value: float) -> str:
-    """A part with its sign, "" where it rounds to nothing."""
-    places = decimals(key)
-    rounded = round(value, places)
-    if rounded == 0.0:
-        return ""
-    return f"{'+' if rounded > 0.0 else wording.MINUS}{abs(rounded):.{places}f}"
 
 
 def words_of(one: Difference) -> str:
     """A difference in words; a count where it is many that only go together."""
-    if len(one.steps) == 1:
+    if len(one.steps) <= SAID_IN_FULL:
         return one.sentence
     return QCoreApplication.translate("Compare", "{0} changes that make sense only together").format(len(one.steps))
 
 
-def _capital(text: str) -> str:
+def capital(text: str) -> str:
+    """A sentence begins large."""
     return text[:1].upper() + text[1:]
 
 
@@ -101,9 +89,9 @@ class WorthTable(QTreeWidget):
         yield from (item for item in inner if item is not None and item.data(0, DIFFERENCE) is not None)
 
     def fill(self, comparison: Comparison) -> None:
-        """Show a comparison; the selection stays at its place among the differences."""
+        """Show a comparison; the selection stays at its place among the differences, and begins at the greatest."""
         current = self.currentItem()
-        place = next((at for at, item in enumerate(self.items()) if item is current), 0)
+        place = next((at for at, item in enumerate(self.items()) if item is current), None)
         self.clear()
         self._said_once = " per 100 kg" if comparison.per_100kg else ""
         whole = {
@@ -129,8 +117,7 @@ class WorthTable(QTreeWidget):
             for one in apart:
                 self._difference(top, one, one.sentence, largest)
             self._loose(top, [step for step in loose if step.row < 0])
-        differing = {step.row for one in comparison.differences for step in one.steps}
-        for alike, run in groupby(enumerate(comparison.lines), key=lambda numbered: numbered[0] not in differing):
+        for alike, run in groupby(enumerate(comparison.lines), key=lambda numbered: numbered[1].folded):
             lines = list(run)
             if alike:
                 self._alike([line for _, line in lines], comparison.between.system)
@@ -141,8 +128,11 @@ class WorthTable(QTreeWidget):
         if comparison.differences:
             self._rest(comparison, whole)
         found = list(self.items())
-        if found:
+        if found and place is not None:
             self.setCurrentItem(found[min(place, len(found) - 1)])
+        elif found:
+            greatest = comparison.ranked()[0]
+            self.setCurrentItem(next(item for item in found if item.data(0, DIFFERENCE) is greatest))
 
     def _top(self, text: str, *, bold: bool = False) -> QTreeWidgetItem:
         item = QTreeWidgetItem([text])
@@ -153,15 +143,15 @@ class WorthTable(QTreeWidget):
 
     def _figures(self, item: QTreeWidgetItem, worth: Mapping[str, float], *, bold: bool = False) -> None:
         for column, (key, _) in enumerate(COLUMNS, 1):
-            item.setText(column, signed(key, worth.get(key, 0.0)))
+            item.setText(column, part_words(key, worth.get(key, 0.0)))
             item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             if bold:
                 item.setFont(column, dress.font("body", bold=True))
 
     def _difference(self, top: QTreeWidgetItem, one: Difference, text: str, largest: Mapping[str, float]) -> None:
-        item = QTreeWidgetItem(top, [_capital(text.replace(self._said_once, "") if self._said_once else text)])
+        item = QTreeWidgetItem(top, [capital(text.replace(self._said_once, "") if self._said_once else text)])
         item.setData(0, DIFFERENCE, one)
-        item.setToolTip(0, f"{_capital(words_of(one))}\n{one.consequences}")
+        item.setToolTip(0, f"{capital(words_of(one))}\n{one.consequences}")
         self._figures(item, one.worth)
         for column, (key, _) in enumerate(COLUMNS, 1):
             if item.text(column) and abs(one.worth.get(key, 0.0)) == largest[key]:
@@ -171,14 +161,14 @@ class WorthTable(QTreeWidget):
     def _loose(self, top: QTreeWidgetItem, steps: list[Step]) -> None:
         """Steps that are weighed with others: said where they stand, without figures of their own."""
         for step in steps:
-            item = QTreeWidgetItem(top, [_capital(step.sentence)])
+            item = QTreeWidgetItem(top, [capital(step.sentence)])
             item.setForeground(0, QBrush(QColor(dress.colours().soft)))
             item.setToolTip(0, self.tr("{0}\nWeighed together with others, above.").format(step.sentence))
         top.setExpanded(True)
 
     def _line(self, line: Line, own: list[Difference], largest: Mapping[str, float]) -> QTreeWidgetItem:
         pair = line.pair
-        titles = [_capital(one.title) for one in (pair.left, pair.right) if one is not None]
+        titles = [capital(one.title) for one in (pair.left, pair.right) if one is not None]
         if pair.right is None:
             text = self.tr("{0} (only in the open make)").format(titles[0])
         elif pair.left is None:
@@ -202,9 +192,9 @@ class WorthTable(QTreeWidget):
         for line in lines:
             stage = line.pair.left or line.pair.right
             if stage is not None:
-                item = QTreeWidgetItem(top, [f"{_capital(stage.title)}, {stage.end_line(system)}"])
+                item = QTreeWidgetItem(top, [f"{capital(stage.title)}, {stage.end_line(system)}"])
                 item.setForeground(0, QBrush(QColor(dress.colours().soft)))
-        names = [_capital(stage.title) for line in lines if (stage := line.pair.left or line.pair.right) is not None]
+        names = [capital(stage.title) for line in lines if (stage := line.pair.left or line.pair.right) is not None]
         top.setToolTip(0, ", ".join(names))
 
     def _rest(self, comparison: Comparison, whole: Mapping[str, float]) -> None:

@@ -232,7 +232,8 @@ def strip_piece(strip: Strip, width: float) -> Piece:
 def _table(table: Table, width: float) -> list[Piece]:
     spans = _spans([column.width_mm for column in table.columns], width)
     head = _table_head(table, spans) if any(column.head for column in table.columns) else None
-    rows = [_table_row(cells, spans, head) for cells in table.rows]
+    least = 0.0 if table.read_only else BLANK_MM
+    rows = [_table_row(cells, spans, head, least) for cells in table.rows]
     return [*([head] if head is not None else []), *rows]
 
 
@@ -256,9 +257,9 @@ def _table_head(table: Table, spans: list[float]) -> Piece:
     return Piece(height, draw, with_next=True, head_only=True)
 
 
-def _table_row(cells: tuple[Cell, ...], spans: list[float], head: Piece | None) -> Piece:
+def _table_row(cells: tuple[Cell, ...], spans: list[float], head: Piece | None, least: float = BLANK_MM) -> Piece:
     sized = [_Sized(cell, span - 2 * PAD_X) for cell, span in zip(cells, spans, strict=True)]
-    height = max([BLANK_MM, *(one.height for one in sized)]) + 2 * PAD_Y
+    height = max([least, *(one.height for one in sized)]) + 2 * PAD_Y
 
     def draw(page: Page, x: float, y: float, tall: float) -> None:
         left = x
@@ -269,7 +270,7 @@ def _table_row(cells: tuple[Cell, ...], spans: list[float], head: Piece | None) 
             left += span
         page.line(x, y + tall, left, y + tall, RULE_MM)
 
-    return Piece(height, draw, stretch=2.0, head=head)
+    return Piece(height, draw, stretch=2.0 if least else 0.0, head=head)
 
 
 @dataclass(frozen=True, slots=True)

@@ -22,14 +22,18 @@ def _tr(text: str) -> str:
 class PlanPreview(QWidget):
     """Shows the sheet that `make_sheet(paper)` gives; call `refresh` when the recipe has changed."""
 
-    def __init__(self, make_sheet: Callable[[Paper], Sheet], parent: QWidget | None = None) -> None:
+    def __init__(
+        self, make_sheet: Callable[[Paper], Sheet], parent: QWidget | None = None, *, name: str = "", file: str = ""
+    ) -> None:
+        """`name` says what is shown, `file` what its PDF is called; without them it is the plan of the make."""
         super().__init__(parent)
+        self._file = file or "plan.pdf"
         self._make_sheet = make_sheet
         self._sheet: Sheet | None = None
         self._printer = QPrinter(QPrinter.PrinterMode.HighResolution)
         self._printer.setFullPage(True)
         self._view = QPrintPreviewWidget(self._printer, self)
-        self._view.setAccessibleName(_tr("Plan of the make, as printed"))
+        self._view.setAccessibleName(name or _tr("Plan of the make, as printed"))
         self._view.setAllPagesViewMode()
         self._view.paintRequested.connect(self.paint)
         self.paper = QComboBox(self)
@@ -43,7 +47,7 @@ class PlanPreview(QWidget):
         self.print.clicked.connect(self.ask_and_print)
         self.said = QLabel(self)
         self.said.setWordWrap(True)
-        row = QHBoxLayout()
+        self.row = row = QHBoxLayout()
         row.addWidget(self.paper)
         row.addWidget(self.save)
         row.addWidget(self.print)
@@ -84,7 +88,7 @@ class PlanPreview(QWidget):
         """All pages of the sheet on a printer (or on the preview's stand-in for one)."""
         painter = QPainter()
         if not painter.begin(printer):
-            self.said.setText(_tr("The printer did not answer; save the plan as a PDF instead."))
+            self.said.setText(_tr("The printer did not answer; save it as a PDF instead."))
             return
         try:
             for number, page in enumerate(layout(self.sheet())):
@@ -97,7 +101,7 @@ class PlanPreview(QWidget):
     @Slot()
     def ask_and_save(self) -> None:
         """Ask for a file and write the PDF there."""
-        name, _ = QFileDialog.getSaveFileName(self, _tr("Save the plan"), "plan.pdf", _tr("PDF (*.pdf)"))
+        name, _ = QFileDialog.getSaveFileName(self, _tr("Save the pages"), self._file, _tr("PDF (*.pdf)"))
         if name:
             self.save_to(Path(name))
 
@@ -106,7 +110,7 @@ class PlanPreview(QWidget):
         try:
             pages = write_pdf(self.sheet(), path)
         except OSError as error:
-            self.said.setText(_tr("The plan could not be written to {path}: {why}").format(path=path, why=error))
+            self.said.setText(_tr("The pages could not be written to {path}: {why}").format(path=path, why=error))
             return
         self.said.setText(_tr("{count} pages written to {path}").format(count=pages, path=path))
 
@@ -114,7 +118,7 @@ class PlanPreview(QWidget):
     def ask_and_print(self) -> None:
         """Ask for a printer and print; without one, say that the PDF is there."""
         if not QPrinterInfo.availablePrinterNames():
-            self.said.setText(_tr("No printer is set up on this computer; save the plan as a PDF instead."))
+            self.said.setText(_tr("No printer is set up on this computer; save it as a PDF instead."))
             return
         if QPrintDialog(self._printer, self).exec() == QPrintDialog.DialogCode.Accepted:
             self.paint(self._printer)

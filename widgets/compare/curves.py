@@ -1,7 +1,8 @@
-"""Two makes' curves over each other on one elapsed time: temperature, pH, moisture; told apart by line and by label."""
+"""Curves of several makes over each other on one elapsed time, told apart by line and by label."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any, Final
 
 import numpy as np
@@ -24,7 +25,12 @@ PANES: Final[tuple[tuple[str, Any, str, str, int, float], ...]] = (
 """column, title, unit, colour, decimals, least room above and below in that unit"""
 AFTER: Final = frozenset(("press", "turn", "brine", "hold_brine", "drying", "room"))
 WHOLE_MIN: Final = 30 * 60.0
-LEFT, RIGHT, HEAD, FOOT = 44.0, 14.0, 22.0, 24.0
+LEFT, RIGHT, HEAD, FOOT, KEY = 44.0, 14.0, 22.0, 24.0, 20.0
+SAMPLE: Final = 30.0
+DASHES: Final[tuple[tuple[float, ...], ...]] = ((), (4.0, 3.0), (1.2, 2.2), (7.0, 2.0, 1.2, 2.0), (2.5, 1.5))
+"""Line of the first make, the second, ... in pen widths; the first is full and in the colour of its pane."""
+Line = tuple[Array, Array]
+Pane = tuple[str, str, str, str, int, float]
 
 
 def vat_end(made: Forecast) -> float:
@@ -35,17 +41,25 @@ def vat_end(made: Forecast) -> float:
     return float(inside[-1]) if len(inside) else float(made.trace.time_min[-1])
 
 
-class TwoCurves(QWidget):
-    """The curves of the open make (a full line) and of the other (a broken one); pointer and arrows read both."""
+def inks(colour: str) -> tuple[str, ...]:
+    """Inks of the makes in a pane of this colour; every one of them reads on paper."""
+    c = dress.colours()
+    return getattr(c, colour), c.ink, c.accent, c.near, c.firmness
+
+
+class Curves(QWidget):
+    """The curves of the first make (a full line) and of others (broken ones); pointer and arrows read them all."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName(self.tr("Curves of both makes; left and right arrows read their values"))
-        self.made: tuple[Forecast, Forecast] | None = None
-        self.names = ("", "")
+        self.setAccessibleName(self.tr("Curves of the makes; left and right arrows read their values"))
+        self.makes: tuple[Forecast, ...] = ()
+        self.names: tuple[str, ...] = ()
+        self.spans: tuple[tuple[float, float] | None, ...] = ()
+        self.role = "note"
         self.whole = False
         self.minute: float | None = None
 
@@ -57,10 +71,15 @@ class TwoCurves(QWidget):
         """The least in which curves are told apart."""
         return QSize(300, 240)
 
-    def show_makes(self, left: Forecast, right: Forecast, names: tuple[str, str]) -> None:
-        """Draw these two under these names."""
-        self.made = (left, right)
-        self.names = names
+    def show_makes(self, makes: Sequence[Forecast], names: Sequence[str]) -> None:
+        """Draw these, up to five, under these names."""
+        self.makes, self.names = tuple(makes), tuple(names)
+        self.spans = ()
+        self.update()
+
+    def mark(self, spans: Sequence[tuple[float, float] | None]) -> None:
+        """Mark a span of minutes in each make (None: nowhere), as where a stage lies."""
+        self.spans = tuple(spans)
         self.update()
 
     def set_whole(self, whole: bool) -> None:
@@ -72,10 +91,14 @@ class TwoCurves(QWidget):
     @property
     def end_min(self) -> float:
         """Right end of the time axis."""
-        if self.made is None:
+        if not self.makes:
             return 60.0
-        longest = max(float(one.trace.time_min[-1]) for one in self.made)
-        return min(longest, WHOLE_MIN if self.whole else max(vat_end(one) for one in self.made) + 30.0)
+        longest = max(float(one.trace.time_min[-1]) for one in self.makes)
+        return min(longest, WHOLE_MIN if self.whole else max(vat_end(one) for one in self.makes) + 30.0)
+
+    @property
+    def _foot(self) -> float:
+        return FOOT + (KEY if len(self.makes) > 2 else 0.0)
 
     # ---- reading
 
@@ -111,17 +134,21 @@ class TwoCurves(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Three panes over one time axis."""
-        if self.made is None:
+        if not self.makes:
             return
         c = dress.colours()
         painter = QPainter(self)
         try:
-            painter.setFont(dress.font("note"))
-            tall = (self.height() - FOOT) / len(PANES)
+            painter.setFont(dress.font(self.role))
+            tall = (self.height() - self._foot) / len(PANES)
             for index, pane in enumerate(PANES):
                 rect = QRectF(LEFT, index * tall + HEAD, self.width() - LEFT - RIGHT, tall - HEAD - 4.0)
                 self._pane(painter, rect, pane)
-            self._time(painter, QRectF(LEFT, HEAD, self.width() - LEFT - RIGHT, self.height() - FOOT - HEAD - 4.0))
+            self._time(
+                painter, QRectF(LEFT, HEAD, self.width() - LEFT - RIGHT, self.height() - self._foot - HEAD - 4.0)
+            )
+            if len(self.makes) > 2:
+                self._key(painter)
             if self.hasFocus():
                 painter.setPen(QPen(dress.ink(c.accent), 1.0))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -136,25 +163,63 @@ class TwoCurves(QWidget):
             x = rect.left() + hour * 60.0 / self.end_min * rect.width()
             painter.setPen(dress.ink(c.soft))
             text = f"{hour:g} h"
-            wide = dress.width(text, "note")
+            wide = dress.width(text, self.role)
             at = min(max(x - wide / 2.0, 0.0), self.width() - wide - 1.0)
-            painter.drawText(QPointF(at, self.height() - 8.0), text)
+            painter.drawText(QPointF(at, self.height() - self._foot + 16.0), text)
         if self.minute is not None:
             x = rect.left() + self.minute / self.end_min * rect.width()
             painter.setPen(QPen(dress.ink(c.ink, 0.6), 1.0))
             painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()))
 
-    def _pane(self, painter: QPainter, rect: QRectF, pane: tuple[str, str, str, str, int, float]) -> None:
-        assert self.made is not None
+    def _pane(self, painter: QPainter, rect: QRectF, pane: Pane) -> None:
         column, title, unit, colour, decimals, room = pane
+        series = [self._seen(one, column) for one in self.makes]
+        low, high = _range([values for _, values in series], room)
+        painter.fillRect(rect, dress.ink(dress.colours().paper))
+        self._grid(painter, rect, low, high)
+        self._head(painter, rect, QCoreApplication.translate("Compare", title), unit, column, decimals)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        lines = [self._line(rect, *one, low, high) for one in series]
+        painter.save()
+        painter.setClipRect(rect)
+        self._spans(painter, rect, colour)
+        for at in reversed(range(len(lines))):
+            self._draw(painter, lines[at], at, inks(colour)[at])
+        painter.restore()
+        if len(lines) == 2:
+            self._labels(painter, rect, lines, inks(colour))
+
+    def _line(self, rect: QRectF, minutes: Array, values: Array, low: float, high: float) -> Line:
+        x = rect.left() + minutes / self.end_min * rect.width()
+        y = rect.bottom() - (values - low) / (high - low) * rect.height()
+        pick = thinned(x, np.zeros(len(x), dtype=bool), rect.left(), rect.right())
+        return x[pick], y[pick]
+
+    def _draw(self, painter: QPainter, line: Line, at: int, ink: str) -> None:
+        if at == 0:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(dress.ink(ink))
+            painter.drawPolygon(stroke(*line, 2.2))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            return
+        painter.setPen(_pen(ink, at))
+        painter.drawPolyline(polygon(*line))
+
+    def _spans(self, painter: QPainter, rect: QRectF, colour: str) -> None:
+        """Where the chosen stage lies in each make: a bar at the foot of the pane, over it a breath of colour."""
+        for at, span in enumerate(self.spans):
+            if span is None:
+                continue
+            x0, x1 = (rect.left() + minute / self.end_min * rect.width() for minute in span)
+            ink = inks(colour)[at]
+            if at == 0:
+                painter.fillRect(QRectF(x0, rect.top(), x1 - x0, rect.height()), dress.ink(ink, 0.08))
+            y = rect.bottom() - 3.0 - 4.0 * at
+            painter.setPen(QPen(dress.ink(ink), 2.4) if at == 0 else _pen(ink, at))
+            painter.drawLine(QLineF(x0, y, max(x1, x0 + 2.0), y))
+
+    def _grid(self, painter: QPainter, rect: QRectF, low: float, high: float) -> None:
         c = dress.colours()
-        ink = getattr(c, colour)
-        series = [self._seen(one, column) for one in self.made]
-        both = np.concatenate([values for _, values in series])
-        low, high = (float(np.min(both)), float(np.max(both))) if len(both) else (0.0, 1.0)
-        spare = max(room, 0.22 * (high - low))
-        low, high = low - spare, high + spare
-        painter.fillRect(rect, dress.ink(c.paper))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
         for value in nice_marks(low, high, rect.height(), 19.0):
             y = rect.bottom() - (value - low) / (high - low) * rect.height()
@@ -168,28 +233,17 @@ class TwoCurves(QWidget):
             x = round(rect.left() + hour * 60.0 / self.end_min * rect.width()) + 0.5
             painter.setPen(QPen(dress.ink(c.grid), 1.0))
             painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()))
-        self._head(painter, rect, QCoreApplication.translate("Compare", title), unit, column, decimals)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        lines = []
-        painter.save()
-        painter.setClipRect(rect)
-        for side, (minutes, values) in enumerate(series):
-            x = rect.left() + minutes / self.end_min * rect.width()
-            y = rect.bottom() - (values - low) / (high - low) * rect.height()
-            pick = thinned(x, np.zeros(len(x), dtype=bool), rect.left(), rect.right())
-            lines.append((x[pick], y[pick]))
-            if side == 0:
-                painter.setPen(Qt.PenStyle.NoPen)
-                painter.setBrush(dress.ink(ink))
-                painter.drawPolygon(stroke(x[pick], y[pick], 2.2))
-                painter.setBrush(Qt.BrushStyle.NoBrush)
-            else:
-                pen = QPen(dress.ink(c.ink), 1.6, Qt.PenStyle.CustomDashLine, Qt.PenCapStyle.FlatCap)
-                pen.setDashPattern([4.0, 3.0])
-                painter.setPen(pen)
-                painter.drawPolyline(polygon(x[pick], y[pick]))
-        painter.restore()
-        self._labels(painter, rect, lines, (ink, c.ink))
+
+    def _key(self, painter: QPainter) -> None:
+        """Samples of the lines with their names, in one row."""
+        room = (self.width() - LEFT) / len(self.names)
+        y = self.height() - KEY / 2.0
+        for at, name in enumerate(self.names):
+            x = LEFT + at * room
+            painter.setPen(QPen(dress.ink(dress.colours().temperature), 2.2) if at == 0 else _pen(inks("ph")[at], at))
+            painter.drawLine(QLineF(x, y, x + SAMPLE, y))
+            painter.setPen(dress.ink(dress.colours().ink))
+            painter.drawText(QPointF(x + SAMPLE + 6.0, y + 4.0), dress.fitted(name, self.role, room - SAMPLE - 14.0))
 
     def _seen(self, made: Forecast, column: str) -> tuple[Array, Array]:
         """A curve as far as the axis goes, where it says something."""
@@ -198,7 +252,6 @@ class TwoCurves(QWidget):
         return time[kept], values[kept]
 
     def _head(self, painter: QPainter, rect: QRectF, title: str, unit: str, column: str, decimals: int) -> None:
-        assert self.made is not None
         c = dress.colours()
         base = rect.top() - 7.0
         painter.setPen(dress.ink(c.soft))
@@ -207,22 +260,22 @@ class TwoCurves(QWidget):
         if self.minute is None:
             return
         said = []
-        for made in self.made:
+        for made in self.makes:
             value = made.trace.at(column, self.minute) if self.minute <= made.trace.time_min[-1] else float("nan")
             said.append(f"{value:.{decimals}f}" if np.isfinite(value) else "\u2013")
-        words = self.tr("{0}: {1} against {2}").format(wording.length(self.minute), *said)
+        words = f"{wording.length(self.minute)}:  {'  ·  '.join(said)}"
         painter.setPen(dress.ink(c.ink))
-        painter.drawText(QPointF(rect.right() - dress.width(words, "note"), base), words)
+        painter.drawText(QPointF(rect.right() - dress.width(words, self.role), base), words)
 
-    def _labels(self, painter: QPainter, rect: QRectF, lines: list[tuple[Array, Array]], inks: tuple[str, str]) -> None:
+    def _labels(self, painter: QPainter, rect: QRectF, lines: list[Line], colours: tuple[str, ...]) -> None:
         """Each line's name beside it, where the two lie furthest apart; the upper over its line, the lower under."""
         if any(len(x) < 2 for x, _ in lines):
             return
         room = min(rect.width() * 0.36, 150.0)
-        names = [dress.fitted(name, "note", room) for name in self.names]
-        wide = max(dress.width(name, "note") for name in names)
+        names = [dress.fitted(name, self.role, room) for name in self.names]
+        wide = max(dress.width(name, self.role) for name in names)
         last = min(rect.right() - wide, max(float(x[-1]) for x, _ in lines) - wide)
-        tall = dress.metrics("note").height()
+        tall = dress.metrics(self.role).height()
         starts = np.linspace(rect.left() + 8.0, max(last, rect.left() + 9.0), 60)
         along = starts[:, None] + np.linspace(0.0, wide, 12)
         ys = [np.interp(along, x, y) for x, y in lines]
@@ -235,5 +288,19 @@ class TwoCurves(QWidget):
         for side in (0, 1):
             base = float(over[best] if side == upper[best] else under[best])
             base = min(max(base, rect.top() + tall - 3.0), rect.bottom() - 3.0)
-            painter.setPen(dress.ink(inks[side]))
+            painter.setPen(dress.ink(colours[side]))
             painter.drawText(QPointF(float(starts[best]), base), names[side])
+
+
+def _range(series: list[Array], room: float) -> tuple[float, float]:
+    """Ends of the axis of values, with room above and below."""
+    both = np.concatenate(series)
+    low, high = (float(np.min(both)), float(np.max(both))) if len(both) else (0.0, 1.0)
+    spare = max(room, 0.22 * (high - low))
+    return low - spare, high + spare
+
+
+def _pen(ink: str, at: int) -> QPen:
+    pen = QPen(dress.ink(ink), 1.6, Qt.PenStyle.CustomDashLine, Qt.PenCapStyle.FlatCap)
+    pen.setDashPattern(list(DASHES[at]))
+    return pen

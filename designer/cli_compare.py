@@ -1,0 +1,79 @@
+"""The command `compare`: two makes beside each other, in words, as JSON and on paper."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from designer.command import (
+    CommandError,
+    Json,
+    PaperSize,
+    Recipe_,
+    Units,
+    forecast_of,
+    pdf_name,
+    printed,
+    read_recipe,
+    style_asked,
+)
+from designer.language import say
+
+
+def compare(
+    left: Recipe_,
+    right: Annotated[Path | None, typer.Argument(metavar="[OTHER]", help="The other recipe.")] = None,
+    style: Annotated[
+        str, typer.Option("--style", metavar="KEY", help="Instead: the middle of a style's windows.")
+    ] = "",
+    kept: Annotated[
+        int | None, typer.Option("--version", metavar="N", help="Instead: a version this recipe kept.")
+    ] = None,
+    lane: Annotated[
+        list[str] | None,
+        typer.Option(
+            "--lane", metavar="BRANCH", help="Instead: a branch of this vat; given twice, one with the other."
+        ),
+    ] = None,
+    out: Annotated[Path | None, typer.Option("--out", "-o", metavar="PDF", help="Write it as a PDF as well.")] = None,
+    paper: PaperSize = "a4",
+    units: Units = "metric",
+    as_json: Json = False,
+) -> None:
+    """Two makes beside each other by what their stages do, with what each difference is worth."""
+    from designer.judge.beside import Another, Beside, Lanes, Middle
+    from designer.judge.compare import compare as compared
+    from designer.plan.variants import comparison_json, print_comparison
+    from designer.recipe import versions
+
+    given = [right is not None, bool(style), kept is not None, bool(lane)]
+    if sum(given) != 1 or len(lane or ()) > 2:
+        raise CommandError(say("Name the other recipe, --style, --version or --lane (at most twice); one of the four."))
+    path = None if out is None else pdf_name(out)
+    first = read_recipe(left)
+    beside: Beside
+    if right is not None:
+        beside = Another(read_recipe(right))
+    elif kept is not None:
+        beside = Another(versions.recipe_of(versions.version(left, kept)), say("version {number}", number=kept))
+    elif lane:
+        beside = Lanes(lane[0] if len(lane) == 2 else None, lane[-1])
+    else:
+        beside = Middle(style_asked(first, style))
+    sides = beside.sides(first)
+    made = forecast_of(sides[0], 0), forecast_of(sides[1], 0)
+    found = compared(*sides, system=units, made=made)
+    if as_json:
+        from designer.plan.as_json import dumps
+
+        print(dumps(comparison_json(found)))
+    else:
+        print_comparison(found)
+    if path is not None:
+        from designer.plan.compare_sheet import compare_sheet
+
+        said = printed(lambda want: compare_sheet(found, made, beside.names(first), want), path, paper, units)
+        print(said, file=sys.stderr)
