@@ -224,9 +224,9 @@ class ComparePlace(QWidget):
         self.partners.open_file(path)
 
     @Slot(object)
-    def put_beside(self, other: Beside | Recipe) -> None:
-        """Compare the open make with this one."""
-        beside = Another(other) if isinstance(other, Recipe) else other
+    def put_beside(self, other: Beside | Recipe, called: str = "") -> None:
+        """Compare the open make with this one; `called` says which recipe it is, where its name doesn't."""
+        beside = Another(other, called) if isinstance(other, Recipe) else other
         try:
             for side in beside.sides(self.session.recipe):
                 self.session.march(side)

@@ -22,7 +22,7 @@ from designer.judge.another_milk import Moved, Shift, move_to
 from designer.recipe.document import Recipe, Species
 from designer.recipe.presets import breeds
 from designer.units import System, UnitError, parse
-from widgets.compare.two_curves import TwoCurves
+from widgets.compare.curves import Curves
 from widgets.form.editors import words
 from widgets.outcomes.asking import Asker
 from widgets.session import Session
@@ -154,7 +154,7 @@ class MilkPage(Page):
         column.setContentsMargins(16, 0, 4, 0)
         column.setSpacing(8)
         self.outcomes = OutcomeTable(self.tr("Outcomes as it is, with the milk alone, and with what shifts"))
-        self.curves = TwoCurves()
+        self.curves = Curves()
         self.curves.setMinimumHeight(240)
         column.addWidget(self.outcomes)
         column.addWidget(self.curves, 1)
@@ -257,7 +257,7 @@ class MilkPage(Page):
         self.sentence.setText(self._said(moved))
         heads = [self.tr("As it is"), self.tr("Milk alone"), self.tr("So changed")]
         self.outcomes.put(heads, [moved.before, moved.with_milk, moved.after], self.system)
-        self.curves.show_makes(moved.before, moved.after, (self.tr("as it is"), self.tr("so changed")))
+        self.curves.show_makes((moved.before, moved.after), (self.tr("as it is"), self.tr("so changed")))
         self.apply.setEnabled(moved.recipe != self.session.recipe)
         self.hint.setText(self.tr("One step of undo. Doses and settings that no rule speaks of stay as they are."))
 

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from designer.judge.nearest import Near, Way, nearest_to, way_to
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_recipe
-from widgets.compare.two_curves import TwoCurves
+from widgets.compare.curves import Curves
 from widgets.outcomes.asking import Asker, Question
 from widgets.session import Session
 from widgets.theme import apply as dress
@@ -103,7 +103,7 @@ class NearestPage(Page):
         self.rest = note()
         self.rest.setTextFormat(Qt.TextFormat.PlainText)
         self.outcomes = OutcomeTable(self.tr("Outcomes as it is and so changed"))
-        self.curves = TwoCurves()
+        self.curves = Curves()
         self.curves.setMinimumHeight(250)
         for widget in (self.name, self.changes, self.rest, self.outcomes):
             column.addWidget(widget)
@@ -279,7 +279,7 @@ class NearestPage(Page):
             rest.append(self.tr("{0} is made of {1} milk.").format(near.style.name, " / ".join(near.style.milk)))
         self.rest.setText("\n".join(rest))
         self.outcomes.put([self.tr("As it is"), self.tr("So changed")], [met.before, met.made], self.system)
-        self.curves.show_makes(met.before, met.made, (self.tr("as it is"), self.tr("so changed")))
+        self.curves.show_makes((met.before, met.made), (self.tr("as it is"), self.tr("so changed")))
         fresh = self._of is self.session.recipe
         self.apply.setEnabled(fresh and (bool(lines) or near.style.key != self.session.recipe.style))
         if near.style.key != self.session.recipe.style:
