@@ -58,7 +58,7 @@ app = typer.Typer(
 
 
 def main(argv: Sequence[str] | None = None) -> int:
-    """Run the command line; the exit code. Without arguments it opens the first example recipe."""
+    """Run the command line; the exit code. Without arguments it opens the window on its start page."""
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")  # a console without "≥" prints "?", and goes on
@@ -112,7 +112,7 @@ def _begin(
 
 @app.command("open")
 def open_(
-    recipe: Annotated[Path | None, typer.Argument(metavar="[RECIPE]", help="Recipe file; else an example.")] = None,
+    recipe: Annotated[Path | None, typer.Argument(metavar="[RECIPE]", help="Recipe file; else the start page.")] = None,
 ) -> None:
     """Open the window on a recipe; without a display: forecast it, check it and write its plan."""
     _open(recipe)
@@ -347,7 +347,7 @@ def _open(path: Path | None) -> None:
                 raise
             print(say("No window: {why}", why=qt_missing(error)), file=sys.stderr)
         else:
-            raise typer.Exit(open_window(recipe))
+            raise typer.Exit(open_window(path))
     _without_a_window(recipe)
 
 

@@ -79,12 +79,26 @@ class FileWork(QObject):
         self._journal.clear()
         return True
 
-    def ask_and_open(self) -> None:
-        """Ask which recipe to open."""
+    def begin(self, recipe: Recipe) -> bool:
+        """Begin with a recipe that has no file yet: it counts as unsaved. Asks about unsaved work first."""
+        if not self.may_leave():
+            return False
+        try:
+            self._session.march(recipe)
+        except RecipeError as error:
+            self.tell(str(error))
+            return False
+        adopt_beside(None)
+        self._session.load(recipe, None, None)
+        self._session.stack.resetClean()
+        self._journal_edit(recipe)
+        return True
+
+    def ask_and_open(self) -> bool:
+        """Ask which recipe to open; True where one was opened."""
         start = str(self._session.path.parent) if self._session.path is not None else ""
         name, _ = QFileDialog.getOpenFileName(self._window, self.tr("Open recipe"), start, self._filter())
-        if name:
-            self.open(Path(name))
+        return bool(name) and self.open(Path(name))
 
     # ---- saving
 

@@ -9,8 +9,9 @@ from platformdirs import user_config_path, user_data_path, user_log_path
 from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtWidgets import QApplication
 
+from designer.cli import example
 from widgets import mishap, recovery
-from widgets.files import examples, is_example, read
+from widgets.files import is_example, read
 from widgets.journal import leftovers
 from widgets.judging import adopt_beside
 from widgets.preferences import Preferences
@@ -19,7 +20,10 @@ from widgets.window import Window
 
 
 def open_window(path: Path | None) -> int:
-    """Open the window on a recipe (None: the first example) and stay until it is closed; the process's exit code."""
+    """Open the window on a recipe and stay until it is closed; the process's exit code.
+
+    None: the start page, with the example behind it.
+    """
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     QCoreApplication.setApplicationName("curdwright")
@@ -27,7 +31,7 @@ def open_window(path: Path | None) -> int:
     app.setDesktopFileName("curdwright")
     config, data = user_config_path("curdwright", appauthor=False), user_data_path("curdwright", appauthor=False)
     dress.apply(app, Preferences(config / "curdwright.ini").scheme)
-    opened = path if path is not None else examples()[0]
+    opened = path if path is not None else example()
     recipe, text = read(opened)
     adopt_beside(opened)
     window = Window(recipe, config=config, data=data)
@@ -38,6 +42,8 @@ def open_window(path: Path | None) -> int:
         window.session.pathChanged.emit()
     else:
         window.session.text = text
+    if path is None:
+        window.go("start")
     window.show()
     QTimer.singleShot(0, window, lambda: recovery.offer(window, leftovers(data / "recovery")))
     return app.exec()

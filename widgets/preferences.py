@@ -55,14 +55,23 @@ class Preferences(QObject):
         self._keep("edges", "keep" if value else "later")
 
     @property
-    def recent(self) -> list[Path]:
-        """Files opened or saved lately that are still there, newest first."""
+    def remembered(self) -> list[Path]:
+        """Files opened or saved lately, newest first, also those that are gone."""
         kept = self._store.value("recent", [], type=list)
-        return [Path(str(one)) for one in kept if one and Path(str(one)).is_file()] if isinstance(kept, list) else []
+        return [Path(str(one)) for one in kept if one] if isinstance(kept, list) else []
+
+    @property
+    def recent(self) -> list[Path]:
+        """Those of them that are still there."""
+        return [path for path in self.remembered if path.is_file()]
+
+    def forget(self, path: Path) -> None:
+        """Leave a file out of those opened lately; the file stays where it is."""
+        self._keep("recent", [str(one) for one in self.remembered if one != path])
 
     def remember(self, path: Path) -> None:
         """A file was opened or saved."""
-        others = [one for one in self.recent if one != path.resolve()]
+        others = [one for one in self.remembered if one != path.resolve()]
         self._keep("recent", [str(one) for one in [path.resolve(), *others][:RECENT]])
 
     def rules_of(self, style: str) -> tuple[str, ...] | None:

@@ -34,6 +34,8 @@ class Place:
     make: Callable[[], QWidget]
     opened: Callable[[], object] = lambda: None
     under: str = ""
+    keys: str = ""
+    """its own key; else it is Ctrl and its number along the edge"""
     views: tuple[View, ...] = (View(),)
 
 
@@ -53,7 +55,10 @@ class Rail(QWidget):
         column.setSpacing(4)
         self._icons = {place.key: place.icon for place in places if not place.under}
         self.buttons: dict[str, QToolButton] = {}
-        for index, place in enumerate(place for place in places if not place.under):
+        number = 0
+        for place in (place for place in places if not place.under):
+            number += not place.keys
+            keys = place.keys or f"Ctrl+{number}"
             button = QToolButton(self)
             button.setText(place.name)
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
@@ -62,8 +67,8 @@ class Rail(QWidget):
             button.setAutoExclusive(True)
             button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
             button.setMinimumHeight(56)
-            button.setShortcut(QKeySequence(f"Ctrl+{index + 1}"))
-            button.setToolTip(f"{place.name}  (Ctrl+{index + 1})")
+            button.setShortcut(QKeySequence(keys))
+            button.setToolTip(f"{place.name}  ({button.shortcut().toString(QKeySequence.SequenceFormat.NativeText)})")
             button.clicked.connect(lambda _=False, key=place.key: self.chosen.emit(key))
             column.addWidget(button)
             self.buttons[place.key] = button

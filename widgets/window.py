@@ -41,6 +41,7 @@ from widgets.preferences import Preferences
 from widgets.rail import Place, Rail, View
 from widgets.session import Session
 from widgets.stage_work import StageWork
+from widgets.start.place import StartPlace
 from widgets.theme import apply as dress
 from widgets.theme.icons import program_icon
 from widgets.variants.work import Variants
@@ -114,6 +115,7 @@ class Window(QMainWindow):
         design.setHandleWidth(1)
         side.setMinimumWidth(280)
         places = [
+            Place("start", self.tr("Start"), "start", self._start, self._refresh, keys="Alt+Home"),
             Place("milk", self.tr("Milk"), "milk", self._milk),
             Place(
                 "design", self.tr("Design"), "design", lambda: design, self.curve.setFocus, views=self._design_views()
@@ -141,6 +143,18 @@ class Window(QMainWindow):
             View("whole", self.curve.fit_whole),
             View("opened", lambda: (self.curve.fit_day(), self.outcomes.opening.open("moisture_pct"))),
         )
+
+    def _start(self) -> QWidget:
+        place = StartPlace(self.session, self.files, self.preferences)
+        place.set_system(self.preferences.system)
+        place.opened.connect(lambda: self.go("design"))
+        return place
+
+    def _new(self) -> None:
+        self.go("start")
+        place = self.opened["start"]
+        assert isinstance(place, StartPlace)
+        place.start_new()
 
     def _milk(self) -> QWidget:
         place = MilkPlace(self.session)
@@ -191,12 +205,13 @@ class Window(QMainWindow):
     def _refresh(self) -> None:
         """Bring the open place up to date: a table or a sheet made from the forecast."""
         place = self.stack.currentWidget()
-        if place is not None and place in [self.opened.get(key) for key in ("check", "compare", "plan")]:
+        if place is not None and place in [self.opened.get(key) for key in ("start", "check", "compare", "plan")]:
             place.refresh()  # type: ignore[attr-defined]
 
     def _specs(self) -> list[Spec]:
         key = QKeySequence.StandardKey
         return [
+            Spec("new", "&New recipe…", self._new, "", key.New),
             Spec("open", "&Open…", self._open, "open", key.Open),
             Spec("save", "&Save", self.files.save, "save", key.Save),
             Spec("save_as", "Save &as…", self.files.ask_and_save, "", "Ctrl+Shift+S"),
@@ -233,7 +248,7 @@ class Window(QMainWindow):
     def _menus(self) -> None:
         a = self.actions_
         file = self.menuBar().addMenu(self.tr("&File"))
-        file.addAction(a["open"])
+        file.addActions([a["new"], a["open"]])
         self._recent = file.addMenu(self.tr("Open &recent"))
         self._recent.aboutToShow.connect(self._fill_recent)
         self._examples = file.addMenu(self.tr("&Examples"))
@@ -349,12 +364,9 @@ class Window(QMainWindow):
         for part in (self.curve, self.stage_form, self.outcomes):
             part.set_system(system)
         self.variants.set_system(system)
-        milk = self.opened.get("milk")
-        if isinstance(milk, MilkPlace):
-            milk.set_system(system)
-        compare = self.opened.get("compare")
-        if isinstance(compare, ComparePlace):
-            compare.set_system(system)
+        for place in self.opened.values():
+            if isinstance(place, StartPlace | MilkPlace | ComparePlace):
+                place.set_system(system)
         self._refresh()
 
     def _set_scheme(self, scheme: str) -> None:
@@ -435,8 +447,8 @@ class Window(QMainWindow):
         self.journal.clear()
         self.outcomes.opening.stop()
         self.variants.stop()
-        compare = self.opened.get("compare")
-        if isinstance(compare, ComparePlace):
-            compare.stop()
+        for place in self.opened.values():
+            if isinstance(place, StartPlace | ComparePlace):
+                place.stop()
         self.session.close()
         super().closeEvent(event)

@@ -6,7 +6,7 @@ done unasked: it is offered as skim or cream.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -35,6 +35,8 @@ from styles.reader import style as read_style
 
 _OF_THE_MILK = ("fdm_pct", "fat_pct")
 RATIOS = (0.3, 5.0)
+STEPS = ("example", "middle", "aim", "limits")
+"""What a first recipe takes: the nearest example, set to the middle of the ranges, aimed at all, or at the limits."""
 LACTIC_SET_MIN = 300.0
 """A gel that takes longer from rennet to cut is an acid gel."""
 
@@ -67,18 +69,27 @@ class Met:
         return say("{head}: {how}. Still outside: {missed}.", head=head, how=how, missed="; ".join(self.missed))
 
 
-def meet(recipe: Recipe, style: Style | str, *, locks: Collection[tuple[str, str] | str] = ()) -> Met:
+def meet(
+    recipe: Recipe,
+    style: Style | str,
+    *,
+    locks: Collection[tuple[str, str] | str] = (),
+    begins: Callable[[str], object] = lambda step: None,
+) -> Met:
     """The recipe with the least change that meets the limits of a style, and its usual ranges as far as they go.
 
-    Raises RecipeError, StyleError.
+    `begins(step)` is told before each step, one of `STEPS`; what it raises ends the work. Raises RecipeError,
+    StyleError.
     """
     of = read_style(style) if isinstance(style, str) else style
     before = forecast(recipe)
     start = _brought_back(recipe, of, locks)
+    begins("aim")
     inside = forecast(start)
     limits, usual = _limits(inside, of), _usual(inside, of)
     found = aim(start, [*limits, *usual], locks=locks, style=of)
     if not found.reached and limits:
+        begins("limits")
         strict = aim(start, limits, locks=locks, style=of)
         if not _outside(found.made, of) or _outside(strict.made, of):
             strict = found
@@ -171,14 +182,22 @@ def ratio_for_fdm(made: Forecast, fdm_pct: float) -> Target:
 # --- A first recipe -------------------------------------------------------------------------------------------------
 
 
-def first_recipe(milks: Sequence[MilkSource], style: str, *, name: str = "") -> Met:
+def first_recipe(
+    milks: Sequence[MilkSource],
+    style: str,
+    *,
+    name: str = "",
+    begins: Callable[[str], object] = lambda step: None,
+) -> Met:
     """A first recipe for a milk in a style: the nearest example, its settings at the middle of the style's ranges.
 
     Doses, forms and loads are scaled to the milk; then the recipe is brought to the style (`meet`). `notes` say where
-    it comes from, what to look at, and how the milk would be standardised. Raises RecipeError, StyleError.
+    it comes from, what to look at, and how the milk would be standardised; `begins` as in `meet`. Raises RecipeError,
+    StyleError.
     """
     if not milks:
         raise RecipeError(say("a first recipe needs a milk"))
+    begins("example")
     of = read_style(style)
     example = max(examples(), key=lambda one: _likeness(one, of))
     first = edit_recipe(example, milks=tuple(milks))
@@ -188,12 +207,13 @@ def first_recipe(milks: Sequence[MilkSource], style: str, *, name: str = "") -> 
         scaled, milks=tuple(milks), style=style, name=name or say("First {name}", name=of.title),
         maker="", place="", notes="",
     )  # fmt: skip
+    begins("middle")
     for one in ranged(recipe, of):
         try:
             recipe = moved(recipe, one.setting, one.middle)
         except RecipeError:  # bound to another figure of its stage: it stays as in the example
             continue
-    met = meet(recipe, of)
+    met = meet(recipe, of, begins=begins)
     notes = [
         say(
             "Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.",

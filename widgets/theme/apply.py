@@ -174,6 +174,7 @@ def _sheet(c: Colours) -> str:
         background: {c.field}; color: {c.ink}; border: 1px solid {c.line}; border-radius: 4px;
         padding: 3px 7px; min-height: 20px; selection-background-color: {c.accent};
         selection-color: {c.accent_ink}; }}
+    QLineEdit {{ placeholder-text-color: {c.soft}; }}
     QLineEdit:focus, QPlainTextEdit:focus {{ border: {edge} solid {c.accent}; }}
     QLineEdit[wrong="true"] {{ border: {edge} solid {c.miss}; }}
     QLineEdit:disabled {{ color: {c.soft}; background: {c.panel}; }}
@@ -188,6 +189,9 @@ def _sheet(c: Colours) -> str:
         min-height: 18px; color: {c.ink}; }}
     QPushButton:hover {{ background: {hover}; }}
     QPushButton:focus {{ border: {edge} solid {c.accent}; }}
+    QPushButton#row {{ border: 1px solid transparent; background: transparent; text-align: left; padding: 2px; }}
+    QPushButton#row:hover, QPushButton#row:pressed {{ background: {hover}; }}
+    QPushButton#row:focus {{ border: {edge} solid {c.accent}; }}
     QPushButton[strong="true"] {{ background: {c.accent}; color: {c.accent_ink}; border: 0; }}
     QPushButton:disabled, QPushButton[strong="true"]:disabled {{ background: {c.panel}; border: 1px solid {c.line};
         color: {mix(c.window, c.soft, 0.6)}; }}
@@ -204,6 +208,10 @@ def _sheet(c: Colours) -> str:
         selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
     QProgressBar {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; max-height: 8px; }}
     QProgressBar::chunk {{ background: {c.accent}; border-radius: 3px; }}
+    QListView {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; outline: 0; }}
+    QListView:focus {{ border: {edge} solid {c.accent}; }}
+    QListView::item {{ padding: 4px 6px; min-height: 18px; }}
+    QListView::item:selected {{ background: {c.chosen}; color: {c.ink}; }}
     QTreeView::item {{ padding: 4px 6px 4px 2px; }}
     QTableView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0;
         selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
@@ -213,6 +221,7 @@ def _sheet(c: Colours) -> str:
         padding: 5px 6px; }}
     QSplitter::handle {{ background: {c.line}; }}
     QLabel[role="soft"] {{ color: {c.soft}; }}
+    QLabel[role="near"] {{ color: {c.near}; }}
     QLabel[role="wrong"] {{ color: {c.miss}; }}
     QFrame#card {{ background: {c.panel}; border: 1px solid {c.line}; border-radius: 8px; }}
     QWidget#panel {{ background: {c.panel}; }}

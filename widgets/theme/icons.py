@@ -22,6 +22,7 @@ _DRAWN: Final[dict[str, str]] = {
     "print": '<path d="M7 8.5V4h10v4.5M7 16.5H4v-8h16v8h-3"/><path d="M7 14h10v6H7z"/>',
     "later": '<path d="M4 6v12M9 6v12"/><path d="M12 12h8M16.8 8.8 20 12l-3.2 3.2"/>',
     "keep": '<path d="M4 6v12M20 6v12M12 8v8"/><path d="M14.5 12h3M9.5 12h-3" />',
+    "start": '<path d="M4 11.2 12 4.5l8 6.7v8.6H4z" FILLED/><path d="M9.8 19.8v-5.4h4.4v5.4"/>',
     "milk": '<path d="M8.5 3.5h7M9.5 3.5v4L7 11.5v8.6h10v-8.6l-2.5-4v-4"/>'
     '<path d="M7.2 13.4c3-1.6 6.4 1.6 9.6 0" FILLED/>',
     "design": '<path d="M3 20h18"/><path d="M3.5 12.5h5l4.5-6h7.5V20h-17z" FILLED/>',
