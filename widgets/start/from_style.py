@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.meet import STEPS, Met, first_recipe
+from designer.language import word
 from designer.make import kernel
 from designer.recipe.document import MilkSource
 from designer.recipe.field import FieldMeta, Model
@@ -127,8 +128,8 @@ class FromStyle(QWidget):
         whole.addLayout(foot)
 
     def _fill(self) -> None:
-        for one in sorted(styles(), key=lambda one: one.name.lower()):
-            item = QListWidgetItem(f"{one.name}  \u00b7  {one.family}")
+        for one in sorted(styles(), key=lambda one: one.title.lower()):
+            item = QListWidgetItem(f"{one.title}  \u00b7  {word(one.family, "style")}")
             item.setData(Qt.ItemDataRole.UserRole, one.key)
             item.setToolTip(item.text())
             self.list.addItem(item)

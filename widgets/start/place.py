@@ -40,7 +40,7 @@ def _pictured(path: Path) -> Example:
         return Example(path, spoken(path), str(error))
     style = known_style(recipe.style)
     return Example(
-        path, recipe.name, style.name if style is not None else QCoreApplication.translate("Start", "no style"), made
+        path, recipe.name, style.title if style is not None else QCoreApplication.translate("Start", "no style"), made
     )
 
 
