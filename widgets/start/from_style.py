@@ -90,7 +90,7 @@ class FromStyle(QWidget):
         self.bar = QProgressBar(self)
         self.bar.setRange(0, len(STEPS))
         self.bar.setTextVisible(False)
-        self.bar.setFixedHeight(6)
+        self.bar.setFixedHeight(8)
         self.stop_ = QPushButton(self.tr("Stop"), self)
         self.stop_.clicked.connect(self.give_up)
         self._lay_out()
@@ -129,7 +129,7 @@ class FromStyle(QWidget):
 
     def _fill(self) -> None:
         for one in sorted(styles(), key=lambda one: one.title.lower()):
-            item = QListWidgetItem(f"{one.title}  \u00b7  {word(one.family, "style")}")
+            item = QListWidgetItem(f"{one.title}  \u00b7  {word(one.family, 'style')}")
             item.setData(Qt.ItemDataRole.UserRole, one.key)
             item.setToolTip(item.text())
             self.list.addItem(item)
