@@ -280,6 +280,7 @@ def march(
             continue
         if row.t_law == T_RAMP and row.minutes > 0.0:
             row.slope_c_min = (row.t_end_c - mean[T]) / max(row.ramp_min, row.minutes)
+        row.bath_start_c = mean[T]
         steps = int(np.ceil(row.minutes / row.step_max_min - 1e-9))
         h = row.minutes / steps if steps > 0 else 0.0
         start = minute

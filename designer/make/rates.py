@@ -211,12 +211,31 @@ def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
         va_m = row.va_mm / 1000.0
         film = p.cooling_h + (p.cooling_h_brine - p.cooling_h) * row.stretch  # stretched curd lies in water
         resistance = 1.0 / film + va_m / (1.5 * p.cheese_conductivity)
-        dy[T] += (row.follow_c - y[T]) * 60.0 / (p.cheese_density * p.cheese_cp * 1000.0 * va_m * resistance)
+        taken = row.curd_per_water * p.cheese_cp / p.cp_water  # the water cools by what the curd takes from it
+        warmer = row.follow_c - y[T] - taken * (y[T] - row.bath_start_c)
+        dy[T] += warmer * 60.0 / (p.cheese_density * p.cheese_cp * 1000.0 * va_m * resistance)
     elif row.water_on > 0.0 and row.minutes > 0.0:
         held = curd_mass(y, p) + y[WHEY + WATER]
         dy[T] += row.water_on / row.minutes * p.cp_water * (row.water_c - y[T]) / (held * p.cp_milk)
     if row.vat_loss > 0.0 and row.t_law == T_HOLD:
         dy[T] += row.vat_loss * (row.follow_c - y[T]) / (curd_mass(y, p) + y[WHEY + WATER])
+
+
+@law
+def _stretch(y: NDArray[np.float64], p: Any, ph: float, r: float, dy: NDArray[np.float64]) -> None:
+    """Plastic curd worked in hot water: fat runs off, and water goes in or out toward what curd of its heat holds."""
+    plastic = 1.0 / (1.0 + np.exp((p.stretch_plastic_c - y[T]) / 1.5))
+    hotter = y[T] - p.stretch_t_ref_c
+    fat = p.fat_lost_stretch / p.stretch_min * np.exp(p.stretch_fat_warm * hotter) * plastic * y[CURD + FAT]
+    dy[CURD + FAT] -= fat
+    dy[GONE + FAT] += fat
+    water = p.stretch_water_per_min * plastic * y[CURD + CASEIN]
+    water *= r - p.stretch_r_holds * np.exp(-p.stretch_r_warm * hotter)
+    if water >= 0.0:
+        _leave(y, p, ph, water, GONE, dy)
+    else:
+        dy[CURD + WATER] -= water
+        dy[WATER_IN] -= water
 
 
 @law
@@ -233,7 +252,12 @@ def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: f
         dy[CURD + SALT] += p.salt_retained * absorbed
         dy[GONE + SALT] += (1.0 - p.salt_retained) * absorbed + squeezed
         _leave(y, p, ph, p.salt_water_out * p.salt_retained * absorbed * willing, GONE, dy)
-    if row.brine_pct > 0.0:
+    if row.brine_pct > 0.0 and row.stretch > 0.0:  # kneaded in: no depth to diffuse through
+        salt = p.stretch_salt_per_min * (y[CURD + WATER] * surface_salt(row.brine_pct, p) - y[CURD + SALT])
+        dy[CURD + SALT] += salt
+        dy[SALT_IN] += max(0.0, salt)
+        dy[GONE + SALT] -= min(0.0, salt)
+    elif row.brine_pct > 0.0:
         d = salt_diffusivity_cm2_d(100.0 * y[CURD + WATER] / mass, y[T], p) / 1440.0
         dy[THETA] += d
         theta = y[THETA] + p.brine_film_cm**2
@@ -278,7 +302,9 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
     to = GONE
     if row.place == PLACE_UNDER_WHEY or row.place == PLACE_MILK:
         to = WHEY
-    if y[GRAIN] > 0.0:
+    if row.stretch > 0.0:
+        _stretch(y, p, ph, r, dy)
+    elif y[GRAIN] > 0.0:
         closed = 1.0 - (1.0 - p.skin_share * y[SKIN]) * (1.0 - p.film_share * y[FILM])
         lost = casein * water_loss(
             r,
@@ -318,10 +344,6 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
             flow = run_off * y[WHEY + i]
             dy[WHEY + i] -= flow
             dy[GONE + i] += flow
-    if row.stretch > 0.0:
-        fat = p.fat_lost_stretch / p.stretch_min * row.stretch * y[CURD + FAT]
-        dy[CURD + FAT] -= fat
-        dy[GONE + FAT] += fat
     if row.evaporation > 0.0:
         area = 2000.0 * (1.0 / row.height_mm + 1.0 / row.radius_mm) / p.cheese_density
         vapour = p.drying_per_min * row.evaporation * area * mass * y[CURD + WATER] / (y[CURD + WATER] + casein)

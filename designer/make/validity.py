@@ -15,7 +15,7 @@ from designer.language import fill, mark, word
 from designer.make.march import OUT_EXTRA
 from designer.make.run import LaneRun
 from designer.make.set import SET_C_HIGH, SET_C_LOW, heat_curdled
-from designer.make.state import T
+from designer.make.state import CASEIN, COLLOIDAL, CURD, T
 from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, PLACE_BRINE, PLACE_MILK
 
 DRAINAGE = frozenset(
@@ -28,6 +28,9 @@ LACTIC_PH, LACTIC_C = 4.8, 36.0
 BRINE_C = (4.0, 20.0)
 """Floury et al. 2010: where the pace of salt was measured."""
 CURDLED_WELL = 0.9
+STRETCH_CALCIUM, STRETCH_PH, STRETCH_C = 28.0, 4.95, 54.0
+"""Bound calcium [mg per g casein] at about pH 5.5 of a cultured curd; practice stretches at pH 5.1-5.4 and 55-65 °C,
+directly acidified curd, with less calcium, from 5.7 (from memory, high)."""
 
 LACTIC = mark(
     "Lactic curd: the few published makes came within about 3 points of moisture of this law; take moisture and yield "
@@ -43,7 +46,18 @@ NOT_CURDLED = mark(
     "At pH {ph:.1f} and {temp:.0f} °C acid has curdled only about {share:.0f} % of it; the rest goes with the whey. It "
     "takes more acid, or more heat."
 )
-STRETCHED = mark("Stretching is a plain law here: fat lost with time in hot water, moisture hardly changed.")
+STRETCHED = mark(
+    "What stretching takes and gives of water and fat is known by its direction; its size is an engineering default."
+)
+STRETCH_TOUGH = mark(
+    "At pH {ph:.1f} the curd still holds {calcium:.0f} mg of bound calcium per g of casein; above about {limit:.0f} it "
+    "tears instead of stretching. Let it sour further."
+)
+STRETCH_SHORT = mark("At pH {ph:.1f} the curd is past its stretch: it turns short and loses fat.")
+STRETCH_COLD = mark(
+    "The curd reaches only {temp:.0f} °C in this water; below about {limit:.0f} °C it does not flow. It takes hotter "
+    "water, or more of it."
+)
 BRINE = mark(
     "A brine of {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C at which the pace of salt was measured."
 )
@@ -63,39 +77,49 @@ class Remark:
 
 
 def remarks(own: LaneRun) -> tuple[Remark, ...]:
-    """All that is to be said of a marched lane."""
+    """All that is to be said of a marched lane, of one law the most pointed first: an outcome shows its first."""
     return (*_lactic(own), *_acid_heat(own), *_stretched(own), *_brined(own), *_rennet(own))
 
 
 def _lactic(own: LaneRun) -> Iterator[Remark]:
     if not (own.rows["gel"] == GEL_LACTIC).any():
         return
-    yield Remark(word(LACTIC), DRAINAGE)
     drained = own.path.out[np.isin(own.path.out[:, 1], np.flatnonzero(own.rows["place"] != PLACE_MILK))]
-    if not drained.size:
-        return
-    ph, temp = float(drained[0, 2]), float(drained[:, OUT_EXTRA + T].max())
-    if ph > LACTIC_PH:
-        yield Remark(fill(LACTIC_SWEET, ph=ph, limit=LACTIC_PH), DRAINAGE)
-    if temp > LACTIC_C + 1.0:
-        yield Remark(fill(LACTIC_WARM, temp=temp, limit=LACTIC_C), DRAINAGE)
+    if drained.size:
+        ph, temp = float(drained[0, 2]), float(drained[:, OUT_EXTRA + T].max())
+        if ph > LACTIC_PH:
+            yield Remark(fill(LACTIC_SWEET, ph=ph, limit=LACTIC_PH), DRAINAGE)
+        if temp > LACTIC_C + 1.0:
+            yield Remark(fill(LACTIC_WARM, temp=temp, limit=LACTIC_C), DRAINAGE)
+    yield Remark(word(LACTIC), DRAINAGE)
 
 
 def _acid_heat(own: LaneRun) -> Iterator[Remark]:
     rows = np.flatnonzero(own.rows["gel"] == GEL_ACID_HEAT)
     if not rows.size:
         return
-    yield Remark(word(ACID_HEAT), DRAINAGE)
     last = own.path.out[own.path.out[:, 1] <= rows[-1]][-1]
     ph, temp = float(last[2]), float(last[OUT_EXTRA + T])
     curdled = heat_curdled(ph, temp, SimpleNamespace(**{name: float(own.p[name]) for name in own.p.dtype.names}))
     if curdled < CURDLED_WELL:
         yield Remark(fill(NOT_CURDLED, ph=ph, temp=temp, share=100.0 * curdled), DRAINAGE)
+    yield Remark(word(ACID_HEAT), DRAINAGE)
 
 
 def _stretched(own: LaneRun) -> Iterator[Remark]:
-    if own.rows["stretch"].any():
-        yield Remark(word(STRETCHED), DRAINAGE)
+    at = np.flatnonzero(np.isin(own.path.out[:, 1], np.flatnonzero(own.rows["stretch"] > 0.0)))
+    if not at.size:
+        return
+    first = own.path.out[at[0]]
+    ph, temp = float(first[2]), float(own.path.out[at, OUT_EXTRA + T].max())
+    bound = 1000.0 * float(first[OUT_EXTRA + COLLOIDAL] / first[OUT_EXTRA + CURD + CASEIN])
+    if bound > STRETCH_CALCIUM:
+        yield Remark(fill(STRETCH_TOUGH, ph=ph, calcium=bound, limit=STRETCH_CALCIUM), DRAINAGE)
+    elif ph < STRETCH_PH:
+        yield Remark(fill(STRETCH_SHORT, ph=ph), DRAINAGE)
+    if temp < STRETCH_C:
+        yield Remark(fill(STRETCH_COLD, temp=temp, limit=STRETCH_C), DRAINAGE)
+    yield Remark(word(STRETCHED), DRAINAGE)
 
 
 def _brined(own: LaneRun) -> Iterator[Remark]:

@@ -59,7 +59,7 @@ COLUMNS: Mapping[str, tuple[str, float, str]] = {
     "water_c": ("f8", 20.0, "its temperature [°C]"),
     "salt_per_curd": ("f8", 0.0, "dry salt strewn at the start of the row [kg per kg curd then]"),
     "salt_per_milk": ("f8", 0.0, "salt stirred into milk or curd [kg per kg milk]"),
-    "brine_pct": ("f8", 0.0, "PLACE_BRINE: strength [% w/w]"),
+    "brine_pct": ("f8", 0.0, "PLACE_BRINE, stretch: strength [% w/w]"),
     "load_kpa": ("f8", 0.0, "pressure on the cheese [kPa]"),
     "height_mm": ("f8", 100.0, "height of one cheese or of the curd bed [mm]"),
     "radius_mm": ("f8", 100.0, "radius of one cheese (block: of equal cross-section) [mm]"),
@@ -74,6 +74,8 @@ COLUMNS: Mapping[str, tuple[str, float, str]] = {
     "inoculum_lactate": ("f8", 0.0, "lactic acid that comes with a liquid starter [mol per kg milk]"),
     "lag_h": ("f8", 0.5, "lag of these cells at their optimum [h]"),
     "stretch": ("f8", 0.0, "1: curd is worked in hot water of follow_c"),
+    "curd_per_water": ("f8", 0.0, "stretch: curd in the hot water [kg per kg]; 0: so much that it stays as hot"),
+    "bath_start_c": ("f8", 0.0, "filled by the march: curd temperature where the row begins [°C]"),
     "evaporation": ("f8", 0.0, "drying from the surface: room deficit, 1 - RH (0: none)"),
 }
 

@@ -36,6 +36,7 @@ def integrate(path: Path, rows: Any, y0: State, p: Any, begin: Begin, rates: Rat
             begin(y[zone], row, p)
         if row.t_law == T_RAMP and row.minutes > 0:
             row.slope_c_min = (row.t_end_c - y[CORE, T]) / max(row.ramp_min, row.minutes)
+        row.bath_start_c = y[CORE, T]
         if end <= start:
             continue
         live = slice(0, zones)
