@@ -37,7 +37,8 @@ from designer.command import (
     style_asked,
     write_pdf,
 )
-from designer.language import say, several
+from designer.language import LanguageError, say, several, speak, spoken
+from designer.language import read as read_language
 from designer.tour import tour
 from designer.units import UnitError
 from styles.reader import StyleError
@@ -65,11 +66,19 @@ def main(argv: Sequence[str] | None = None) -> int:
     given = list(sys.argv[1:] if argv is None else argv)
     if len(given) == 1 and given[0].endswith(".toml"):
         given.insert(0, "open")
+    before = spoken()
+    try:
+        return _run(given)
+    finally:
+        speak(before)
+
+
+def _run(given: list[str]) -> int:
     try:
         app(given, prog_name="curdwright")
     except SystemExit as end:
         return end.code if isinstance(end.code, int) else DONE
-    except (CommandError, StyleError, UnitError) as error:
+    except (CommandError, LanguageError, StyleError, UnitError) as error:
         return _said(str(error), CANNOT_READ)
     except Exception as error:  # noqa: BLE001 - the last door: whatever comes through becomes a sentence
         from designer.recipe.error import RecipeError
@@ -102,7 +111,9 @@ def _fault(error: Exception) -> str:
 def _begin(
     context: typer.Context,
     tell_version: Annotated[bool, typer.Option("--version", help="Print the version and end.")] = False,
+    language: Annotated[str, typer.Option(metavar="KEY", help="Language of what is said: en or fr.")] = "en",
 ) -> None:
+    speak(read_language(language))
     if tell_version:
         print(f"Curdwright {program_version()}")
         raise typer.Exit(DONE)

@@ -33,6 +33,10 @@ class Language:
     """Numbers under it take the singular; 1 always does."""
 
 
+class LanguageError(ValueError):
+    """A language there is not; `str()` is a sentence."""
+
+
 ENGLISH = Language()
 _spoken = ENGLISH
 
@@ -112,11 +116,11 @@ def known() -> tuple[str, ...]:
 
 
 def read(key: str) -> Language:
-    """A language from its file, without Qt. ValueError for one there is not."""
+    """A language from its file, without Qt. LanguageError for one there is not."""
     if key == "en":
         return ENGLISH
     if key not in known():
-        raise ValueError(say("There is no language “{key}”; there are {known}.", key=key, known=", ".join(known())))
+        raise LanguageError(say("There is no language “{key}”; there are {known}.", key=key, known=", ".join(known())))
     root = ElementTree.fromstring(files("designer").joinpath("translations", f"{key}.ts").read_text("utf-8"))
     texts = {
         (context.findtext("name", ""), message.findtext("source", "")): message.findtext("translation", "")

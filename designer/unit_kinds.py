@@ -82,10 +82,10 @@ _MASS = (
 _TIME = {
     "s": ("sec", "seconds"),
     "min": ("minute", "minutes"),
-    "h": ("hr", "hour", "hours"),
-    "d": ("day", "days"),
-    "wk": ("week", "weeks"),
-    "month": ("months",),
+    "h": ("hr", "hour", "hours", "heure", "heures"),
+    "d": ("day", "days", "j", "jour", "jours"),
+    "wk": ("week", "weeks", "sem", "semaine", "semaines"),
+    "month": ("months", "mois"),
 }
 _MINUTES = {"s": 1 / 60, "min": 1.0, "h": 60.0, "d": 1440.0, "wk": 10080.0, "month": 43830.0}
 _VOLUME = (
@@ -95,17 +95,17 @@ _VOLUME = (
     Unit("dL", ("dl",), 1e-1),
     Unit("hL", ("hl",), 1e2),
     Unit("m³", ("m3",), 1e3),
-    Unit("US gal", ("us gal",), pint="gallon"),
-    Unit("US qt", ("us qt",), pint="quart"),
-    Unit("US pt", ("us pt",), pint="pint"),
-    Unit("US fl oz", ("us fl oz",), pint="fluid_ounce"),
+    Unit("US gal", ("us gal", "gal US"), pint="gallon"),
+    Unit("US qt", ("us qt", "qt US"), pint="quart"),
+    Unit("US pt", ("us pt", "pt US"), pint="pint"),
+    Unit("US fl oz", ("us fl oz", "fl oz US"), pint="fluid_ounce"),
     Unit("US cup", ("us cup",), pint="cup"),
     Unit("US tbsp", ("us tbsp",), pint="tablespoon"),
     Unit("US tsp", ("us tsp",), pint="teaspoon"),
-    Unit("imp gal", ("imperial gal", "UK gal"), pint="imperial_gallon"),
-    Unit("imp qt", ("imperial qt", "UK qt"), pint="imperial_quart"),
-    Unit("imp pt", ("imperial pt", "UK pt"), pint="imperial_pint"),
-    Unit("imp fl oz", ("imperial fl oz", "UK fl oz"), pint="imperial_fluid_ounce"),
+    Unit("imp gal", ("imperial gal", "UK gal", "gal imp"), pint="imperial_gallon"),
+    Unit("imp qt", ("imperial qt", "UK qt", "qt imp"), pint="imperial_quart"),
+    Unit("imp pt", ("imperial pt", "UK pt", "pt imp"), pint="imperial_pint"),
+    Unit("imp fl oz", ("imperial fl oz", "UK fl oz", "fl oz imp"), pint="imperial_fluid_ounce"),
 )
 
 
@@ -244,8 +244,14 @@ _ALL = (
         "percent", "share", (Unit("%", ("pct", "% w/w", "g/100 g", "g/100g"), 1.0), Unit("g/kg", (), 0.1)), 3, "2.5 %"
     ),
     _single("strength", "strength", (Unit("IMCU/mL", ("IMCU/ml", "IMCU/g"), 1.0),), 0, "200 IMCU/mL"),
-    _single("potency", "potency", (Unit("CFU/g", ("cfu/g",), 1.0),), 0, "1e11 CFU/g"),
-    _single("cells", "cells", (Unit("/mL", ("/ml", "CFU/mL", "cfu/ml", "cells/mL", "cells/ml"), 1.0),), 0, "1e7 /mL"),
+    _single("potency", "potency", (Unit("CFU/g", ("cfu/g", "UFC/g", "ufc/g"), 1.0),), 0, "1e11 CFU/g"),
+    _single(
+        "cells",
+        "cells",
+        (Unit("/mL", ("/ml", "CFU/mL", "cfu/ml", "cells/mL", "cells/ml", "UFC/mL", "ufc/ml"), 1.0),),
+        0,
+        "1e7 /mL",
+    ),
     _single(
         "acidity",
         "titratable acidity",
@@ -291,7 +297,7 @@ _ALL = (
     _plain("ph", "pH", ("pH",), 2, "6.10", fixed=True),
     _plain("multiple", "multiple", ("x", "×", "times"), 2, "3"),
     _plain("ratio", "ratio", (), 3, "0.91"),
-    _plain("count", "number", ("x", "×", "pieces"), 0, "4"),
+    _plain("count", "number", ("x", "×", "pieces", "pièces"), 0, "4"),
     _plain("units", "activity units", ("U", "units"), 3, "10"),
     Kind("clock", "time of day", "min", (Unit("min", (), 1.0),), **_same("min", 0), written="07:30"),
 )

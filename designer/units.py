@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from designer.language import say
+from designer.language import say, spoken, word
 from designer.unit_kinds import KINDS as KINDS
 from designer.unit_kinds import Kind as Kind
 from designer.unit_kinds import System as System
@@ -65,7 +65,7 @@ def _quote(text: str) -> str:
     return f"“{text if len(text) <= MAX_TEXT else text[: MAX_TEXT - 1] + '…'}”"
 
 
-def _number(text: str, whole: str) -> float:
+def _number(text: str, whole: str, comma: bool = False) -> float:
     match = _NUMBER.fullmatch(text)
     if match is None:
         raise UnitError(say("{whole} is not a number with a unit.", whole=_quote(whole)))
@@ -78,7 +78,7 @@ def _number(text: str, whole: str) -> float:
     if match["grouped"]:
         marks = "," if match["grouped"].rfind(".") > match["grouped"].rfind(",") else "."
         return float(match["grouped"].replace(marks, "").replace(",", "."))
-    if re.fullmatch(r"[1-9]\d{0,2},\d{3}", text):
+    if not comma and re.fullmatch(r"[1-9]\d{0,2},\d{3}", text):
         plain = text.replace(",", "")
         raise UnitError(
             say(
@@ -144,8 +144,9 @@ def _to_base(value: float, kind: Kind, unit: Unit) -> float:
     return (value + unit.offset) * factor(kind.key, unit.name)
 
 
-def parse(text: str, kind: str, *, gallon: Gallon | None = None) -> Amount:
-    """Read one quantity. `gallon` says which gallon, quart, pint and fluid ounce a bare one is.
+def parse(text: str, kind: str, *, gallon: Gallon | None = None, comma: bool = False) -> Amount:
+    """Read one quantity. `gallon` says which gallon, quart, pint and fluid ounce a bare one is; where the decimal mark
+    is a `comma`, "1,250" is no thousand.
 
     Raises UnitError (a sentence) for anything but one number and one unit of the kind, 40 characters at most.
     """
@@ -189,10 +190,10 @@ def parse(text: str, kind: str, *, gallon: Gallon | None = None) -> Amount:
         )
     number, rest = head.group(), body[head.end() :].strip()
     if spec.compound and re.search(r"\d", rest) and not re.search(r"[²³]|cm2|m3", rest):
-        value, names = _compound(body, spec, whole)
+        value, names = _compound(body, spec, whole, comma)
         return Amount(sign * value, names, whole)
     unit = _unit(rest, spec, whole, gallon)
-    value = _to_base(sign * _number(number, whole), spec, unit)
+    value = _to_base(sign * _number(number, whole, comma), spec, unit)
     return Amount(value, unit.name, whole)
 
 
@@ -227,7 +228,7 @@ def readings(text: str, kind: str) -> tuple[tuple[str, float], ...]:
     return tuple(found)
 
 
-def _compound(body: str, kind: Kind, whole: str) -> tuple[float, str]:
+def _compound(body: str, kind: Kind, whole: str, comma: bool) -> tuple[float, str]:
     total, place = 0.0, -1
     rest, names = body, []
     while rest:
@@ -250,7 +251,7 @@ def _compound(body: str, kind: Kind, whole: str) -> tuple[float, str]:
             )
         place = kind.compound.index(unit.name)
         names.append(unit.name)
-        total += _to_base(_number(head[1], whole), kind, unit)
+        total += _to_base(_number(head[1], whole, comma), kind, unit)
         rest = rest[head.end() :]
     return total, " ".join(names)
 
@@ -291,12 +292,14 @@ def show(
     system: System = "metric",
     unit: str | None = None,
     decimals: int | None = None,
-    comma: bool = False,
+    comma: bool | None = None,
 ) -> str:
     """A value in base units as text for the eye, rounded: "88 °F", "31.5 °C", "1 h 30 min", "07:30", "6.10".
 
-    Trailing zeros are dropped unless `decimals` is given. `unit` overrides the unit of the system of measures.
+    Trailing zeros are dropped unless `decimals` is given. `unit` overrides the unit of the system of measures, `comma`
+    the decimal mark of the language spoken.
     """
+    comma = spoken().comma if comma is None else comma
     spec = KINDS[kind]
     if kind == "clock":
         whole = round(value) % 1440
@@ -313,7 +316,7 @@ def show(
     else:
         places = usual if decimals is None else decimals
         text = _decimal(number, places, fixed=spec.fixed or decimals is not None, comma=comma)
-    return f"{text} {name}".strip()
+    return f"{text} {word(name, 'unit')}".strip()
 
 
 def _show_duration(value: float, *, comma: bool) -> str:
@@ -325,7 +328,8 @@ def _show_duration(value: float, *, comma: bool) -> str:
     if days >= 3:
         hours = round((whole - days * 1440) / 60)
         days, hours = (days + 1, 0) if hours == 24 else (days, hours)
-        return f"{sign}{days} d {hours} h" if hours else f"{sign}{days} d"
+        day = word("d", "unit")
+        return f"{sign}{days} {day} {hours} h" if hours else f"{sign}{days} {day}"
     if not hours:
         return f"{sign}{rest} min"
     return f"{sign}{hours} h {rest} min" if rest else f"{sign}{hours} h"

@@ -12,7 +12,7 @@ import uuid
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QSaveFile
+from PySide6.QtCore import QCoreApplication, QSaveFile
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +29,10 @@ class Leftover:
         self.journal.unlink(missing_ok=True)
 
 
+def _unwritten(why: str) -> str:
+    return QCoreApplication.translate("Journal", "The recovery copy can't be written: {0}.").format(why)
+
+
 class Journal:
     """The journal of one window."""
 
@@ -42,12 +46,12 @@ class Journal:
         try:
             self.folder.mkdir(parents=True, exist_ok=True)
         except OSError as error:
-            return f"The recovery copy can't be written: {error.strerror or error}."
+            return _unwritten(error.strerror or error)
         out = QSaveFile(str(self.file))
         if not out.open(QSaveFile.OpenModeFlag.WriteOnly):
-            return f"The recovery copy can't be written: {out.errorString()}."
+            return _unwritten(out.errorString())
         out.write(json.dumps(held, ensure_ascii=False).encode())
-        return "" if out.commit() else f"The recovery copy can't be written: {out.errorString()}."
+        return "" if out.commit() else _unwritten(out.errorString())
 
     def clear(self) -> None:
         """Nothing is unsaved any more."""

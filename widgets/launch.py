@@ -10,7 +10,8 @@ from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtWidgets import QApplication
 
 from designer.cli import example
-from widgets import mishap, recovery
+from designer.language import spoken
+from widgets import language, mishap, recovery
 from widgets.files import is_example, read
 from widgets.journal import leftovers
 from widgets.judging import adopt_beside
@@ -30,7 +31,10 @@ def open_window(path: Path | None) -> int:
     app.setApplicationDisplayName("Curdwright")
     app.setDesktopFileName("curdwright")
     config, data = user_config_path("curdwright", appauthor=False), user_data_path("curdwright", appauthor=False)
-    dress.apply(app, Preferences(config / "curdwright.ini").scheme)
+    chosen = Preferences(config / "curdwright.ini")
+    told = spoken().key  # the command line may have asked for a language
+    language.install(app, told if told != "en" else language.asked(chosen.language), chosen.mark)
+    dress.apply(app, chosen.scheme)
     opened = path if path is not None else example()
     recipe, text = read(opened)
     adopt_beside(opened)

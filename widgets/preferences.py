@@ -10,6 +10,8 @@ from PySide6.QtCore import QByteArray, QLocale, QObject, QSettings, Signal
 from widgets.theme.apply import SCHEMES
 
 SYSTEMS: Final = ("metric", "us")
+LANGUAGES: Final = ("system", "en", "fr")
+MARKS: Final = ("language", "point", "comma")
 RECENT: Final = 9
 
 
@@ -35,6 +37,24 @@ class Preferences(QObject):
     @system.setter
     def system(self, value: str) -> None:
         self._keep("units", value)
+
+    @property
+    def language(self) -> str:
+        """Language of the window from the next start on: one of `LANGUAGES`."""
+        return self._text("language", "system", LANGUAGES)
+
+    @language.setter
+    def language(self, value: str) -> None:
+        self._keep("language", value)
+
+    @property
+    def mark(self) -> str:
+        """Decimal mark, from the next start on: one of `MARKS`."""
+        return self._text("mark", "language", MARKS)
+
+    @mark.setter
+    def mark(self, value: str) -> None:
+        self._keep("mark", value)
 
     @property
     def scheme(self) -> str:

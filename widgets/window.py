@@ -229,6 +229,20 @@ class Window(QMainWindow):
             Spec("firmness", "Unfold &firmness and salt", self._set_firmness, "", "Ctrl+F", True),
             Spec("metric", "&Metric units", lambda: self._set_system("metric"), "", "", True, "units"),
             Spec("us", "&US units", lambda: self._set_system("us"), "", "", True, "units"),
+            Spec(
+                "language_system",
+                "Language of the &system",
+                lambda: self._set_language("system"),
+                "",
+                "",
+                True,
+                "language",
+            ),
+            Spec("language_en", "English", lambda: self._set_language("en"), "", "", True, "language"),
+            Spec("language_fr", "Français", lambda: self._set_language("fr"), "", "", True, "language"),
+            Spec("mark", "Decimal mark of the &language", lambda: self._set_mark("language"), "", "", True, "mark"),
+            Spec("comma", "Decimal &comma", lambda: self._set_mark("comma"), "", "", True, "mark"),
+            Spec("point", "Decimal &point", lambda: self._set_mark("point"), "", "", True, "mark"),
             Spec("system", "As the &system", lambda: self._set_scheme("system"), "", "", True, "theme"),
             Spec("light", "&Light", lambda: self._set_scheme("light"), "", "", True, "theme"),
             Spec("dark", "&Dark", lambda: self._set_scheme("dark"), "", "", True, "theme"),
@@ -279,6 +293,10 @@ class Window(QMainWindow):
         view.addAction(a["firmness"])
         view.addSeparator()
         view.addActions([a["metric"], a["us"]])
+        spoken = view.addMenu(self.tr("&Language and numbers"))
+        spoken.addActions([a["language_system"], a["language_en"], a["language_fr"]])
+        spoken.addSeparator()
+        spoken.addActions([a["mark"], a["comma"], a["point"]])
         theme = view.addMenu(self.tr("&Theme"))
         theme.addActions([a["system"], a["light"], a["dark"], a["contrast"]])
         help_ = self.menuBar().addMenu(self.tr("&Help"))
@@ -353,6 +371,20 @@ class Window(QMainWindow):
     def _apply_preferences(self) -> None:
         self._set_system(self.preferences.system)
         self._set_scheme(self.preferences.scheme)
+        kept = self.preferences
+        self.actions_[{"system": "language_system"}.get(kept.language, f"language_{kept.language}")].setChecked(True)
+        self.actions_[{"language": "mark"}.get(kept.mark, kept.mark)].setChecked(True)
+
+    def _set_language(self, choice: str) -> None:
+        self.preferences.language = choice
+        self._from_next_start()
+
+    def _set_mark(self, choice: str) -> None:
+        self.preferences.mark = choice
+        self._from_next_start()
+
+    def _from_next_start(self) -> None:
+        self.status.setText(self.tr("This holds from the next start of the program."))
         keep = self.preferences.keep_end
         self.curve.mode = KEEP if keep else LATER
         self.actions_["keep" if keep else "later"].setChecked(True)

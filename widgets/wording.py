@@ -6,48 +6,20 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+from PySide6.QtCore import QCoreApplication
 
+from designer.language import number, word
 from designer.quantities import quantity
+from designer.recipe.stages.kinds import KINDS
 from designer.units import convert, show
 
 MINUS: Final = "\u2212"
 NARROW: Final = "\u202f"
 
-KIND_NAMES: Final[dict[str, str]] = {
-    "heat": QT_TRANSLATE_NOOP("Stage", "heat"),
-    "cool": QT_TRANSLATE_NOOP("Stage", "cool"),
-    "ripen": QT_TRANSLATE_NOOP("Stage", "ripen"),
-    "set": QT_TRANSLATE_NOOP("Stage", "set"),
-    "lactic_set": QT_TRANSLATE_NOOP("Stage", "lactic set"),
-    "acid_heat": QT_TRANSLATE_NOOP("Stage", "acid and heat"),
-    "cut": QT_TRANSLATE_NOOP("Stage", "cut"),
-    "rest": QT_TRANSLATE_NOOP("Stage", "rest"),
-    "stir": QT_TRANSLATE_NOOP("Stage", "stir"),
-    "cook": QT_TRANSLATE_NOOP("Stage", "cook"),
-    "wash": QT_TRANSLATE_NOOP("Stage", "wash curd"),
-    "settle": QT_TRANSLATE_NOOP("Stage", "settle"),
-    "drain": QT_TRANSLATE_NOOP("Stage", "drain"),
-    "ladle": QT_TRANSLATE_NOOP("Stage", "ladle"),
-    "hang": QT_TRANSLATE_NOOP("Stage", "hang"),
-    "stack": QT_TRANSLATE_NOOP("Stage", "stack"),
-    "mill": QT_TRANSLATE_NOOP("Stage", "mill"),
-    "salt": QT_TRANSLATE_NOOP("Stage", "salt"),
-    "scald": QT_TRANSLATE_NOOP("Stage", "scald"),
-    "stretch": QT_TRANSLATE_NOOP("Stage", "stretch"),
-    "fill": QT_TRANSLATE_NOOP("Stage", "fill forms"),
-    "press": QT_TRANSLATE_NOOP("Stage", "press"),
-    "turn": QT_TRANSLATE_NOOP("Stage", "turn"),
-    "brine": QT_TRANSLATE_NOOP("Stage", "brine"),
-    "hold_brine": QT_TRANSLATE_NOOP("Stage", "hold in brine"),
-    "drying": QT_TRANSLATE_NOOP("Stage", "drying"),
-    "room": QT_TRANSLATE_NOOP("Stage", "age"),
-}
-
 
 def kind_name(kind: str) -> str:
     """A stage kind in the maker's language."""
-    return QCoreApplication.translate("Stage", KIND_NAMES.get(kind, kind))
+    return word(KINDS[kind].LABEL, "stage") if kind in KINDS else kind
 
 
 def stage_name(name: str, kind: str) -> str:
@@ -69,23 +41,24 @@ def length(minutes: float) -> str:
     """ "45 min", "2 h 30", "16 h", "3 d": as short as it can be said."""
     whole = round(minutes)
     if abs(minutes) < 10 and abs(minutes - whole) > 0.05:
-        return f"{minutes:.1f} min"
+        return f"{number(minutes, '.1f')} min"
     if whole < 60:
         return f"{whole} min"
     hours, rest = divmod(whole, 60)
     if hours < 48:
         return f"{hours} h {rest:02d}" if rest else f"{hours} h"
     days, rest_hours = divmod(round(minutes / 60), 24)
-    return f"{days} d {rest_hours} h" if rest_hours else f"{days} d"
+    day = word("d", "unit")
+    return f"{days} {day} {rest_hours} h" if rest_hours else f"{days} {day}"
 
 
 def figure(key: str, value: float, system: str = "metric") -> str:
     """A value of a quantity (`designer.quantities`) with its unit, in the maker's system."""
     what = quantity(key)
     if what.kind in ("ratio", "count", "ph"):
-        return f"{value:.{what.decimals}f}"
+        return number(value, f".{what.decimals}f")
     if system == "metric":
-        return f"{value:.{what.decimals}f} {what.unit}".rstrip()
+        return f"{number(value, f'.{what.decimals}f')} {what.unit}".rstrip()
     return show(value, what.kind, system=system)  # type: ignore[arg-type]
 
 

@@ -70,7 +70,14 @@ class Step:
                 return say("without {of}", of=self.of)
             case "stage more" | "dose more":
                 return say("with {of}", of=self.of) + (f", {self.right}" if self.right else "")
-        return f"{self.of}: {self.label} {self.left} → {self.right}" if self.label else f"{self.left} → {self.right}"
+        return say("{of}: {change}", of=self.of, change=self.change) if self.label else self.change
+
+    @property
+    def change(self) -> str:
+        """The sentence without saying where: "temperature 38 °C → 40 °C"."""
+        if self.what in ("stage gone", "dose gone", "stage more", "dose more"):
+            return self.sentence
+        return f"{self.label} {self.left} → {self.right}".strip()
 
 
 class Between:

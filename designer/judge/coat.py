@@ -42,6 +42,8 @@ class Point:
     figures: tuple[str, ...]
     source: str
     have: str
+    next_time: bool = False
+    """True for what would mend the knit at the next make."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -269,7 +271,14 @@ def _remedies(verdict: knit.Knit) -> tuple[Point, ...]:
     if verdict.word == knit.WORDS[0]:
         return ()
     return tuple(
-        Point(say("next time: {remedy}", remedy=reason.remedy), reason.lost, (reason.text,), reason.source, reason.have)
+        Point(
+            say("next time: {remedy}", remedy=reason.remedy),
+            reason.lost,
+            (reason.text,),
+            reason.source,
+            reason.have,
+            True,
+        )
         for reason in verdict.reasons
     )
 

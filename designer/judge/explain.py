@@ -68,6 +68,8 @@ class Explanation:
     source: str
     links: tuple[Link, ...]
     rest: float
+    head: str
+    """How far it is from the middle, in words."""
     sentence: str
 
 
@@ -108,7 +110,8 @@ def explain(
     kept = sorted((pair for pair in worth if abs(pair[1]) > LEAST_SHARE * largest), key=lambda pair: -abs(pair[1]))
     links = tuple(Link(one, part, _link_text(one, part, key), _laws(one)) for one, part in kept)
     rest = value - middle - sum(link.part for link in links)
-    return Explanation(key, value, middle, source, links, rest, _sentence(key, value - middle, links, rest))
+    head = _head(key, value - middle)
+    return Explanation(key, value, middle, source, links, rest, head, _sentence(key, head, links, rest))
 
 
 def _outcomes(recipe: Recipe) -> Mapping[str, float]:
@@ -171,21 +174,24 @@ _MORE_LESS = {
 }
 
 
-def _sentence(key: str, away: float, links: tuple[Link, ...], rest: float) -> str:
+def _head(key: str, away: float) -> str:
     decimals = _decimals(key)
     unit = "" if key.startswith("ph") else " " + say("points") if key.endswith("_pct") else f" {quantity(key).unit}"
     more, less = _MORE_LESS.get(key, (mark("more"), mark("less")))
     if abs(away) < 0.5 * 10.0**-decimals:
-        head = say("At the middle of the style")
-    else:
-        head = say(
-            "{away:.{decimals}f}{unit} {more} than the middle of the style",
-            away=abs(away),
-            decimals=decimals,
-            unit=unit,
-            more=word(more if away > 0.0 else less),
-        )
+        return say("At the middle of the style")
+    return say(
+        "{away:.{decimals}f}{unit} {more} than the middle of the style",
+        away=abs(away),
+        decimals=decimals,
+        unit=unit,
+        more=word(more if away > 0.0 else less),
+    )
+
+
+def _sentence(key: str, head: str, links: tuple[Link, ...], rest: float) -> str:
+    decimals = _decimals(key)
     tail = [link.text for link in links]
     if abs(rest) >= 0.5 * 10.0**-decimals or not links:
         tail.append(say("milk, doses and the rest {signed}", signed=_signed(rest, decimals)))
-    return f"{head}: {', '.join(tail)}."
+    return say("{head}: {parts}.", head=head, parts=", ".join(tail))

@@ -28,8 +28,10 @@ def installed(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def test_data_travels_with_the_packages(installed: Path) -> None:
     for package in ("designer", "widgets", "styles", "example_recipes"):
-        for data in (ROOT / package).rglob("*.toml"):
-            assert (installed / data.relative_to(ROOT)).read_bytes() == data.read_bytes()
+        for kind in ("*.toml", "*.ts", "*.qm"):
+            for data in (ROOT / package).rglob(kind):
+                assert (installed / data.relative_to(ROOT)).read_bytes() == data.read_bytes()
+    assert list((installed / "designer" / "translations").glob("*.qm"))
     assert not (installed / "tests").exists()
 
 

@@ -11,6 +11,7 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from designer.forecast import Forecast
+from designer.language import number
 from widgets import wording
 from widgets.make_curve.path import Array, polygon, stroke, thinned
 from widgets.make_curve.vat import nice_marks
@@ -162,7 +163,7 @@ class Curves(QWidget):
         for hour in nice_marks(0.0, self.end_min / 60.0, rect.width(), 46.0):
             x = rect.left() + hour * 60.0 / self.end_min * rect.width()
             painter.setPen(dress.ink(c.soft))
-            text = f"{hour:g} h"
+            text = f"{number(hour)} h"
             wide = dress.width(text, self.role)
             at = min(max(x - wide / 2.0, 0.0), self.width() - wide - 1.0)
             painter.drawText(QPointF(at, self.height() - self._foot + 16.0), text)
@@ -228,7 +229,7 @@ class Curves(QWidget):
             painter.setPen(dress.ink(c.soft))
             box = QRectF(0.0, y - 10.0, rect.left() - 7.0, 20.0)
             if rect.top() + 4.0 <= y <= rect.bottom() - 4.0:
-                painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, f"{value:g}")
+                painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, number(value))
         for hour in nice_marks(0.0, self.end_min / 60.0, rect.width(), 46.0):
             x = round(rect.left() + hour * 60.0 / self.end_min * rect.width()) + 0.5
             painter.setPen(QPen(dress.ink(c.grid), 1.0))
@@ -262,7 +263,7 @@ class Curves(QWidget):
         said = []
         for made in self.makes:
             value = made.trace.at(column, self.minute) if self.minute <= made.trace.time_min[-1] else float("nan")
-            said.append(f"{value:.{decimals}f}" if np.isfinite(value) else "\u2013")
+            said.append(number(value, f".{decimals}f") if np.isfinite(value) else "\u2013")
         words = f"{wording.length(self.minute)}:  {'  ·  '.join(said)}"
         painter.setPen(dress.ink(c.ink))
         painter.drawText(QPointF(rect.right() - dress.width(words, self.role), base), words)

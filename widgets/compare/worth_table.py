@@ -181,7 +181,7 @@ class WorthTable(QTreeWidget):
         for one in own:
             stage = pair.left or pair.right
             inside = len(one.steps) == 1 and stage is not None and one.steps[0].of == stage.title
-            words = one.sentence.removeprefix(f"{stage.title}: ") if inside and stage is not None else one.sentence
+            words = one.steps[0].change if inside else one.sentence
             self._difference(top, one, words, largest)
         return top
 

@@ -13,21 +13,20 @@ from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from designer.recipe.field import FieldMeta
+from designer.language import number, spoken
+from designer.recipe.field import FieldMeta, choice
 from designer.recipe.sure import asked
 from designer.units import UnitError, convert, parse, show
 
 
 def words(text: str) -> str:
-    """A label of the document in the maker's language."""
-    return QCoreApplication.translate("Field", text)
+    """A choice of the document in the maker's language."""
+    return choice(text)
 
 
 def title(meta: FieldMeta) -> str:
     """What a field is called: its label, or the key it has in the file where it has no label of its own."""
-    plain = meta.name.replace("_", " ")
-    label = meta.key.replace("_", " ") if meta.label == plain and meta.key else meta.label
-    text = words(label)
+    text = meta.label
     return text if text.startswith("pH") else text[:1].upper() + text[1:]
 
 
@@ -70,8 +69,8 @@ class Editor(QWidget):
 
     def _settle(self, field: QWidget) -> None:
         field.setAccessibleName(title(self.meta))
-        field.setAccessibleDescription(words(self.meta.help))
-        field.setToolTip(words(self.meta.help))
+        field.setAccessibleDescription(self.meta.help)
+        field.setToolTip(self.meta.help)
         field.installEventFilter(self)
         self.setFocusProxy(field)
         self._column.addWidget(field)
@@ -171,7 +170,7 @@ class TextEditor(Editor):
             return None
         if self.meta.kind:
             gallon = "us" if self.system == "us" else None
-            return parse(text, self.meta.kind, gallon=gallon).value
+            return parse(text, self.meta.kind, gallon=gallon, comma=spoken().comma).value
         if self.meta.shape == "number":
             if not text.isdecimal():
                 raise UnitError(QCoreApplication.translate("Form", "This is a whole number."))
@@ -231,7 +230,7 @@ def display_step(meta: FieldMeta, system: str) -> str:
     if not meta.kind or not meta.step:
         return ""
     if meta.kind == "temperature" and system == "us":
-        return f"{convert(meta.step, 'temperature_difference', '°F'):.1f} °F"
+        return f"{number(convert(meta.step, 'temperature_difference', '°F'), '.1f')} °F"
     kind = "temperature_difference" if meta.kind == "temperature" else meta.kind
     return show(meta.step, kind, system="us" if system == "us" else "metric")
 
@@ -241,4 +240,4 @@ def explained(meta: FieldMeta, system: str) -> str:
     span, step = range_words(meta, system), display_step(meta, system)
     if span and step:
         span = QCoreApplication.translate("Form", "{0}, step {1}").format(span, step)
-    return "   ".join(text for text in (words(meta.help), f"({span})" if span else "", meta.source) if text)
+    return "   ".join(text for text in (meta.help, f"({span})" if span else "", meta.source) if text)

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from designer.language import number, word
 from designer.recipe import edit as edits
 from designer.recipe.document import Addition, Coat, Form, MilkSource, Recipe, Starter, Vat
 from designer.recipe.error import RecipeError
@@ -152,11 +153,11 @@ class MilkPlace(QWidget):
         for one in recipe.milks:
             made.append((0, one.id, one, one.name or words(one.species), one.id if len(recipe.milks) > 1 else ""))
         for starter in recipe.starters:
-            made.append((1, starter.id, starter, starter.name or words(starter.kind).replace("_", " "), starter.id))
+            made.append((1, starter.id, starter, starter.name or words(starter.kind), starter.id))
         made.append((1, "form", recipe.form or Form(diameter_mm=100.0, height_mm=80.0), self.tr("Form"), ""))
         made.append((1, "coat", recipe.coat or Coat(), self.tr("Rind or coat"), ""))
         for addition in recipe.additions:
-            title = addition.name or words(addition.what).replace("_", " ")
+            title = addition.name or words(addition.what)
             made.append((2, addition.id, addition, title, addition.id))
         return made
 
@@ -178,8 +179,9 @@ class MilkPlace(QWidget):
         text = self.tr("In the vat: {0} kg, fat {1} %, casein {2} %, lactose {3} %, pH {4}")
         self._blend.setText(
             text.format(
-                f"{milk.mass_kg:.1f}", f"{milk.fat / 10:.2f}", f"{milk.casein / 10:.2f}", f"{milk.lactose / 10:.2f}",
-                f"{milk.ph:.2f}",
+                number(milk.mass_kg, '.1f'), number(milk.fat / 10, '.2f'), number(milk.casein / 10, '.2f'),
+                number(milk.lactose / 10, '.2f'),
+                number(milk.ph, '.2f'),
             )
         )  # fmt: skip
 
@@ -233,7 +235,7 @@ class MilkPlace(QWidget):
             card.form.complain(name, error.sentence)
             return
         card.form.complain(name, "")
-        self.session.commit(recipe, words(name.replace("_", " ")), key=(key, name) if nudged else None)
+        self.session.commit(recipe, word(name.replace("_", " "), "field"), key=(key, name) if nudged else None)
 
     def _kept(self, make: Callable[[Recipe], Recipe], text: str) -> None:
         try:

@@ -22,7 +22,7 @@ SHOWN_SHAPES = frozenset({"quantity", "text", "choice", "yes", "number"})
 def plain_choices(part: Model, meta: FieldMeta) -> list[tuple[Any, str]]:
     """The choices a field names itself."""
     made: list[tuple[Any, str]] = [(None, "\u2013")] if meta.optional else []
-    return made + [(one, words(one.replace("_", " "))) for one in meta.choices]
+    return made + [(one, words(one)) for one in meta.choices]
 
 
 def _is_choice(meta: FieldMeta) -> bool:
@@ -120,7 +120,7 @@ class PartForm(QWidget):
             label = QLabel(title(meta), self)
             label.setProperty("role", "soft")
             label.setBuddy(editor)
-            label.setToolTip(words(meta.help))
+            label.setToolTip(meta.help)
             label.setWordWrap(True)
             label.setFixedWidth(LABEL_PX)
             self._grid.addWidget(label, row, 0, Qt.AlignmentFlag.AlignTop)

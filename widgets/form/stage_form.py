@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QSignalBlocker, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from designer.language import word
 from designer.recipe import edit as edits
 from designer.recipe.document import Recipe
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
@@ -22,14 +23,14 @@ from widgets.theme import apply as dress
 FOLLOW_MS = 60
 """How often the form follows a drag; curves, outcomes and verdict follow in every frame."""
 BY_WORDS = {
-    "time": "after a time",
-    "temperature": "at a temperature",
-    "ph": "at a pH",
-    "acidity": "at an acidity",
-    "floc_multiple": "at a multiple of flocculation",
-    "firmness": "at a firmness",
-    "whey_off": "when so much whey is off",
-    "feel": "by feel",
+    "time": QT_TRANSLATE_NOOP("Form", "after a time"),
+    "temperature": QT_TRANSLATE_NOOP("Form", "at a temperature"),
+    "ph": QT_TRANSLATE_NOOP("Form", "at a pH"),
+    "acidity": QT_TRANSLATE_NOOP("Form", "at an acidity"),
+    "floc_multiple": QT_TRANSLATE_NOOP("Form", "at a multiple of flocculation"),
+    "firmness": QT_TRANSLATE_NOOP("Form", "at a firmness"),
+    "whey_off": QT_TRANSLATE_NOOP("Form", "when so much whey is off"),
+    "feel": QT_TRANSLATE_NOOP("Form", "by feel"),
 }
 # On what an acidity or pH is read where the maker has not said: by what there is at that stage.
 OF_FIRST = {"ripen": "milk", "lactic_set": "milk", "set": "milk", "acid_heat": "milk"}
@@ -185,12 +186,12 @@ class StageForm(QWidget):
             return
         stage = self.stage
         self._title.setText(wording.stage_name(stage.name, stage.kind).capitalize())
-        self._title.setToolTip(words(type(stage).HELP))
+        self._title.setToolTip(word(type(stage).HELP, "stage"))
         self._write_when()
         with QSignalBlocker(self._by):
             self._by.clear()
             for by in type(stage).ENDS:
-                self._by.addItem(words(BY_WORDS[by]), by)
+                self._by.addItem(QCoreApplication.translate("Form", BY_WORDS[by]), by)
             self._by.setCurrentIndex(self._by.findData(stage.end.by))
         self._end.put_end(stage.end, self.system)
         self._own.put(stage, self.system, hide=frozenset({"kind"}))
@@ -227,7 +228,7 @@ class StageForm(QWidget):
         given = [one for one in (*recipe.starters, *recipe.additions) if one.at == stage_id]
         self._keep_forms("given", len(given), self._given)
         for index, one in enumerate(given):
-            name = one.name or words(getattr(one, "what", None) or one.kind).replace("_", " ")
+            name = one.name or words(getattr(one, "what", None) or one.kind)
             form = self._form(f"given{index}", self._given, self.tr("Goes in: {0}").format(name))
             only = [
                 meta.name
@@ -270,7 +271,9 @@ class StageForm(QWidget):
             form.complain(name, error.sentence)
             return
         form.complain(name, "")
-        label = title(form.editors[name].meta).lower() if name in form.editors else words(name)
+        label = (
+            title(form.editors[name].meta).lower() if name in form.editors else word(name.replace("_", " "), "field")
+        )
         text = QCoreApplication.translate("Form", "{0} of {1}").format(label, self.stage.title)
         self.session.commit(recipe, text, key=(self.session.chosen, name) if nudged else None)
 

@@ -11,6 +11,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLineF, QPointF,
 from PySide6.QtGui import QPainter, QPen
 
 from designer.forecast import Forecast
+from designer.language import number
 from widgets.make_curve.frame import Frame, Scale
 from widgets.make_curve.gates import Mark
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
@@ -214,7 +215,7 @@ def _grid(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF) -> None:
         if rect.top() + 2 <= y <= rect.bottom() - 2:
             painter.setPen(frame.colour("soft"))
             box = QRectF(0, y - 10, rect.left() - 8, 20)
-            painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, f"{value:g}")
+            painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, number(value))
     painter.setPen(QPen(frame.colour("line"), 1.0))
     painter.drawLine(QLineF(rect.left(), rect.bottom() + 0.5, rect.right(), rect.bottom() + 0.5))
 
@@ -227,7 +228,7 @@ def _right_marks(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF, pa
         y = scale.y(value)
         if rect.top() + 2 <= y <= rect.bottom() - 2:
             box = QRectF(rect.right() + 6, y - 10, 40, 20)
-            painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, f"{value:g}")
+            painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, number(value))
 
 
 def _stage_lines(painter: QPainter, frame: Frame, rect: QRectF) -> None:
@@ -279,7 +280,7 @@ def value_text(frame: Frame, curve: Curve, minute: float) -> str:
     if not bool(_drawn(frame, frame.forecast, curve)[nearest]):
         return "\u2013"
     decimals = 2 if curve.column.startswith("ph") or curve.column == "salt_pct" else 1
-    text = f"{trace.at(curve.column, minute):.{decimals}f}"
+    text = number(trace.at(curve.column, minute), f".{decimals}f")
     if curve.unit:
         text += f" {curve.unit}"
     bands = frame.forecast.bands
@@ -287,5 +288,5 @@ def value_text(frame: Frame, curve: Curve, minute: float) -> str:
         low = float(np.interp(minute, trace.time_min, bands.low[curve.column]))
         high = float(np.interp(minute, trace.time_min, bands.high[curve.column]))
         if high - low > 10.0**-decimals:
-            text += f"  {low:.{decimals}f}\u2013{high:.{decimals}f}"
+            text += f"  {number(low, f'.{decimals}f')}–{number(high, f'.{decimals}f')}"
     return text

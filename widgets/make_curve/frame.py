@@ -15,6 +15,7 @@ from PySide6.QtCore import QCoreApplication, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF
 
 from designer.forecast import Forecast
+from designer.language import number
 from widgets import wording
 from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.path import stage_edges
@@ -72,16 +73,16 @@ def end_text(end: Any, length_min: float, system: str) -> str:
         text = wording.length(length_min)
         return QCoreApplication.translate("Ends", "{0}, by feel").format(text) if by == "feel" else text
     if by == "ph":
-        return QCoreApplication.translate("Ends", "pH {0}").format(f"{value:.2f}")
+        return QCoreApplication.translate("Ends", "pH {0}").format(number(value, ".2f"))
     if by == "temperature":
         return wording.figure("temperature_c", value, system)
     if by == "floc_multiple":
-        return QCoreApplication.translate("Ends", "{0} × floc").format(f"{value:.2g}")
+        return QCoreApplication.translate("Ends", "{0} × floc").format(number(value, ".2g"))
     if by == "acidity":
-        return QCoreApplication.translate("Ends", "{0} % acid").format(f"{value:.2f}")
+        return QCoreApplication.translate("Ends", "{0} % acid").format(number(value, ".2f"))
     if by == "firmness":
-        return QCoreApplication.translate("Ends", "{0} Pa").format(f"{value:.0f}")
-    return QCoreApplication.translate("Ends", "{0} % whey off").format(f"{value:.0f}")
+        return QCoreApplication.translate("Ends", "{0} Pa").format(number(value, ".0f"))
+    return QCoreApplication.translate("Ends", "{0} % whey off").format(number(value, ".0f"))
 
 
 def phases(kinds: Iterable[str]) -> list[str]:

@@ -13,6 +13,7 @@ from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from designer.judge.verdict import CURVE, MET, NEAR, NOT_MET, Row, Verdict
+from designer.language import number, word
 from designer.quantities import quantity
 from widgets.make_curve.frame import Frame, Scale
 from widgets.theme import apply as dress
@@ -47,15 +48,15 @@ class Mark:
         decimals = quantity(self.curve).decimals
         if round(abs(self.off), decimals) == 0.0:
             decimals += 1
-        text = f"{abs(self.off):.{decimals}f}"
+        text = number(abs(self.off), f".{decimals}f")
         if self.off > 0:
             return QCoreApplication.translate("Gate", "{0} above").format(text)
         return QCoreApplication.translate("Gate", "{0} below").format(text)
 
     def sentence(self) -> str:
         """The gate in full, for the tooltip."""
-        text = f"{self.row.label}: {self.value:.{quantity(self.curve).decimals}f}, {self.row.sentence}"
-        return f"{text}\n{self.row.source} ({self.row.have})"
+        text = f"{self.row.label}: {number(self.value, f'.{quantity(self.curve).decimals}f')}, {self.row.sentence}"
+        return f"{text}\n{self.row.source} ({word(self.row.have, 'have')})"
 
 
 def marks(verdict: Verdict | None) -> tuple[Mark, ...]:

@@ -57,11 +57,6 @@ class Grip:
         return self.stage, self.field
 
 
-def words(text: str) -> str:
-    """A label of the document in the maker's language."""
-    return QCoreApplication.translate("Field", text)
-
-
 @lru_cache(maxsize=4096)
 def value_text(kind: str, value: float, system: str) -> str:
     """A value of a kind as text for the eye."""
@@ -199,7 +194,7 @@ def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[
             continue
         label, kind, value, low, high = found
         text = value_text(kind, value, frame.system)
-        longer = f"{words(label)} {text}"
+        longer = f"{label} {text}"
         if dress.width(longer, "note") + 24 < right - left:
             text = longer
         wide = dress.width(text, "note") + 16

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
+from designer.language import number
 from widgets import wording
 from widgets.make_curve.curves import PANES, paint_head
 from widgets.make_curve.frame import Block, Frame
@@ -192,7 +193,7 @@ def _vat_head(painter: QPainter, frame: Frame, minute: float | None) -> None:
         if block is not None:
             words.append((block.name, True))
         content = tr("Reading", "of 100 kg milk:  curd {0}  ·  whey in the vat {1}  ·  run off {2}")
-        words.append((content.format(f"{curd:.1f}", f"{whey:.1f}", f"{off:.1f}"), False))
+        words.append((content.format(number(curd, ".1f"), number(whey, ".1f"), number(off, ".1f")), False))
     for text, strong in words:
         used = frame.fonts.strong_metrics if strong else metrics
         if x + used.horizontalAdvance(text) > rect.right() + 40:

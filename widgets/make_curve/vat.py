@@ -14,6 +14,7 @@ from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen
 
 from designer.forecast import Forecast
+from designer.language import number
 from widgets import wording
 from widgets.make_curve import texture
 from widgets.make_curve.frame import OUT, Block, Frame, Scale, phases
@@ -213,7 +214,7 @@ def paint_scale(painter: QPainter, frame: Frame) -> None:
         painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
         painter.setPen(frame.colour("soft"))
         box = QRectF(0, y - 10, rect.left() - 8, 20)
-        painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, f"{shown:g}")
+        painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, number(shown))
 
 
 def nice_marks(low: float, high: float, height_px: float, apart_px: float) -> list[float]:

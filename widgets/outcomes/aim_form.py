@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBox
 
 from designer.judge.aim import Aimed, outcome_changes
 from designer.judge.movable import Movable
+from designer.language import spoken
 from designer.quantities import quantity
 from designer.recipe.document import Recipe
 from designer.units import System, UnitError, parse
@@ -24,7 +25,7 @@ def wanted_value(key: str, text: str) -> float:
     try:
         return float(plain)
     except ValueError:
-        return parse(text, kind).value
+        return parse(text, kind, comma=spoken().comma).value
 
 
 class AimForm(QWidget):

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
+from designer.language import number, word
 from widgets.judging import Judging
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.outcomes.rule_sets import RuleSets
@@ -52,10 +53,10 @@ def range_text(row: Row) -> str:
     """The window of a row in figures."""
     unit = f" {row.unit}" if row.unit else ""
     if row.low is not None and row.high is not None:
-        return f"{row.low:g}{unit}" if row.low == row.high else f"{row.low:g}\u2013{row.high:g}{unit}"
+        return f"{number(row.low)}{unit}" if row.low == row.high else f"{number(row.low)}–{number(row.high)}{unit}"
     if row.low is not None:
-        return f"\u2265 {row.low:g}{unit}"
-    return f"\u2264 {row.high:g}{unit}" if row.high is not None else ""
+        return f"≥ {number(row.low)}{unit}"
+    return f"≤ {number(row.high)}{unit}" if row.high is not None else ""
 
 
 class CheckPlace(QWidget):
@@ -142,10 +143,11 @@ class CheckPlace(QWidget):
         top.setFirstColumnSpanned(True)
         for row in rows:
             decimals = 2 if row.unit in ("", "°C/min") else 1
-            value = "" if row.value is None else f"{row.value:.{decimals}f} {row.unit}".rstrip()
+            value = "" if row.value is None else f"{number(row.value, f'.{decimals}f')} {row.unit}".rstrip()
             label = row.label if row.label.startswith("pH") else row.label[:1].upper() + row.label[1:]
             how = f"{state_words(row.state)}: {row.sentence}"
-            source = f"{row.rule}; {row.source} ({row.have})" if row.rule else f"{row.source} ({row.have})"
+            source = f"{row.source} ({word(row.have, 'have')})"
+            source = f"{row.rule}; {source}" if row.rule else source
             item = QTreeWidgetItem([label, value, range_text(row), how, source])
             item.setIcon(3, state_icon(row.state))
             item.setForeground(3, QBrush(QColor(getattr(dress.colours(), COLOUR[row.state]))))

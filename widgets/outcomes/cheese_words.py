@@ -9,8 +9,10 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from designer.forecast import Caution, Forecast
-from designer.judge.coat import AGAINST, NAMES, SUITS, CoatAdvice, Condition, Option, Point, advise
+from designer.judge.coat import AGAINST, SUITS, CoatAdvice, Condition, Option, Point, advise, name_of
 from designer.judge.verdict import MET, NEAR, NOT_MET
+from designer.language import number
+from designer.language import word as told
 from designer.make import texture
 from designer.make.texture import Because, Texture, Word
 from styles.reader import Style
@@ -68,7 +70,7 @@ def lines(of: Cheese) -> tuple[Line, ...]:
     if of.body is not None:
         said[BODY] = ", ".join(word.said for word in of.body.words)
     if of.coat is not None and of.coat.knit is not None:
-        said[KNIT] = of.coat.knit.word
+        said[KNIT] = of.coat.knit.said
     if of.coat is not None and of.coat.options:
         said[COAT] = _coat_words(of.coat)
     if of.cautions:
@@ -82,7 +84,7 @@ def lines(of: Cheese) -> tuple[Line, ...]:
 
 def _coat_words(advice: CoatAdvice) -> str:
     one = advice.chosen if advice.chosen is not None else advice.options[0]
-    return f"{NAMES[one.coat]} {_stance(one)}"
+    return f"{name_of(one.coat)} {_stance(one)}"
 
 
 def _stance(one: Option) -> str:
@@ -136,23 +138,26 @@ class WordsPage(QWidget):
 
     def _because(self, one: Because) -> Fold:
         details = [
-            tr("Here it is {0}.").format(one.turns) if one.turns else "", one.rule.change and f"{one.rule.change}.",
-            f"{one.rule.source} ({one.rule.have})",
+            tr("Here it is {0}.").format(one.turns) if one.turns else "",
+            f"{told(one.rule.change, 'texture')}." if one.rule.change else "",
+            f"{one.rule.source} ({told(one.rule.have, 'have')})",
         ]  # fmt: skip
-        return Fold(one.rule.says, "\n".join(filter(None, details)), second=", ".join(one.figures), parent=self)
+        return Fold(
+            told(one.rule.says, "texture"), "\n".join(filter(None, details)), second=", ".join(one.figures), parent=self
+        )
 
     # ---- knit
 
     def _knit(self, advice: CoatAdvice) -> list[QWidget]:
         knit = advice.knit
         assert knit is not None
-        made: list[QWidget] = [note(self, knit.sentence.partition("; what")[0].partition(":")[0].rstrip(".") + ".")]
+        made: list[QWidget] = [note(self, tr("The cheese is likely {0}.").format(knit.said))]
         for one in knit.reasons:
-            details = f"{one.source} ({one.have})"
+            details = f"{one.source} ({told(one.have, 'have')})"
             text = f"{one.text[:1].upper()}{one.text[1:]}"
             mend = tr("Mend: {0}").format(one.remedy)
-            made.append(Fold(text, details, value=f"−{one.lost:.2f}", second=mend, parent=self))
-        meanwhile = [self._point(point) for point in advice.meanwhile if not point.text.startswith("next time")]
+            made.append(Fold(text, details, value=f"−{number(one.lost, '.2f')}", second=mend, parent=self))
+        meanwhile = [self._point(point) for point in advice.meanwhile if not point.next_time]
         if meanwhile:
             made += [heading(self, tr("Meanwhile")), *meanwhile]
         return made
@@ -163,7 +168,8 @@ class WordsPage(QWidget):
         made: list[QWidget] = [note(self, advice.sentence)]
         first = advice.chosen if advice.chosen is not None else advice.options[0]
         for one in (first, *(other for other in advice.options if other is not first)):
-            name = f"{NAMES[one.coat][:1].upper()}{NAMES[one.coat][1:]}"
+            name = name_of(one.coat)
+            name = name[:1].upper() + name[1:]
             planned = tr(", as planned") if one is advice.chosen else ""
             made.append(heading(self, f"{name} – {_stance(one)}{planned}"))
             made += [self._condition(each) for each in (one.conditions if one is first else one.open_conditions)]
@@ -175,12 +181,12 @@ class WordsPage(QWidget):
 
     def _condition(self, one: Condition) -> Fold:
         state = {True: MET, False: NOT_MET}.get(one.met, NEAR) if one.met is not None else NEAR
-        details = "\n".join(filter(None, (*one.figures, f"{one.source} ({one.have})")))
+        details = "\n".join(filter(None, (*one.figures, f"{one.source} ({told(one.have, 'have')})")))
         second = "" if one.met else one.todo if one.met is False else tr("look on the day: {0}").format(one.todo)
         return Fold(f"{one.text[:1].upper()}{one.text[1:]}", details, second=second, state=state, parent=self)
 
     def _point(self, one: Point) -> Fold:
-        details = "\n".join(filter(None, (*one.figures, f"{one.source} ({one.have})")))
+        details = "\n".join(filter(None, (*one.figures, f"{one.source} ({told(one.have, 'have')})")))
         return Fold(f"{one.text[:1].upper()}{one.text[1:]}", details, parent=self)
 
     # ---- cautions

@@ -7,6 +7,7 @@ from typing import Final
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from designer.forecast import Outcome
+from designer.language import number
 from designer.quantities import quantity
 from designer.units import show
 from widgets import wording
@@ -37,7 +38,7 @@ def value_words(key: str, value: float, system: str) -> str:
     if what.kind == "mass":
         return show(value, "mass", system="us" if system == "us" else "metric", decimals=None if system == "us" else 2)
     unit = UNIT.get(key, what.unit)
-    return f"{value:.{what.decimals}f} {unit}".rstrip()
+    return f"{number(value, f'.{what.decimals}f')} {unit}".rstrip()
 
 
 def band_words(key: str, outcome: Outcome, system: str) -> str:
@@ -45,7 +46,7 @@ def band_words(key: str, outcome: Outcome, system: str) -> str:
     what = quantity(key)
     if what.kind in ("mass",):
         return ""
-    low, high = f"{outcome.low:.{what.decimals}f}", f"{outcome.high:.{what.decimals}f}"
+    low, high = number(outcome.low, f".{what.decimals}f"), number(outcome.high, f".{what.decimals}f")
     if low == high:
         return ""
     if what.kind == "duration" and outcome.high >= 60:
@@ -62,4 +63,4 @@ def change_words(key: str, change: float, system: str) -> str:
         return f"{sign}{words}"
     unit = {"percent": ""}.get(what.kind, UNIT.get(key, what.unit if what.kind in ("duration", "pressure") else ""))
     decimals = what.decimals + 1 if what.decimals < 3 else 3
-    return f"{sign}{abs(change):.{decimals}f} {unit}".rstrip()
+    return f"{sign}{number(abs(change), f'.{decimals}f')} {unit}".rstrip()

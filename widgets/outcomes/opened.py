@@ -11,6 +11,7 @@ from designer.forecast import Outcome
 from designer.judge.explain import Explanation, Link
 from designer.judge.levers import Lever
 from designer.judge.verdict import Row
+from designer.language import word
 from designer.units import System
 from widgets.outcomes.aim_form import AimForm
 from widgets.outcomes.check_place import range_text
@@ -131,7 +132,7 @@ class OpenedOutcome(QWidget):
         return f"{state_words(row.state)}: {row.sentence}"
 
     def _row(self, row: Row) -> Fold:
-        details = "\n".join(text for text in (f"{row.source} ({row.have})", row.note) if text)
+        details = "\n".join(text for text in (f"{row.source} ({word(row.have, 'have')})", row.note) if text)
         return Fold(
             self._window(row), details, value=range_text(row), second=self._sentence(row), state=row.state, parent=self
         )
@@ -154,7 +155,7 @@ class OpenedOutcome(QWidget):
             self._why.setText(self.tr("No middle of a style is known for it, so there is nothing to hold it against."))
             self.links.put(())
             return
-        self._why.setText(f"{why.sentence.partition(': ')[0].removesuffix('.')}.")
+        self._why.setText(f"{why.head}.")
         rest = Fold(
             self.tr("Milk, doses and all the style does not speak of"),
             self.tr("What is left when the parts above are taken from the whole: {0} here, {1} at the middle.").format(
@@ -168,8 +169,10 @@ class OpenedOutcome(QWidget):
         setting = link.ranged.setting
         there, usual = setting.shown(system=self.system), setting.shown(link.ranged.middle, self.system)
         window = link.ranged.window
-        laws = [f"{law.name.replace('_', ' ')}: {law.value}\n{law.source} ({law.have})" for law in link.laws]
-        laws.append(self.tr("Usual range: {0} ({1})").format(window.source, window.have))
+        laws = [
+            f"{law.name.replace('_', ' ')}: {law.value}\n{law.source} ({word(law.have, 'have')})" for law in link.laws
+        ]
+        laws.append(self.tr("Usual range: {0} ({1})").format(window.source, word(window.have, "have")))
         return Fold(
             setting.title, "\n\n".join(laws), value=change_words(self.key, link.part, self.system),
             second=self.tr("{0} instead of {1}").format(there, usual), parent=self,

@@ -23,6 +23,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from designer.judge.verdict import CLASS, LIMIT, MAKE, MET, NEAR, NOT_MET, QUALITY, Row
+from designer.language import word
 from designer.quantities import quantity
 from widgets.outcomes.figures import band_words, label_of, value_words
 from widgets.outcomes.fold import paint_chevron
@@ -373,7 +374,12 @@ class OutcomeList(QWidget):
         if line.band:
             lines.append(self.tr("8 in 10 makes within {0}").format(line.band))
         if line.row is not None:
-            lines += [line.row.rule, line.row.sentence, f"{line.row.source} ({line.row.have})", line.row.note]
+            lines += [
+                line.row.rule,
+                line.row.sentence,
+                f"{line.row.source} ({word(line.row.have, 'have')})",
+                line.row.note,
+            ]
         lines.append(line.outside)
         return "\n".join(text for text in lines if text)
 

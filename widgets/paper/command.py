@@ -6,7 +6,9 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QApplication
 
+from designer.language import spoken
 from designer.plan.sheet import Sheet
+from widgets import language
 from widgets.paper.draw import write_pdf
 
 _application: QApplication | None = None
@@ -17,4 +19,5 @@ def write_plan(sheet: Sheet, path: Path) -> int:
     global _application
     if QApplication.instance() is None:
         _application = QApplication(["curdwright"])
+        language.install(_application, spoken().key)
     return write_pdf(sheet, path)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from pathlib import Path
 
-from PySide6.QtCore import QFile, QIODevice, QLineF, QMarginsF, QPointF, QSaveFile, QSizeF, Qt
+from PySide6.QtCore import QCoreApplication, QFile, QIODevice, QLineF, QMarginsF, QPointF, QSaveFile, QSizeF, Qt
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPainterPath, QPdfWriter, QPen, QPolygonF
 
 from designer.plan.sheet import Paper, Point, Sheet
@@ -32,7 +32,7 @@ def write_pdf(sheet: Sheet, path: Path) -> int:
     writer = QPdfWriter(file)
     writer.setPageLayout(page_layout(sheet.paper))
     writer.setResolution(1200)
-    writer.setTitle(f"{sheet.title}: plan of the make")
+    writer.setTitle(QCoreApplication.translate("Paper", "{0}: plan of the make").format(sheet.title))
     writer.setCreator("Curdwright")
     pages = layout(sheet)
     painter = QPainter()

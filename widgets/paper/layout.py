@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections import deque
 
+from PySide6.QtCore import QCoreApplication
+
 from designer.plan.sheet import MARGIN_MM, PUNCH_MM, Section, Sheet
 from widgets.paper import ink
 from widgets.paper.marks import Page
@@ -126,7 +128,9 @@ def _head(sheet: Sheet, width: float) -> Piece:
 def _foot(page: Page, sheet: Sheet, number: int, count: int) -> None:
     base = sheet.paper.height_mm - MARGIN_MM - ink.line_mm(FOOT_PT)
     right = PUNCH_MM + sheet.paper.inner_width_mm
-    where = f"page {number} of {count}" + ("  (goes on)" if number < count else "")
+    where = QCoreApplication.translate("Paper", "page {0} of {1}").format(number, count)
+    if number < count:
+        where += QCoreApplication.translate("Paper", "  (goes on)")
     page.words(sheet.foot, PUNCH_MM, base, FOOT_PT)
     page.words(where, right - ink.width_mm(where, FOOT_PT, True), base, FOOT_PT, True)
     page.line(PUNCH_MM, base - 0.6, right, base - 0.6, 0.3)

@@ -1,0 +1,9222 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr">
+<context>
+    <name>Actions</name>
+    <message>
+        <source>&amp;About Curdwright</source>
+        <translation>À &amp;propos de Curdwright</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Sombre</translation>
+    </message>
+    <message>
+        <source>&amp;Duplicate stage</source>
+        <translation>&amp;Dupliquer l'étape</translation>
+    </message>
+    <message>
+        <source>&amp;House style…</source>
+        <translation>Style &amp;maison…</translation>
+    </message>
+    <message>
+        <source>&amp;Keys and gestures</source>
+        <translation>&amp;Touches et gestes</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Clair</translation>
+    </message>
+    <message>
+        <source>&amp;Metric units</source>
+        <translation>Unités &amp;métriques</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>&amp;Ouvrir…</translation>
+    </message>
+    <message>
+        <source>&amp;Plan and print…</source>
+        <translation>&amp;Fiche et impression…</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Quitter</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Remove stage</source>
+        <translation>&amp;Retirer l'étape</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Enregistrer</translation>
+    </message>
+    <message>
+        <source>&amp;Split stage in the middle</source>
+        <translation>&amp;Couper l'étape au milieu</translation>
+    </message>
+    <message>
+        <source>&amp;US units</source>
+        <translation>Unités &amp;américaines</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Comme le &amp;système</translation>
+    </message>
+    <message>
+        <source>Decimal &amp;comma</source>
+        <translation>&amp;Virgule décimale</translation>
+    </message>
+    <message>
+        <source>Decimal &amp;point</source>
+        <translation>&amp;Point décimal</translation>
+    </message>
+    <message>
+        <source>Decimal mark of the &amp;language</source>
+        <translation>Nombres selon la &amp;langue</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>English</translation>
+    </message>
+    <message>
+        <source>Français</source>
+        <translation>Français</translation>
+    </message>
+    <message>
+        <source>High &amp;contrast</source>
+        <translation>&amp;Contraste élevé</translation>
+    </message>
+    <message>
+        <source>Language of the &amp;system</source>
+        <translation>Langue du &amp;système</translation>
+    </message>
+    <message>
+        <source>Later stages move along</source>
+        <translation>Les étapes suivantes sont décalées</translation>
+    </message>
+    <message>
+        <source>Move stage &amp;earlier</source>
+        <translation>Avancer l'étape d'un &amp;rang</translation>
+    </message>
+    <message>
+        <source>Move stage &amp;later</source>
+        <translation>&amp;Reculer l'étape d'un rang</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Enregistrer &amp;sous…</translation>
+    </message>
+    <message>
+        <source>Select the &amp;next stage</source>
+        <translation>Choisir l'étape &amp;suivante</translation>
+    </message>
+    <message>
+        <source>Select the &amp;previous stage</source>
+        <translation>Choisir l'étape &amp;précédente</translation>
+    </message>
+    <message>
+        <source>Show the &amp;make day</source>
+        <translation>Montrer la &amp;journée de fabrication</translation>
+    </message>
+    <message>
+        <source>Show the &amp;whole make</source>
+        <translation>Montrer &amp;toute la fabrication</translation>
+    </message>
+    <message>
+        <source>Show the selected &amp;stage</source>
+        <translation>Montrer l'étape &amp;choisie</translation>
+    </message>
+    <message>
+        <source>The next stage takes up the change</source>
+        <translation>L'étape suivante absorbe le changement</translation>
+    </message>
+    <message>
+        <source>Unfold &amp;firmness and salt</source>
+        <translation>Déplier &amp;fermeté et sel</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>&amp;Agrandir</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>&amp;Réduire</translation>
+    </message>
+</context>
+<context>
+    <name>AimForm</name>
+    <message>
+        <source>Apply</source>
+        <translation>Appliquer</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Chercher</translation>
+    </message>
+    <message>
+        <source>It is so already: {0}.</source>
+        <translation>C'est déjà le cas : {0}.</translation>
+    </message>
+    <message>
+        <source>Leave this as it is, and look for another change</source>
+        <translation>Laisser ceci tel quel et chercher un autre changement</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation>Bloquer</translation>
+    </message>
+    <message>
+        <source>Lock {0}</source>
+        <translation>Bloquer {0}</translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation>Bloqué</translation>
+    </message>
+    <message>
+        <source>Looking for the smallest change…</source>
+        <translation>Recherche du plus petit changement…</translation>
+    </message>
+    <message>
+        <source>Not reached; the nearest is {0}.</source>
+        <translation>Pas atteint ; au plus près : {0}.</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Voulu</translation>
+    </message>
+    <message>
+        <source>Worse: {0}</source>
+        <translation>Moins bon : {0}</translation>
+    </message>
+    <message>
+        <source>{0} wanted</source>
+        <translation>{0} : valeur voulue</translation>
+    </message>
+    <message>
+        <source>{0} → {1} by:</source>
+        <translation>{0} → {1} par :</translation>
+    </message>
+</context>
+<context>
+    <name>Axis</name>
+    <message>
+        <source>clock</source>
+        <translation>heure</translation>
+    </message>
+    <message>
+        <source>elapsed</source>
+        <translation>écoulé</translation>
+    </message>
+    <message>
+        <source>midnight</source>
+        <translation>minuit</translation>
+    </message>
+</context>
+<context>
+    <name>Card</name>
+    <message>
+        <source>Take out</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Take out {0}</source>
+        <translation>Retirer {0}</translation>
+    </message>
+</context>
+<context>
+    <name>Check</name>
+    <message>
+        <source>Class of cheese</source>
+        <translation>Classe de fromage</translation>
+    </message>
+    <message>
+        <source>Limits of law and standard</source>
+        <translation>Limites de la loi et des normes</translation>
+    </message>
+    <message>
+        <source>On the curves</source>
+        <translation>Sur les courbes</translation>
+    </message>
+    <message>
+        <source>Quality windows</source>
+        <translation>Plages de qualité</translation>
+    </message>
+    <message>
+        <source>Usual settings of the make</source>
+        <translation>Réglages usuels de la fabrication</translation>
+    </message>
+</context>
+<context>
+    <name>CheckPlace</name>
+    <message>
+        <source>Check</source>
+        <translation>Contrôle</translation>
+    </message>
+    <message>
+        <source>Check against the style</source>
+        <translation>Contrôle selon le style</translation>
+    </message>
+    <message>
+        <source>Choose a style at the Milk place, and the forecast is checked against it.</source>
+        <translation>Choisissez un style à la place Lait, et la prévision sera contrôlée d'après lui.</translation>
+    </message>
+    <message>
+        <source>Forecast</source>
+        <translation>Prévision</translation>
+    </message>
+    <message>
+        <source>House style…</source>
+        <translation>Style maison…</translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation>Où l'on en est</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>What would make it a …?</source>
+        <translation>Que faudrait-il pour un … ?</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Plage</translation>
+    </message>
+</context>
+<context>
+    <name>Cheese</name>
+    <message>
+        <source>, as planned</source>
+        <translation>, comme prévu</translation>
+    </message>
+    <message>
+        <source>, {0} in 10 makes</source>
+        <translation>, {0} fabrications sur 10</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Corps</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Mises en garde</translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation>Croûte</translation>
+    </message>
+    <message>
+        <source>Here it is {0}.</source>
+        <translation>Ici, c'est {0}.</translation>
+    </message>
+    <message>
+        <source>Knit</source>
+        <translation>Soudure</translation>
+    </message>
+    <message>
+        <source>May blow</source>
+        <translation>Peut gonfler</translation>
+    </message>
+    <message>
+        <source>Meanwhile</source>
+        <translation>En attendant</translation>
+    </message>
+    <message>
+        <source>Mend: {0}</source>
+        <translation>Remède : {0}</translation>
+    </message>
+    <message>
+        <source>The cheese is likely {0}.</source>
+        <translation>Le fromage sera sans doute {0}.</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation>ne convient pas</translation>
+    </message>
+    <message>
+        <source>fairly held</source>
+        <translation>assez sûr</translation>
+    </message>
+    <message>
+        <source>look on the day: {0}</source>
+        <translation>à voir le jour même : {0}</translation>
+    </message>
+    <message>
+        <source>suits</source>
+        <translation>convient</translation>
+    </message>
+    <message>
+        <source>weakly held</source>
+        <translation>peu sûr</translation>
+    </message>
+    <message>
+        <source>well held</source>
+        <translation>bien établi</translation>
+    </message>
+    <message>
+        <source>with care</source>
+        <translation>avec précaution</translation>
+    </message>
+    <message>
+        <source>{0} to heed</source>
+        <translation>{0} à surveiller</translation>
+    </message>
+    <message>
+        <source>{0} to know</source>
+        <translation>{0} à savoir</translation>
+    </message>
+</context>
+<context>
+    <name>Clock</name>
+    <message>
+        <source>am</source>
+        <translation>am</translation>
+    </message>
+    <message>
+        <source>pm</source>
+        <translation>pm</translation>
+    </message>
+</context>
+<context>
+    <name>Compare</name>
+    <message>
+        <source>FDM %</source>
+        <translation>G/S %</translation>
+    </message>
+    <message>
+        <source>Moisture %</source>
+        <translation>Humidité %</translation>
+    </message>
+    <message>
+        <source>Yield kg</source>
+        <translation>Rendement kg</translation>
+    </message>
+    <message>
+        <source>alike</source>
+        <translation>identique</translation>
+    </message>
+    <message>
+        <source>curd moisture</source>
+        <translation>humidité du caillé</translation>
+    </message>
+    <message>
+        <source>pH 24 h</source>
+        <translation>pH 24 h</translation>
+    </message>
+    <message>
+        <source>pH of milk, then curd</source>
+        <translation>pH du lait, puis du caillé</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>{0} changes that make sense only together</source>
+        <translation>{0} changements qui n'ont de sens qu'ensemble</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePlace</name>
+    <message>
+        <source>Both makes do the same in every stage.</source>
+        <translation>Les deux fabrications font la même chose à chaque étape.</translation>
+    </message>
+    <message>
+        <source>Choose a difference to take it across into the open make.</source>
+        <translation>Choisissez une différence pour la reprendre dans la fabrication ouverte.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparer</translation>
+    </message>
+    <message>
+        <source>Doses read per 100 kg of milk.</source>
+        <translation>Les doses se lisent pour 100 kg de lait.</translation>
+    </message>
+    <message>
+        <source>Example</source>
+        <translation>Exemple</translation>
+    </message>
+    <message>
+        <source>First 30 hours</source>
+        <translation>30 premières heures</translation>
+    </message>
+    <message>
+        <source>Full line: open make. Broken line: the other.</source>
+        <translation>Trait plein : fabrication ouverte. Trait brisé : l'autre.</translation>
+    </message>
+    <message>
+        <source>None yet: every save keeps a version</source>
+        <translation>Aucune encore : chaque enregistrement garde une version</translation>
+    </message>
+    <message>
+        <source>One difference: {0} ({1}).</source>
+        <translation>Une différence : {0} ({1}).</translation>
+    </message>
+    <message>
+        <source>Open a recipe to compare with</source>
+        <translation>Ouvrir une recette à comparer</translation>
+    </message>
+    <message>
+        <source>Open a recipe…</source>
+        <translation>Ouvrir une recette…</translation>
+    </message>
+    <message>
+        <source>Open another…</source>
+        <translation>En ouvrir une autre…</translation>
+    </message>
+    <message>
+        <source>Put another make beside this one, and every difference says what it is worth in the cheese.</source>
+        <translation>Mettez une autre fabrication à côté de celle-ci : chaque différence dit ce qu'elle vaut dans le fromage.</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Ranger</translation>
+    </message>
+    <message>
+        <source>Saved version</source>
+        <translation>Version enregistrée</translation>
+    </message>
+    <message>
+        <source>Take across</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>Take an example</source>
+        <translation>Prendre un exemple</translation>
+    </message>
+    <message>
+        <source>Taken across: {0}</source>
+        <translation>Repris : {0}</translation>
+    </message>
+    <message>
+        <source>To the press</source>
+        <translation>Jusqu'à la presse</translation>
+    </message>
+    <message>
+        <source>Working out what each difference is worth…</source>
+        <translation>Calcul de ce que vaut chaque différence…</translation>
+    </message>
+    <message>
+        <source>Worth: {0}.</source>
+        <translation>Vaut : {0}.</translation>
+    </message>
+    <message>
+        <source>the other</source>
+        <translation>l'autre</translation>
+    </message>
+    <message>
+        <source>version {0}</source>
+        <translation>version {0}</translation>
+    </message>
+    <message>
+        <source>{0}  against  {1}</source>
+        <translation>{0}  contre  {1}</translation>
+    </message>
+    <message>
+        <source>{0} differences. Most comes from: {1} ({2}).</source>
+        <translation>{0} différences. L'essentiel vient de : {1} ({2}).</translation>
+    </message>
+</context>
+<context>
+    <name>Drag</name>
+    <message>
+        <source>That is as far as it gets before the latest moment.</source>
+        <translation>Il ne va pas plus loin avant la limite de temps.</translation>
+    </message>
+    <message>
+        <source>This end can't be followed in time; type its value instead.</source>
+        <translation>Cette fin ne peut être suivie dans le temps ; tapez plutôt sa valeur.</translation>
+    </message>
+    <message>
+        <source>{0}, was {1}</source>
+        <translation>{0}, était {1}</translation>
+    </message>
+    <message>
+        <source>{0}, was {1} ({2})</source>
+        <translation>{0}, était {1} ({2})</translation>
+    </message>
+    <message>
+        <source>“{0}” ends by a state, so later stages move along.</source>
+        <translation>« {0} » finit sur un état, les étapes suivantes sont donc décalées.</translation>
+    </message>
+    <message>
+        <source>“{0}” would be left with no time.</source>
+        <translation>« {0} » n'aurait plus de durée.</translation>
+    </message>
+</context>
+<context>
+    <name>Ends</name>
+    <message>
+        <source>pH {0}</source>
+        <translation>pH {0}</translation>
+    </message>
+    <message>
+        <source>{0} % acid</source>
+        <translation>{0} % d'acide</translation>
+    </message>
+    <message>
+        <source>{0} % whey off</source>
+        <translation>{0} % de lactosérum écoulé</translation>
+    </message>
+    <message>
+        <source>{0} Pa</source>
+        <translation>{0} Pa</translation>
+    </message>
+    <message>
+        <source>{0} × floc</source>
+        <translation>{0} × floc</translation>
+    </message>
+    <message>
+        <source>{0}, by feel</source>
+        <translation>{0}, au jugé</translation>
+    </message>
+</context>
+<context>
+    <name>FileWork</name>
+    <message>
+        <source>Curdwright</source>
+        <translation>Curdwright</translation>
+    </message>
+    <message>
+        <source>Open recipe</source>
+        <translation>Ouvrir une recette</translation>
+    </message>
+    <message>
+        <source>Save recipe as</source>
+        <translation>Enregistrer la recette sous</translation>
+    </message>
+    <message>
+        <source>“{0}” has changes that are not saved.</source>
+        <translation>« {0} » a des changements non enregistrés.</translation>
+    </message>
+</context>
+<context>
+    <name>Files</name>
+    <message>
+        <source>Recipes ({0})</source>
+        <translation>Recettes ({0})</translation>
+    </message>
+</context>
+<context>
+    <name>Form</name>
+    <message>
+        <source>More settings ({0})</source>
+        <translation>Autres réglages ({0})</translation>
+    </message>
+    <message>
+        <source>This is a whole number.</source>
+        <translation>C'est un nombre entier.</translation>
+    </message>
+    <message>
+        <source>after a time</source>
+        <translation>après un temps</translation>
+    </message>
+    <message>
+        <source>at a firmness</source>
+        <translation>à une fermeté</translation>
+    </message>
+    <message>
+        <source>at a multiple of flocculation</source>
+        <translation>à un multiple de floculation</translation>
+    </message>
+    <message>
+        <source>at a pH</source>
+        <translation>à un pH</translation>
+    </message>
+    <message>
+        <source>at a temperature</source>
+        <translation>à une température</translation>
+    </message>
+    <message>
+        <source>at an acidity</source>
+        <translation>à une acidité</translation>
+    </message>
+    <message>
+        <source>by feel</source>
+        <translation>au jugé</translation>
+    </message>
+    <message>
+        <source>left open</source>
+        <translation>laissé libre</translation>
+    </message>
+    <message>
+        <source>when so much whey is off</source>
+        <translation>quand tant de lactosérum est écoulé</translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation>{1} : {0}</translation>
+    </message>
+    <message>
+        <source>{0} to {1}</source>
+        <translation>{0} à {1}</translation>
+    </message>
+    <message>
+        <source>{0}, step {1}</source>
+        <translation>{0}, pas de {1}</translation>
+    </message>
+</context>
+<context>
+    <name>Gate</name>
+    <message>
+        <source>in</source>
+        <translation>dedans</translation>
+    </message>
+    <message>
+        <source>{0} above</source>
+        <translation>{0} au-dessus</translation>
+    </message>
+    <message>
+        <source>{0} below</source>
+        <translation>{0} au-dessous</translation>
+    </message>
+</context>
+<context>
+    <name>Grip</name>
+    <message>
+        <source>end of {0}</source>
+        <translation>fin de {0}</translation>
+    </message>
+    <message>
+        <source>length of {0}</source>
+        <translation>durée de {0}</translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation>{1} : {0}</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>About Curdwright</source>
+        <translation>À propos de Curdwright</translation>
+    </message>
+    <message>
+        <source>Curdwright designs the make of a cheese: what a recipe will do, how it stands against a style, and the plan to make it by. A forecast is never a certificate.</source>
+        <translation>Curdwright dessine la fabrication d'un fromage : ce que fera une recette, où elle se place par rapport à un style, et la fiche pour la suivre. Une prévision n'est jamais un certificat.</translation>
+    </message>
+    <message>
+        <source>Drag a corner of the line to change a temperature, a rounded figure to change that setting.</source>
+        <translation>Tirez un coin de la ligne pour changer une température, un chiffre arrondi pour changer ce réglage.</translation>
+    </message>
+    <message>
+        <source>Drag a stage's edge to change its length; a diamond ends by a state: drag to ask another.</source>
+        <translation>Tirez le bord d'une étape pour changer sa durée ; un losange finit sur un état : tirez-le pour en demander un autre.</translation>
+    </message>
+    <message>
+        <source>Keys and gestures</source>
+        <translation>Touches et gestes</translation>
+    </message>
+    <message>
+        <source>Shift lets go of round values. Ctrl turns “move along” and “keep the end” round. Esc cancels.</source>
+        <translation>Maj libère des valeurs rondes. Ctrl inverse « décaler » et « garder la fin ». Échap abandonne.</translation>
+    </message>
+    <message>
+        <source>Tab goes from handle to handle; arrows change it, Page Up and Down more, Shift less, Enter types.</source>
+        <translation>Tab va de poignée en poignée ; les flèches la changent, Page préc. et suiv. davantage, Maj moins, Entrée pour taper.</translation>
+    </message>
+    <message>
+        <source>Wheel zooms, with Shift it pans; drag the curves to pan; double-click a stage to see it alone.</source>
+        <translation>La molette agrandit, avec Maj elle déplace ; tirez les courbes pour déplacer ; double-cliquez une étape pour la voir seule.</translation>
+    </message>
+</context>
+<context>
+    <name>HouseStyle</name>
+    <message>
+        <source>Gates on the curves</source>
+        <translation>Jalons sur les courbes</translation>
+    </message>
+    <message>
+        <source>Limits of law and standards, as they are</source>
+        <translation>Limites de la loi et des normes, telles quelles</translation>
+    </message>
+    <message>
+        <source>Limits of your own</source>
+        <translation>Vos propres limites</translation>
+    </message>
+    <message>
+        <source>Usual ranges</source>
+        <translation>Plages usuelles</translation>
+    </message>
+</context>
+<context>
+    <name>Journal</name>
+    <message>
+        <source>The recovery copy can't be written: {0}.</source>
+        <translation>La copie de secours ne peut être écrite : {0}.</translation>
+    </message>
+</context>
+<context>
+    <name>LeverList</name>
+    <message>
+        <source>Being worked out…</source>
+        <translation>Calcul en cours…</translation>
+    </message>
+    <message>
+        <source>Nothing in this make moves it.</source>
+        <translation>Rien dans cette fabrication n'agit dessus.</translation>
+    </message>
+    <message>
+        <source>What moves it</source>
+        <translation>Ce qui agit dessus</translation>
+    </message>
+    <message>
+        <source>at its end</source>
+        <translation>au bout de sa plage</translation>
+    </message>
+</context>
+<context>
+    <name>MakeCurve</name>
+    <message>
+        <source>Make curve</source>
+        <translation>Courbe de fabrication</translation>
+    </message>
+    <message>
+        <source>Shift lets go of round values, Ctrl keeps the end, Esc cancels.</source>
+        <translation>Maj libère des valeurs rondes, Ctrl garde la fin, Échap abandonne.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} to {2}, ends by {3}</source>
+        <translation>{0} : de {1} à {2}, finit par {3}</translation>
+    </message>
+</context>
+<context>
+    <name>MilkPlace</name>
+    <message>
+        <source>Add addition</source>
+        <translation>Ajouter un ingrédient</translation>
+    </message>
+    <message>
+        <source>Add milk</source>
+        <translation>Ajouter un lait</translation>
+    </message>
+    <message>
+        <source>Add starter</source>
+        <translation>Ajouter un ferment</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Moule</translation>
+    </message>
+    <message>
+        <source>In the vat: {0} kg, fat {1} %, casein {2} %, lactose {3} %, pH {4}</source>
+        <translation>En cuve : {0} kg, matière grasse {1} %, caséine {2} %, lactose {3} %, pH {4}</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Recette</translation>
+    </message>
+    <message>
+        <source>Rind or coat</source>
+        <translation>Croûte ou enrobage</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>average of the species</source>
+        <translation>moyenne de l'espèce</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>the first that ripens</source>
+        <translation>la première qui mature</translation>
+    </message>
+</context>
+<context>
+    <name>Mishap</name>
+    <message>
+        <source>Something in the program went wrong. Your work is kept: every edit is in the recovery copy.</source>
+        <translation>Quelque chose s'est mal passé dans le programme. Votre travail est gardé : chaque modification est dans la copie de secours.</translation>
+    </message>
+    <message>
+        <source>The details are in {0}.</source>
+        <translation>Les détails sont dans {0}.</translation>
+    </message>
+    <message>
+        <source>The details could not be written to a file.</source>
+        <translation>Les détails n'ont pu être écrits dans un fichier.</translation>
+    </message>
+</context>
+<context>
+    <name>OpenedOutcome</name>
+    <message>
+        <source>8 in 10 makes within {0}</source>
+        <translation>8 fabrications sur 10 dans {0}</translation>
+    </message>
+    <message>
+        <source>Aim</source>
+        <translation>Viser</translation>
+    </message>
+    <message>
+        <source>All {0} settings</source>
+        <translation>Les {0} réglages</translation>
+    </message>
+    <message>
+        <source>Being worked out…</source>
+        <translation>Calcul en cours…</translation>
+    </message>
+    <message>
+        <source>Milk, doses and all the style does not speak of</source>
+        <translation>Lait, doses et tout ce dont le style ne parle pas</translation>
+    </message>
+    <message>
+        <source>No middle of a style is known for it, so there is nothing to hold it against.</source>
+        <translation>Aucun milieu de style n'est connu pour lui, il n'y a donc rien à quoi le comparer.</translation>
+    </message>
+    <message>
+        <source>Only the strongest</source>
+        <translation>Les plus forts seulement</translation>
+    </message>
+    <message>
+        <source>The middle is from: {0}.</source>
+        <translation>Le milieu vient de : {0}.</translation>
+    </message>
+    <message>
+        <source>Usual range: {0} ({1})</source>
+        <translation>Plage usuelle : {0} ({1})</translation>
+    </message>
+    <message>
+        <source>What is left when the parts above are taken from the whole: {0} here, {1} at the middle.</source>
+        <translation>Ce qui reste quand on ôte les parts ci-dessus du tout : {0} ici, {1} au milieu.</translation>
+    </message>
+    <message>
+        <source>What moves it, a step either way</source>
+        <translation>Ce qui agit dessus, d'un pas dans chaque sens</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>{0} instead of {1}</source>
+        <translation>{0} au lieu de {1}</translation>
+    </message>
+</context>
+<context>
+    <name>Opening</name>
+    <message>
+        <source>Aim: {0}</source>
+        <translation>Viser : {0}</translation>
+    </message>
+    <message>
+        <source>Kept: {0}</source>
+        <translation>Gardé : {0}</translation>
+    </message>
+    <message>
+        <source>{0}: click, + or − keeps it</source>
+        <translation>{0} : cliquer, + ou − le garde</translation>
+    </message>
+</context>
+<context>
+    <name>Outcome</name>
+    <message>
+        <source>Calcium per g protein</source>
+        <translation>Calcium par g de protéine</translation>
+    </message>
+    <message>
+        <source>Curd moisture at draining</source>
+        <translation>Humidité du caillé au soutirage</translation>
+    </message>
+    <message>
+        <source>Fat in dry matter</source>
+        <translation>Gras sur sec (G/S)</translation>
+    </message>
+    <message>
+        <source>Flocculation</source>
+        <translation>Floculation</translation>
+    </message>
+    <message>
+        <source>Make takes</source>
+        <translation>Durée de fabrication</translation>
+    </message>
+    <message>
+        <source>Moisture, fat-free (MNFS)</source>
+        <translation>Humidité dégraissée (HFD)</translation>
+    </message>
+    <message>
+        <source>Salt in moisture</source>
+        <translation>Sel sur humidité</translation>
+    </message>
+    <message>
+        <source>Yield of 100 kg milk</source>
+        <translation>Rendement de 100 kg de lait</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation>respecté</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>limite</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>non respecté</translation>
+    </message>
+    <message>
+        <source>{0} outside</source>
+        <translation>{0} hors plage</translation>
+    </message>
+</context>
+<context>
+    <name>OutcomeList</name>
+    <message>
+        <source>8 in 10 makes within {0}</source>
+        <translation>8 fabrications sur 10 dans {0}</translation>
+    </message>
+    <message>
+        <source>Outcomes</source>
+        <translation>Résultats</translation>
+    </message>
+</context>
+<context>
+    <name>OutcomePair</name>
+    <message>
+        <source>Difference</source>
+        <translation>Différence</translation>
+    </message>
+    <message>
+        <source>Open make</source>
+        <translation>Fabrication ouverte</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Outcomes of both makes</source>
+        <translation>Résultats des deux fabrications</translation>
+    </message>
+    <message>
+        <source>The other</source>
+        <translation>L'autre</translation>
+    </message>
+</context>
+<context>
+    <name>OutcomePanel</name>
+    <message>
+        <source>No style is chosen, so nothing is checked.</source>
+        <translation>Aucun style n'est choisi, rien n'est donc contrôlé.</translation>
+    </message>
+    <message>
+        <source>Outcomes</source>
+        <translation>Résultats</translation>
+    </message>
+    <message>
+        <source>Outcomes of the make</source>
+        <translation>Résultats de la fabrication</translation>
+    </message>
+</context>
+<context>
+    <name>Page</name>
+    <message>
+        <source>Back (Esc)</source>
+        <translation>Retour (Échap)</translation>
+    </message>
+</context>
+<context>
+    <name>Pane</name>
+    <message>
+        <source>curd moisture</source>
+        <translation>humidité du caillé</translation>
+    </message>
+    <message>
+        <source>firmness</source>
+        <translation>fermeté</translation>
+    </message>
+    <message>
+        <source>gel firmness</source>
+        <translation>fermeté du gel</translation>
+    </message>
+    <message>
+        <source>milk, then curd</source>
+        <translation>lait, puis caillé</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>pH, {0}</source>
+        <translation>pH, {0}</translation>
+    </message>
+    <message>
+        <source>salt</source>
+        <translation>sel</translation>
+    </message>
+    <message>
+        <source>whey</source>
+        <translation>lactosérum</translation>
+    </message>
+    <message>
+        <source>whey run off, kg per 100 kg milk</source>
+        <translation>lactosérum écoulé, kg pour 100 kg de lait</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>  (goes on)</source>
+        <translation>  (suite)</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this computer; save the plan as a PDF instead.</source>
+        <translation>Aucune imprimante n'est installée sur cet ordinateur ; enregistrez plutôt la fiche en PDF.</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>&amp;Imprimer…</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Format du papier</translation>
+    </message>
+    <message>
+        <source>Plan of the make, as printed</source>
+        <translation>Fiche de fabrication, telle qu'imprimée</translation>
+    </message>
+    <message>
+        <source>Save as &amp;PDF…</source>
+        <translation>Enregistrer en &amp;PDF…</translation>
+    </message>
+    <message>
+        <source>Save the plan</source>
+        <translation>Enregistrer la fiche</translation>
+    </message>
+    <message>
+        <source>The plan could not be written to {path}: {why}</source>
+        <translation>La fiche n'a pu être écrite dans {path} : {why}</translation>
+    </message>
+    <message>
+        <source>The printer did not answer; save the plan as a PDF instead.</source>
+        <translation>L'imprimante n'a pas répondu ; enregistrez plutôt la fiche en PDF.</translation>
+    </message>
+    <message>
+        <source>page {0} of {1}</source>
+        <translation>page {0} sur {1}</translation>
+    </message>
+    <message>
+        <source>{0}: plan of the make</source>
+        <translation>{0} : fiche de fabrication</translation>
+    </message>
+    <message>
+        <source>{count} pages written to {path}</source>
+        <translation>{count} pages écrites dans {path}</translation>
+    </message>
+</context>
+<context>
+    <name>Rail</name>
+    <message>
+        <source>Places</source>
+        <translation>Places</translation>
+    </message>
+</context>
+<context>
+    <name>Reading</name>
+    <message>
+        <source>of 100 kg milk:  curd {0}  ·  whey in the vat {1}  ·  run off {2}</source>
+        <translation>de 100 kg de lait :  caillé {0}  ·  lactosérum en cuve {1}  ·  écoulé {2}</translation>
+    </message>
+    <message>
+        <source>temperature, {0}</source>
+        <translation>température, {0}</translation>
+    </message>
+</context>
+<context>
+    <name>Recovery</name>
+    <message>
+        <source>Ask again later</source>
+        <translation>Redemander plus tard</translation>
+    </message>
+    <message>
+        <source>Forget it</source>
+        <translation>L'oublier</translation>
+    </message>
+    <message>
+        <source>Recovered work</source>
+        <translation>Travail récupéré</translation>
+    </message>
+    <message>
+        <source>Take it up</source>
+        <translation>Le reprendre</translation>
+    </message>
+    <message>
+        <source>Take it up again, or forget it?</source>
+        <translation>Le reprendre, ou l'oublier ?</translation>
+    </message>
+    <message>
+        <source>“{0}” has work from last time that was not saved.</source>
+        <translation>« {0} » a du travail de la dernière fois qui n'a pas été enregistré.</translation>
+    </message>
+</context>
+<context>
+    <name>RuleSets</name>
+    <message>
+        <source>Back to the rules that bind every maker of this style</source>
+        <translation>Revenir aux règles qui lient tout fabricant de ce style</translation>
+    </message>
+    <message>
+        <source>Held against</source>
+        <translation>Comparé à</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>comme d'usage</translation>
+    </message>
+</context>
+<context>
+    <name>StageForm</name>
+    <message>
+        <source>End of {0}</source>
+        <translation>Fin de {0}</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Fin</translation>
+    </message>
+    <message>
+        <source>Goes in: {0}</source>
+        <translation>Ajout : {0}</translation>
+    </message>
+    <message>
+        <source>Load {0}</source>
+        <translation>Charge {0}</translation>
+    </message>
+    <message>
+        <source>Settings of the selected stage</source>
+        <translation>Réglages de l'étape choisie</translation>
+    </message>
+    <message>
+        <source>The state asked for is not reached; it ends at the latest moment.</source>
+        <translation>L'état demandé n'est pas atteint ; elle finit à sa limite de temps.</translation>
+    </message>
+    <message>
+        <source>What ends the stage</source>
+        <translation>Ce qui finit l'étape</translation>
+    </message>
+    <message>
+        <source>{0} to {1}  ·  {2}</source>
+        <translation>{0} à {1}  ·  {2}</translation>
+    </message>
+</context>
+<context>
+    <name>StageWork</name>
+    <message>
+        <source>Duplicate stage</source>
+        <translation>Dupliquer l'étape</translation>
+    </message>
+    <message>
+        <source>Insert {0}</source>
+        <translation>Insérer {0}</translation>
+    </message>
+    <message>
+        <source>Move stage</source>
+        <translation>Déplacer l'étape</translation>
+    </message>
+    <message>
+        <source>Remove stage</source>
+        <translation>Retirer l'étape</translation>
+    </message>
+    <message>
+        <source>Split stage</source>
+        <translation>Couper l'étape</translation>
+    </message>
+</context>
+<context>
+    <name>Style</name>
+    <message>
+        <source>{0} (own)</source>
+        <translation>{0} (maison)</translation>
+    </message>
+</context>
+<context>
+    <name>StyleMaker</name>
+    <message>
+        <source>A house style needs a name.</source>
+        <translation>Un style maison a besoin d'un nom.</translation>
+    </message>
+    <message>
+        <source>Begin from</source>
+        <translation>Partir de</translation>
+    </message>
+    <message>
+        <source>Make it</source>
+        <translation>Le créer</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Name of the house style</source>
+        <translation>Nom du style maison</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
+    <message>
+        <source>as you would call the cheese</source>
+        <translation>comme vous appelleriez le fromage</translation>
+    </message>
+    <message>
+        <source>what this recipe is forecast to be</source>
+        <translation>ce que cette recette doit donner</translation>
+    </message>
+</context>
+<context>
+    <name>StylePage</name>
+    <message>
+        <source>A house style lies as a file beside the recipe, and this recipe is not saved yet.</source>
+        <translation>Un style maison est un fichier à côté de la recette, et cette recette n'est pas encore enregistrée.</translation>
+    </message>
+    <message>
+        <source>A limit of law or of a standard stays as it is; add a limit of your own.</source>
+        <translation>Une limite de la loi ou d'une norme reste telle quelle ; ajoutez une limite à vous.</translation>
+    </message>
+    <message>
+        <source>Add a gate</source>
+        <translation>Ajouter un jalon</translation>
+    </message>
+    <message>
+        <source>Add a limit</source>
+        <translation>Ajouter une limite</translation>
+    </message>
+    <message>
+        <source>Add a usual range</source>
+        <translation>Ajouter une plage usuelle</translation>
+    </message>
+    <message>
+        <source>All that this recipe has a figure for is there</source>
+        <translation>Tout ce dont cette recette a un chiffre est là</translation>
+    </message>
+    <message>
+        <source>Check against {0}</source>
+        <translation>Contrôler selon {0}</translation>
+    </message>
+    <message>
+        <source>Check this recipe against it</source>
+        <translation>Contrôler cette recette d'après lui</translation>
+    </message>
+    <message>
+        <source>House style</source>
+        <translation>Style maison</translation>
+    </message>
+    <message>
+        <source>House style to work on</source>
+        <translation>Style maison à travailler</translation>
+    </message>
+    <message>
+        <source>House style without {0}</source>
+        <translation>Style maison sans {0}</translation>
+    </message>
+    <message>
+        <source>House style: milk</source>
+        <translation>Style maison : lait</translation>
+    </message>
+    <message>
+        <source>House style: name</source>
+        <translation>Style maison : nom</translation>
+    </message>
+    <message>
+        <source>House style: remarks</source>
+        <translation>Style maison : remarques</translation>
+    </message>
+    <message>
+        <source>House style: {0}</source>
+        <translation>Style maison : {0}</translation>
+    </message>
+    <message>
+        <source>Milk of</source>
+        <translation>Lait de</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Name of the house style</source>
+        <translation>Nom du style maison</translation>
+    </message>
+    <message>
+        <source>New…</source>
+        <translation>Nouveau…</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Remarques</translation>
+    </message>
+    <message>
+        <source>Save the recipe…</source>
+        <translation>Enregistrer la recette…</translation>
+    </message>
+    <message>
+        <source>Take the row out</source>
+        <translation>Retirer la ligne</translation>
+    </message>
+    <message>
+        <source>Type an end with its unit, empty for open. Delete takes the row out.</source>
+        <translation>Tapez une borne avec son unité, vide pour la laisser ouverte. Suppr retire la ligne.</translation>
+    </message>
+    <message>
+        <source>Your own cheese: its own limits, usual ranges and gates, against which recipes are then checked.</source>
+        <translation>Votre propre fromage : ses limites, ses plages usuelles et ses jalons, d'après lesquels les recettes sont ensuite contrôlées.</translation>
+    </message>
+    <message>
+        <source>remarks</source>
+        <translation>remarques</translation>
+    </message>
+    <message>
+        <source>{0}: every change is kept at once in {1}, beside the recipe.</source>
+        <translation>{0} : chaque changement est gardé aussitôt dans {1}, à côté de la recette.</translation>
+    </message>
+    <message>
+        <source>‹ Check</source>
+        <translation>‹ Contrôle</translation>
+    </message>
+</context>
+<context>
+    <name>StyleTable</name>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>It runs backwards: from {0} to {1}.</source>
+        <translation>Les bornes sont inversées : de {0} à {1}.</translation>
+    </message>
+    <message>
+        <source>Limits, usual ranges and gates of the house style</source>
+        <translation>Limites, plages usuelles et jalons du style maison</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>This recipe</source>
+        <translation>Cette recette</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+</context>
+<context>
+    <name>TwoCurves</name>
+    <message>
+        <source>Curves of both makes; left and right arrows read their values</source>
+        <translation>Courbes des deux fabrications ; les flèches gauche et droite lisent leurs valeurs</translation>
+    </message>
+    <message>
+        <source>{0}: {1} against {2}</source>
+        <translation>{0} : {1} contre {2}</translation>
+    </message>
+</context>
+<context>
+    <name>Vat</name>
+    <message>
+        <source>cheese</source>
+        <translation>fromage</translation>
+    </message>
+    <message>
+        <source>curd</source>
+        <translation>caillé</translation>
+    </message>
+    <message>
+        <source>drained curd</source>
+        <translation>caillé égoutté</translation>
+    </message>
+    <message>
+        <source>drawn {0} times as large from here</source>
+        <translation>dessiné {0} fois plus grand à partir d'ici</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>gel</translation>
+    </message>
+    <message>
+        <source>milk</source>
+        <translation>lait</translation>
+    </message>
+    <message>
+        <source>whey</source>
+        <translation>lactosérum</translation>
+    </message>
+</context>
+<context>
+    <name>Window</name>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Édition</translation>
+    </message>
+    <message>
+        <source>&amp;Examples</source>
+        <translation>E&amp;xemples</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Fichier</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Aide</translation>
+    </message>
+    <message>
+        <source>&amp;Insert after the selected</source>
+        <translation>&amp;Insérer après l'étape choisie</translation>
+    </message>
+    <message>
+        <source>&amp;Language and numbers</source>
+        <translation>&amp;Langue et nombres</translation>
+    </message>
+    <message>
+        <source>&amp;Recipe</source>
+        <translation>&amp;Recette</translation>
+    </message>
+    <message>
+        <source>&amp;Stage</source>
+        <translation>É&amp;tape</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Thème</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Affichage</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Contrôle</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparer</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Dessin</translation>
+    </message>
+    <message>
+        <source>Milk</source>
+        <translation>Lait</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Récents</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Fiche</translation>
+    </message>
+    <message>
+        <source>This holds from the next start of the program.</source>
+        <translation>Valable au prochain démarrage du programme.</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Outils</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>pas encore enregistré</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>rien encore</translation>
+    </message>
+    <message>
+        <source>{0}[*] – {1} – Curdwright</source>
+        <translation>{0}[*] – {1} – Curdwright</translation>
+    </message>
+</context>
+<context>
+    <name>WorthTable</name>
+    <message>
+        <source>1 stage alike</source>
+        <translation>1 étape identique</translation>
+    </message>
+    <message>
+        <source>Before the first stage</source>
+        <translation>Avant la première étape</translation>
+    </message>
+    <message>
+        <source>Differences and what each is worth</source>
+        <translation>Différences et ce que vaut chacune</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>En tout</translation>
+    </message>
+    <message>
+        <source>Rest and rounding</source>
+        <translation>Reste et arrondis</translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation>Ce qui diffère</translation>
+    </message>
+    <message>
+        <source>What goes only together</source>
+        <translation>Ce qui ne va qu'ensemble</translation>
+    </message>
+    <message>
+        <source>What rounding leaves, and what no single difference can say.</source>
+        <translation>Ce que laissent les arrondis, et ce qu'aucune différence seule ne peut dire.</translation>
+    </message>
+    <message>
+        <source>{0}
+Weighed together with others, above.</source>
+        <translation>{0}
+Pesé avec d'autres, ci-dessus.</translation>
+    </message>
+    <message>
+        <source>{0} (only in the open make)</source>
+        <translation>{0} (seulement dans la fabrication ouverte)</translation>
+    </message>
+    <message>
+        <source>{0} (only in the other make)</source>
+        <translation>{0} (seulement dans l'autre fabrication)</translation>
+    </message>
+    <message>
+        <source>{0} against {1}</source>
+        <translation>{0} contre {1}</translation>
+    </message>
+    <message>
+        <source>{0} stages alike</source>
+        <translation>{0} étapes identiques</translation>
+    </message>
+</context>
+<context>
+    <name>caution</name>
+    <message>
+        <source> from 10 mg/kg on</source>
+        <translation> à partir de 10 mg/kg</translation>
+    </message>
+    <message>
+        <source>A hard first load closes the rind and keeps whey in: press gently first.</source>
+        <translation>Une première charge trop forte ferme la croûte et retient le lactosérum : pressez d'abord doucement.</translation>
+    </message>
+    <message>
+        <source>A little calcium chloride helps a soft curd, up to 0.02 % of the milk.</source>
+        <translation>Un peu de chlorure de calcium aide un caillé mou, jusqu'à 0,02 % du lait.</translation>
+    </message>
+    <message>
+        <source>Above 50 °C more heat hardly dries the curd further.</source>
+        <translation>Au-dessus de 50 °C, plus de chaleur ne sèche guère davantage le caillé.</translation>
+    </message>
+    <message>
+        <source>Acid instead of a starter: nothing goes on souring or competing. Chill it at once, keep it cold and eat it soon.</source>
+        <translation>De l'acide au lieu d'un ferment : rien ne continue d'acidifier ni de concurrencer. Refroidissez aussitôt, gardez au froid et mangez vite.</translation>
+    </message>
+    <message>
+        <source>Beyond about 20 % a stronger brine salts hardly more: the face dries and closes.</source>
+        <translation>Au-delà d'environ 20 %, une saumure plus forte ne sale guère plus : la surface sèche et se ferme.</translation>
+    </message>
+    <message>
+        <source>Brine kept for long can harbour Listeria that stands salt: it touches every cheese. Skim it, keep it cold, have it tested. Gloves and eye cover when mixing it.</source>
+        <translation>Une saumure gardée longtemps peut abriter des Listeria qui supportent le sel : elle touche chaque fromage. Écumez-la, gardez-la au froid, faites-la analyser. Gants et lunettes pour la préparer.</translation>
+    </message>
+    <message>
+        <source>Calcium chloride {share:.3f} % of the milk; 0.02 % is the ceiling of the US and Codex texts.</source>
+        <translation>Chlorure de calcium à {share:.3f} % du lait ; 0,02 % est le plafond des textes américain et du Codex.</translation>
+    </message>
+    <message>
+        <source>Contains milk: it must be named on a label.</source>
+        <translation>Contient du lait : à mentionner sur l'étiquette.</translation>
+    </message>
+    <message>
+        <source>Curd milled or salted at pH {ph:.2f}, close to the {stop:.1f} above which the vat counts as subnormal. Titrate its whey: it should show 0.40 % or more.</source>
+        <translation>Caillé broyé ou salé à pH {ph:.2f}, près du {stop:.1f} au-dessus duquel la cuve est tenue pour anormale. Titrez son lactosérum : il devrait montrer 0,40 % ou plus.</translation>
+    </message>
+    <message>
+        <source>Curdled by heat and acid: the heat kills, but nothing protects afterwards. Keep it above 60 °C or chill it quickly; clean hands and cloths; eat it within days.</source>
+        <translation>Caillé par la chaleur et l'acide : la chaleur tue, mais rien ne protège ensuite. Gardez-le au-dessus de 60 °C ou refroidissez-le vite ; mains et toiles propres ; à manger sous quelques jours.</translation>
+    </message>
+    <message>
+        <source>Heated this fast a film closes on the grain and keeps whey in: not as dry as the heat alone would make it.</source>
+        <translation>Chauffé aussi vite, le grain se coiffe d'une pellicule qui retient le lactosérum : moins sec que la chaleur seule ne le ferait.</translation>
+    </message>
+    <message>
+        <source>Hot wax burns and catches fire: melt it in a water bath, never leave it, keep a lid and no water at hand.</source>
+        <translation>La cire chaude brûle et prend feu : fondez-la au bain-marie, ne la quittez jamais, un couvercle sous la main et pas d'eau.</translation>
+    </message>
+    <message>
+        <source>It holds half as much again of everything: more curd in the vat and the forms, less whey, a slower fall of pH for the same acid.</source>
+        <translation>Il contient moitié plus de tout : plus de caillé dans la cuve et les moules, moins de lactosérum, une baisse de pH plus lente pour le même acide.</translation>
+    </message>
+    <message>
+        <source>It sets faster and firmer than cow or goat milk, and firms on quickly: cut by the clock of flocculation, sooner and smaller.</source>
+        <translation>Il caille plus vite et plus ferme que le lait de vache ou de chèvre et se raffermit vite : découpez à l'heure de la floculation, plus tôt et plus fin.</translation>
+    </message>
+    <message>
+        <source>It sets slower and softer than sheep or buffalo milk: more rennet for the same time.</source>
+        <translation>Il caille plus lentement et plus mou que le lait de brebis ou de bufflonne : plus de présure pour le même temps.</translation>
+    </message>
+    <message>
+        <source>Its curd is firm and gives up whey slowly for its fat: expect a moister, fatter cheese at the same cut and cook.</source>
+        <translation>Son caillé est ferme et rend lentement son lactosérum à cause de sa matière grasse : attendez un fromage plus humide et plus gras pour la même découpe et la même cuisson.</translation>
+    </message>
+    <message>
+        <source>Its curd is softer and breaks easily: cut larger, stir more gently, and let it heal longer.</source>
+        <translation>Son caillé est plus mou et se brise aisément : découpez plus gros, brassez plus doucement et laissez-le reposer plus longtemps.</translation>
+    </message>
+    <message>
+        <source>Makers report anything from a tenth to a half less rennet; go by your own flocculation.</source>
+        <translation>Les fabricants disent de un dixième à moitié moins de présure ; fiez-vous à votre propre floculation.</translation>
+    </message>
+    <message>
+        <source>Mesophilic cultures work best near 33 °C: warmer than that slows the acid.</source>
+        <translation>Les ferments mésophiles travaillent au mieux vers 33 °C : plus chaud ralentit l'acidification.</translation>
+    </message>
+    <message>
+        <source>Milk withheld because of medicine can't be made into cheese.</source>
+        <translation>Un lait écarté à cause d'un médicament ne peut devenir fromage.</translation>
+    </message>
+    <message>
+        <source>NO ACID, hold it: still pH {ph:.2f} a day after the starter. The culture did not work: old, killed by heat, or stopped by medicine or phage. Do not sell or taste it.</source>
+        <translation>PAS D'ACIDE, bloquez : encore à pH {ph:.2f} un jour après le ferment. Il n'a pas travaillé : vieux, tué par la chaleur, ou arrêté par un médicament ou des phages. Ne vendez pas, ne goûtez pas.</translation>
+    </message>
+    <message>
+        <source>Never mix chlorine and acid cleaners (toxic gas); chlorine in the water also kills rennet.</source>
+        <translation>Ne mélangez jamais nettoyants chlorés et acides (gaz toxique) ; le chlore dans l'eau tue aussi la présure.</translation>
+    </message>
+    <message>
+        <source>No starter: nothing but cold, salt and heat holds back what grows. Chill it at once, keep it below 5 °C and eat it within days.</source>
+        <translation>Pas de ferment : seuls le froid, le sel et la chaleur retiennent ce qui pousse. Refroidissez aussitôt, gardez sous 5 °C et mangez sous quelques jours.</translation>
+    </message>
+    <message>
+        <source>Raw milk and {days:.0f} days of ageing in this plan: where the US rule binds it asks for at least {limit:.0f} at {room:.1f} °C or more, and colder days do not count.</source>
+        <translation>Lait cru et {days:.0f} jours d'affinage dans ce plan : là où la règle américaine s'applique, elle en demande au moins {limit:.0f} à {room:.1f} °C ou plus, et les jours plus froids ne comptent pas.</translation>
+    </message>
+    <message>
+        <source>Raw milk, as the law counts it. Where 60 days at 1.7 °C or more are asked, those 60 days are not a kill step: E. coli O157:H7 was still found in raw-milk Gouda and Cheddar after 270 days. Ask your authority; label it “made with raw milk” where that is the rule.</source>
+        <translation>Lait cru au sens de la loi. Là où 60 jours à 1,7 °C ou plus sont demandés, ces 60 jours ne tuent pas : E. coli O157:H7 se trouvait encore dans du Gouda et du Cheddar au lait cru après 270 jours. Demandez à votre autorité ; étiquetez « au lait cru » là où c'est la règle.</translation>
+    </message>
+    <message>
+        <source>SLOW VAT, hold it: curd milled or salted at pH {ph:.2f}; above {limit:.1f} its whey has less than about 0.40 % acid, the mark below which toxic vats were found. Test before sale. A good pH later lifts nothing.</source>
+        <translation>CUVE LENTE, bloquez : caillé broyé ou salé à pH {ph:.2f} ; au-dessus de {limit:.1f} son lactosérum a moins d'environ 0,40 % d'acide, repère sous lequel des cuves toxiques ont été trouvées. Analysez avant la vente. Un bon pH plus tard n'y change rien.</translation>
+    </message>
+    <message>
+        <source>SLOW VAT, hold it: pH {ph:.2f} six hours after the starter, where {family} should be at {limit:.1f} or below. Enterotoxin of staphylococci outlasts acid, salt and years of age. Do not sell or taste it before it is tested. Leave it unsalted and cool it to 4 °C at once. A good pH later lifts nothing.</source>
+        <translation>CUVE LENTE, bloquez : pH {ph:.2f} six heures après le ferment, où {family} devrait être à {limit:.1f} ou moins. L'entérotoxine des staphylocoques survit à l'acide, au sel et à des années d'affinage. Ne vendez ni ne goûtez avant analyse. Laissez sans sel et refroidissez aussitôt à 4 °C. Un bon pH plus tard n'y change rien.</translation>
+    </message>
+    <message>
+        <source>SLOW VAT, hold it: whey drawn at {acidity:.2f} % acid; {limit:.2f} % or less is subnormal for washed curd, toxic vats had 0.11-0.13 %. Test before sale. A good pH later lifts nothing.</source>
+        <translation>CUVE LENTE, bloquez : lactosérum tiré à {acidity:.2f} % d'acide ; {limit:.2f} % ou moins est anormal pour un caillé lavé, les cuves toxiques avaient 0,11-0,13 %. Analysez avant la vente. Un bon pH plus tard n'y change rien.</translation>
+    </message>
+    <message>
+        <source>SLOW VAT, hold it: {acidity:.2f} % acid at milling, less than {limit:.2f} %. Toxic vats had 0.16-0.35 %. Test before sale. A good pH later lifts nothing.</source>
+        <translation>CUVE LENTE, bloquez : {acidity:.2f} % d'acide au broyage, moins de {limit:.2f} %. Les cuves toxiques avaient 0,16-0,35 %. Analysez avant la vente. Un bon pH plus tard n'y change rien.</translation>
+    </message>
+    <message>
+        <source>SLOW VAT, hold it: {hours:.0f} warm hours (above {warm:.1f} °C) before pH {ph:.1f}. A cool lactic set is slow by nature, but not as slow as this. Do not sell or taste it before it is tested. A good pH later lifts nothing.</source>
+        <translation>CUVE LENTE, bloquez : {hours:.0f} heures chaudes (au-dessus de {warm:.1f} °C) avant pH {ph:.1f}. Un caillage lactique au frais est lent par nature, mais pas à ce point. Ne vendez ni ne goûtez avant analyse. Un bon pH plus tard n'y change rien.</translation>
+    </message>
+    <message>
+        <source>Soft or surface-ripened raw-milk cheese: pregnant people, those over 65, infants and anyone with weak immunity should not eat it. Say so where it is sold.</source>
+        <translation>Fromage au lait cru à pâte molle ou à croûte vivante : les femmes enceintes, les plus de 65 ans, les nourrissons et les personnes peu immunisées ne devraient pas en manger. Dites-le au lieu de vente.</translation>
+    </message>
+    <message>
+        <source>Sources disagree here. Makers hold that a higher multiple keeps more moisture in; measured, firmness at cutting did not change it. So a longer set counts here by its acid alone, and dries a little.</source>
+        <translation>Les sources ne s'accordent pas ici. Les fabricants tiennent qu'un multiple plus élevé retient plus d'humidité ; mesurée, la fermeté au décaillage n'y changeait rien. Un caillage plus long ne compte donc ici que par son acide, et sèche un peu.</translation>
+    </message>
+    <message>
+        <source>The milk stands warm for {hours:.1f} h before the starter goes in. Without acid everything in it grows; warm it later or sow earlier.</source>
+        <translation>Le lait reste tiède {hours:.1f} h avant l'ensemencement. Sans acide, tout y pousse ; chauffez-le plus tard ou ensemencez plus tôt.</translation>
+    </message>
+    <message>
+        <source>The vat may be slow: in one make of ten pH would still be {ph:.2f} six hours after the starter, above the {limit:.1f} at which {family} is held. Read pH at that hour.</source>
+        <translation>La cuve peut être lente : dans une fabrication sur dix, le pH serait encore à {ph:.2f} six heures après le ferment, au-dessus du {limit:.1f} où {family} est bloqué. Lisez le pH à cette heure.</translation>
+    </message>
+    <message>
+        <source>This is hot enough to stop the mesophilic culture: from here on less acid undoes what the heat dries.</source>
+        <translation>C'est assez chaud pour arrêter le ferment mésophile : à partir d'ici, moins d'acide défait ce que la chaleur sèche.</translation>
+    </message>
+    <message>
+        <source>Washed and bloomy rinds turn back to neutral, where Listeria grows: clean drains, boards and cloths first, test as your rules ask, warn people at risk.</source>
+        <translation>Croûtes lavées et fleuries redeviennent neutres, et les Listeria y poussent : siphons, planches et toiles propres d'abord, analyses selon vos règles, avertissez les personnes à risque.</translation>
+    </message>
+    <message>
+        <source>Water of {temp:.0f} °C scalds within seconds: insulated gloves, dry floor, nobody behind you.</source>
+        <translation>Une eau à {temp:.0f} °C ébouillante en quelques secondes : gants isolants, sol sec, personne derrière vous.</translation>
+    </message>
+    <message>
+        <source>celery</source>
+        <translation>céleri</translation>
+    </message>
+    <message>
+        <source>cereals with gluten (barley, wheat)</source>
+        <translation>céréales à gluten (orge, blé)</translation>
+    </message>
+    <message>
+        <source>cooked cheese</source>
+        <translation>fromage cuit</translation>
+    </message>
+    <message>
+        <source>cool lactic set</source>
+        <translation>caillage lactique au frais</translation>
+    </message>
+    <message>
+        <source>curd washed after cooking</source>
+        <translation>caillé lavé après cuisson</translation>
+    </message>
+    <message>
+        <source>egg</source>
+        <translation>œuf</translation>
+    </message>
+    <message>
+        <source>egg (lysozyme)</source>
+        <translation>œuf (lysozyme)</translation>
+    </message>
+    <message>
+        <source>fish</source>
+        <translation>poisson</translation>
+    </message>
+    <message>
+        <source>lupin</source>
+        <translation>lupin</translation>
+    </message>
+    <message>
+        <source>milled or dry-salted curd</source>
+        <translation>caillé broyé ou salé à sec</translation>
+    </message>
+    <message>
+        <source>mustard</source>
+        <translation>moutarde</translation>
+    </message>
+    <message>
+        <source>nuts</source>
+        <translation>fruits à coque</translation>
+    </message>
+    <message>
+        <source>pH {ph:.2f} six hours after the starter: {family} should be at {limit:.1f} or below by then. Above {stop:.1f} the vat is held.</source>
+        <translation>pH {ph:.2f} six heures après le ferment : {family} devrait être alors à {limit:.1f} ou moins. Au-dessus de {stop:.1f}, la cuve est bloquée.</translation>
+    </message>
+    <message>
+        <source>peanuts</source>
+        <translation>arachides</translation>
+    </message>
+    <message>
+        <source>sesame</source>
+        <translation>sésame</translation>
+    </message>
+    <message>
+        <source>soya</source>
+        <translation>soja</translation>
+    </message>
+    <message>
+        <source>sulphites</source>
+        <translation>sulfites</translation>
+    </message>
+    <message>
+        <source>uncooked soft or semi-hard cheese</source>
+        <translation>fromage non cuit, à pâte molle ou demi-dure</translation>
+    </message>
+    <message>
+        <source>{force:.0f} kg of force on one cheese ({kpa:.0f} kPa) is far above a hand press: check the unit or the decimal point.</source>
+        <translation>{force:.0f} kg de force sur un fromage ({kpa:.0f} kPa) dépassent de loin une presse à main : vérifiez l'unité ou la virgule.</translation>
+    </message>
+    <message>
+        <source>{hours:.0f} degree-hours (°F above 60) until pH 5.3, more than the {limit:.0f} allowed to fermented sausage. Borrowed: no such rule exists for cheese. It only ever adds this warning and never passes a cheese.</source>
+        <translation>{hours:.0f} degrés-heures (°F au-dessus de 60) jusqu'à pH 5,3, plus que les {limit:.0f} permis au saucisson fermenté. Emprunté : il n'existe pas de telle règle pour le fromage. Elle ne fait qu'ajouter cet avertissement et n'admet jamais un fromage.</translation>
+    </message>
+    <message>
+        <source>{hours:.0f} warm hours (above {warm:.1f} °C) before pH {ph:.1f}: slow for a lactic set; from {stop:.0f} h on it is held.</source>
+        <translation>{hours:.0f} heures chaudes (au-dessus de {warm:.1f} °C) avant pH {ph:.1f} : lent pour un caillage lactique ; à partir de {stop:.0f} h il est bloqué.</translation>
+    </message>
+    <message>
+        <source>{hung:.0f} kg to hang or stack on one cheese: never stack such a load by hand; use a guided press or a longer lever.</source>
+        <translation>{hung:.0f} kg à suspendre ou empiler sur un fromage : n'empilez jamais une telle charge à la main ; prenez une presse guidée ou un levier plus long.</translation>
+    </message>
+    <message>
+        <source>{name} is called pasteurised without its heat and time. Write them down: a listed pair is the only proof.</source>
+        <translation>{name} est dit pasteurisé sans sa température ni sa durée. Notez-les : un couple de la liste est la seule preuve.</translation>
+    </message>
+    <message>
+        <source>{name} is called pasteurised, but {sentence}</source>
+        <translation>{name} est dit pasteurisé, mais : {sentence}</translation>
+    </message>
+    <message>
+        <source>{name}: thermised milk (57-68 °C for 15 s or so) is heated against spoilage, not against disease; every listed pair lies above it.</source>
+        <translation>{name} : un lait thermisé (57-68 °C pendant 15 s environ) est chauffé contre l'altération, non contre la maladie ; tout couple de la liste est au-dessus.</translation>
+    </message>
+    <message>
+        <source>{name}: {sentence} In a vat the {minutes:.0f} min begin when the last milk is at heat, so filling time comes on top; the air above the milk at least 3 °C hotter, read at start and end.</source>
+        <translation>{name} : {sentence} En cuve, les {minutes:.0f} min commencent quand le dernier lait est à température, le remplissage vient donc en plus ; l'air au-dessus du lait au moins 3 °C plus chaud, lu au début et à la fin.</translation>
+    </message>
+    <message>
+        <source>{name}: {sentence} In flow, that is the slowest particle, with a device that turns back milk too cold, and a chart that is kept.</source>
+        <translation>{name} : {sentence} En continu, il s'agit de la particule la plus lente, avec un dispositif qui renvoie le lait trop froid et un enregistrement conservé.</translation>
+    </message>
+    <message>
+        <source>“{name}” brings {allergen}: an allergen that must be named on a label{more}.</source>
+        <translation>« {name} » apporte : {allergen}. Un allergène à mentionner sur l'étiquette{more}.</translation>
+    </message>
+    <message>
+        <source>“{name}” is a strong acid: acid into water and never the other way, gloves and eye cover, and away from chlorine.</source>
+        <translation>« {name} » est un acide fort : l'acide dans l'eau, jamais l'inverse, gants et lunettes, et loin du chlore.</translation>
+    </message>
+    <message>
+        <source>“{name}” is to change the temperature in {asked:.0f} min; this vat needs about {needed:.0f} min, and the forecast goes at its pace.</source>
+        <translation>« {name} » doit changer la température en {asked:.0f} min ; il faut à cette cuve environ {needed:.0f} min, et la prévision va à son rythme.</translation>
+    </message>
+    <message>
+        <source>“{name}” runs to its latest without reaching its end ({end}): pH {ph:.2f}, {temperature:.0f} °C by then.</source>
+        <translation>« {name} » va jusqu'à sa limite sans atteindre sa fin ({end}) : pH {ph:.2f}, {temperature:.0f} °C à ce moment.</translation>
+    </message>
+    <message>
+        <source>“{name}”: herbs, spices and leaves carry spores, moulds and Salmonella. Use treated dried ones, or blanch them; never put them in raw oil.</source>
+        <translation>« {name} » : herbes, épices et feuilles portent spores, moisissures et salmonelles. Prenez-les séchées et traitées, ou blanchissez-les ; jamais dans l'huile crues.</translation>
+    </message>
+</context>
+<context>
+    <name>choice</name>
+    <message>
+        <source>acetic</source>
+        <translation>acétique</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>acide</translation>
+    </message>
+    <message>
+        <source>acidity</source>
+        <translation>acidité</translation>
+    </message>
+    <message>
+        <source>alpine</source>
+        <translation>alpin</translation>
+    </message>
+    <message>
+        <source>aroma</source>
+        <translation>aromatique</translation>
+    </message>
+    <message>
+        <source>ash</source>
+        <translation>cendrée</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>sac</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>bloc</translation>
+    </message>
+    <message>
+        <source>bloomy</source>
+        <translation>fleurie</translation>
+    </message>
+    <message>
+        <source>brine</source>
+        <translation>saumure</translation>
+    </message>
+    <message>
+        <source>buffalo</source>
+        <translation>bufflonne</translation>
+    </message>
+    <message>
+        <source>calcium chloride</source>
+        <translation>chlorure de calcium</translation>
+    </message>
+    <message>
+        <source>calf</source>
+        <translation>veau</translation>
+    </message>
+    <message>
+        <source>camel</source>
+        <translation>chameau</translation>
+    </message>
+    <message>
+        <source>cheese</source>
+        <translation>fromage</translation>
+    </message>
+    <message>
+        <source>chymosin</source>
+        <translation>chymosine</translation>
+    </message>
+    <message>
+        <source>citric</source>
+        <translation>citrique</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>toile</translation>
+    </message>
+    <message>
+        <source>coagulant</source>
+        <translation>coagulant</translation>
+    </message>
+    <message>
+        <source>coating</source>
+        <translation>enrobage</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>colorant</translation>
+    </message>
+    <message>
+        <source>cow</source>
+        <translation>vache</translation>
+    </message>
+    <message>
+        <source>cream</source>
+        <translation>crème</translation>
+    </message>
+    <message>
+        <source>curd</source>
+        <translation>caillé</translation>
+    </message>
+    <message>
+        <source>cylinder</source>
+        <translation>cylindre</translation>
+    </message>
+    <message>
+        <source>feel</source>
+        <translation>au jugé</translation>
+    </message>
+    <message>
+        <source>firmness</source>
+        <translation>fermeté</translation>
+    </message>
+    <message>
+        <source>floc multiple</source>
+        <translation>multiple de floculation</translation>
+    </message>
+    <message>
+        <source>flocculation multiple</source>
+        <translation>multiple de floculation</translation>
+    </message>
+    <message>
+        <source>goat</source>
+        <translation>chèvre</translation>
+    </message>
+    <message>
+        <source>herbs</source>
+        <translation>herbes</translation>
+    </message>
+    <message>
+        <source>high heat</source>
+        <translation>chauffé haut</translation>
+    </message>
+    <message>
+        <source>lactic</source>
+        <translation>lactique</translation>
+    </message>
+    <message>
+        <source>leaves</source>
+        <translation>feuilles</translation>
+    </message>
+    <message>
+        <source>lipase</source>
+        <translation>lipase</translation>
+    </message>
+    <message>
+        <source>loaf</source>
+        <translation>pain</translation>
+    </message>
+    <message>
+        <source>mesophilic</source>
+        <translation>mésophile</translation>
+    </message>
+    <message>
+        <source>microbial</source>
+        <translation>microbien</translation>
+    </message>
+    <message>
+        <source>milk</source>
+        <translation>lait</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mixte</translation>
+    </message>
+    <message>
+        <source>mother</source>
+        <translation>levain</translation>
+    </message>
+    <message>
+        <source>natural</source>
+        <translation>naturelle</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>pasteurised</source>
+        <translation>pasteurisé</translation>
+    </message>
+    <message>
+        <source>ph</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>plant</source>
+        <translation>végétal</translation>
+    </message>
+    <message>
+        <source>pyramid</source>
+        <translation>pyramide</translation>
+    </message>
+    <message>
+        <source>raw</source>
+        <translation>cru</translation>
+    </message>
+    <message>
+        <source>ripening culture</source>
+        <translation>culture d'affinage</translation>
+    </message>
+    <message>
+        <source>salt</source>
+        <translation>sel</translation>
+    </message>
+    <message>
+        <source>sheep</source>
+        <translation>brebis</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>thermised</source>
+        <translation>thermisé</translation>
+    </message>
+    <message>
+        <source>thermophilic</source>
+        <translation>thermophile</translation>
+    </message>
+    <message>
+        <source>thermophilic rods</source>
+        <translation>bâtonnets thermophiles</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>temps</translation>
+    </message>
+    <message>
+        <source>washed</source>
+        <translation>lavée</translation>
+    </message>
+    <message>
+        <source>wax</source>
+        <translation>cire</translation>
+    </message>
+    <message>
+        <source>whey</source>
+        <translation>lactosérum</translation>
+    </message>
+    <message>
+        <source>whey off</source>
+        <translation>lactosérum écoulé</translation>
+    </message>
+    <message>
+        <source>whey run off</source>
+        <translation>lactosérum écoulé</translation>
+    </message>
+    <message>
+        <source>yoghurt</source>
+        <translation>yaourt</translation>
+    </message>
+</context>
+<context>
+    <name>coat</name>
+    <message>
+        <source>85-95 % humidity at 10-14 °C, turned daily</source>
+        <translation>85-95 % d'humidité à 10-14 °C, retourné chaque jour</translation>
+    </message>
+    <message>
+        <source>90-95 % humidity, washed two or three times a week at first</source>
+        <translation>90-95 % d'humidité, lavé deux ou trois fois par semaine au début</translation>
+    </message>
+    <message>
+        <source>a bag spares the small gaps from mould</source>
+        <translation>un sac protège les petits vides de la moisissure</translation>
+    </message>
+    <message>
+        <source>a breathing coat</source>
+        <translation>un enrobage respirant</translation>
+    </message>
+    <message>
+        <source>a brushed coat does not bridge openings; mould grows in them behind it</source>
+        <translation>un enrobage au pinceau ne ponte pas les ouvertures ; la moisissure pousse derrière</translation>
+    </message>
+    <message>
+        <source>a cellar of about 13 °C and 85 %, turned daily for eight weeks and more</source>
+        <translation>une cave d'environ 13 °C et 85 %, retourné chaque jour pendant huit semaines et plus</translation>
+    </message>
+    <message>
+        <source>a closed face can be washed and keeps its smear</source>
+        <translation>une face fermée peut être lavée et garde sa morge</translation>
+    </message>
+    <message>
+        <source>a closed, turned wheel: a breathing plastic coat holds mould off while it dries slowly</source>
+        <translation>une meule fermée et retournée : un enrobage plastique respirant écarte la moisissure pendant qu'elle sèche lentement</translation>
+    </message>
+    <message>
+        <source>a firm wheel with a fair face: cloth and fat carry the mould outside it</source>
+        <translation>une meule ferme à la face correcte : toile et graisse portent la moisissure à l'extérieur</translation>
+    </message>
+    <message>
+        <source>a natural rind</source>
+        <translation>une croûte naturelle</translation>
+    </message>
+    <message>
+        <source>a poorly knit wheel does better sealed in a vacuum bag than on a natural rind, where every crevice lets mould in</source>
+        <translation>une meule mal soudée est mieux scellée en sac sous vide que sur croûte naturelle, où chaque crevasse laisse entrer la moisissure</translation>
+    </message>
+    <message>
+        <source>a room of 80-95 % humidity, by the rind wanted</source>
+        <translation>une cave de 80-95 % d'humidité, selon la croûte voulue</translation>
+    </message>
+    <message>
+        <source>a smear dries off below 90 % humidity</source>
+        <translation>une morge sèche au-dessous de 90 % d'humidité</translation>
+    </message>
+    <message>
+        <source>a soft cheese needs a mould or smear rather than a dry rind</source>
+        <translation>un fromage mou veut une moisissure ou une morge plutôt qu'une croûte sèche</translation>
+    </message>
+    <message>
+        <source>a soft cheese weeps in a bag</source>
+        <translation>un fromage mou pleure en sac</translation>
+    </message>
+    <message>
+        <source>a vacuum bag</source>
+        <translation>un sac sous vide</translation>
+    </message>
+    <message>
+        <source>a warm store speeds every gas former</source>
+        <translation>une cave chaude hâte tout ce qui fait du gaz</translation>
+    </message>
+    <message>
+        <source>a washed rind</source>
+        <translation>une croûte lavée</translation>
+    </message>
+    <message>
+        <source>a wet face does not take the coat</source>
+        <translation>une face mouillée ne prend pas l'enrobage</translation>
+    </message>
+    <message>
+        <source>a white mould rind</source>
+        <translation>une croûte fleurie</translation>
+    </message>
+    <message>
+        <source>an aroma culture makes gas from citrate</source>
+        <translation>un ferment aromatique fait du gaz à partir du citrate</translation>
+    </message>
+    <message>
+        <source>bring the room there</source>
+        <translation>amenez la cave à ces valeurs</translation>
+    </message>
+    <message>
+        <source>bring the room there before the cloth goes on</source>
+        <translation>amenez la cave à ces valeurs avant de poser la toile</translation>
+    </message>
+    <message>
+        <source>closed and dry, it takes wax, which stops most of the weight loss</source>
+        <translation>fermé et sec, il prend la cire, qui arrête presque toute la perte de poids</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>toile</translation>
+    </message>
+    <message>
+        <source>dry air cracks a bare face</source>
+        <translation>l'air sec fend une face nue</translation>
+    </message>
+    <message>
+        <source>dry air shrinks the wheel off its cloth</source>
+        <translation>l'air sec rétrécit la meule sous sa toile</translation>
+    </message>
+    <message>
+        <source>dry and turn it a day or two before the first coat</source>
+        <translation>séchez et retournez-le un jour ou deux avant la première couche</translation>
+    </message>
+    <message>
+        <source>dry it some days in moving air, turning it, before the wax</source>
+        <translation>séchez-le quelques jours à l'air en mouvement, en le retournant, avant la cire</translation>
+    </message>
+    <message>
+        <source>every crevice lets mould and mites in under a natural rind</source>
+        <translation>chaque crevasse laisse entrer moisissures et acariens sous une croûte naturelle</translation>
+    </message>
+    <message>
+        <source>eyes are wanted: propionic gas comes in the warm room</source>
+        <translation>les ouvertures sont voulues : le gaz propionique vient en cave chaude</translation>
+    </message>
+    <message>
+        <source>find it a colder place, or take another coat</source>
+        <translation>trouvez-lui un lieu plus froid, ou prenez un autre enrobage</translation>
+    </message>
+    <message>
+        <source>free whey pools in the bag, sours and rots the face</source>
+        <translation>le lactosérum libre s'amasse dans le sac, aigrit et pourrit la face</translation>
+    </message>
+    <message>
+        <source>gas blows the bag and splits the cheese</source>
+        <translation>le gaz gonfle le sac et fend le fromage</translation>
+    </message>
+    <message>
+        <source>gas lifts and splits wax</source>
+        <translation>le gaz soulève et fend la cire</translation>
+    </message>
+    <message>
+        <source>kept cold, 4-8 °C, 10 °C at the most</source>
+        <translation>gardé au froid, 4-8 °C, 10 °C au plus</translation>
+    </message>
+    <message>
+        <source>little salt, little acid and unheated milk: butyric spores may blow it weeks later</source>
+        <translation>peu de sel, peu d'acide et lait non chauffé : les spores butyriques peuvent le faire gonfler des semaines plus tard</translation>
+    </message>
+    <message>
+        <source>mend the salt first: longer in brine, or more on the curd next time</source>
+        <translation>corrigez d'abord le sel : plus longtemps en saumure, ou plus sur le caillé la prochaine fois</translation>
+    </message>
+    <message>
+        <source>mould finds its way through cloth into the openings</source>
+        <translation>la moisissure passe à travers la toile dans les ouvertures</translation>
+    </message>
+    <message>
+        <source>no free whey, the face dry to the hand</source>
+        <translation>pas de lactosérum libre, la face sèche à la main</translation>
+    </message>
+    <message>
+        <source>no free whey: nothing runs, the face is dry to the hand</source>
+        <translation>pas de lactosérum libre : rien ne coule, la face est sèche à la main</translation>
+    </message>
+    <message>
+        <source>no gas to come</source>
+        <translation>pas de gaz à venir</translation>
+    </message>
+    <message>
+        <source>no gas: no eyes wanted, no slow vat, no swelling in the first days</source>
+        <translation>pas de gaz : pas d'ouvertures voulues, pas de cuve lente, pas de gonflement les premiers jours</translation>
+    </message>
+    <message>
+        <source>no weight is lost and no damp room is needed, but no rind flavour comes either</source>
+        <translation>pas de perte de poids et pas besoin de cave humide, mais pas de goût de croûte non plus</translation>
+    </message>
+    <message>
+        <source>pH in its window a day after the starter</source>
+        <translation>pH dans sa plage un jour après le ferment</translation>
+    </message>
+    <message>
+        <source>pH is outside its window, and a bag keeps what is wrong in</source>
+        <translation>le pH est hors de sa plage, et un sac garde le défaut dedans</translation>
+    </message>
+    <message>
+        <source>press or hang on until nothing runs, wipe it and let the face dry before sealing</source>
+        <translation>pressez ou suspendez jusqu'à ce que rien ne coule, essuyez et laissez sécher la face avant de sceller</translation>
+    </message>
+    <message>
+        <source>raise the humidity (a lidded box for a wheel or two), or oil the face early</source>
+        <translation>montez l'humidité (une boîte à couvercle pour une ou deux meules), ou huilez tôt la face</translation>
+    </message>
+    <message>
+        <source>salt in moisture in its window</source>
+        <translation>sel sur humidité dans sa plage</translation>
+    </message>
+    <message>
+        <source>salt in moisture is outside its window</source>
+        <translation>le sel sur humidité est hors de sa plage</translation>
+    </message>
+    <message>
+        <source>soft and moist enough for a mould rind</source>
+        <translation>assez mou et humide pour une croûte fleurie</translation>
+    </message>
+    <message>
+        <source>the face dry before each coat</source>
+        <translation>la face sèche avant chaque couche</translation>
+    </message>
+    <message>
+        <source>the face is closed, so a rind can grow on it</source>
+        <translation>la face est fermée, une croûte peut donc y pousser</translation>
+    </message>
+    <message>
+        <source>the face is nearly closed; small gaps can be filled and smoothed in the first days</source>
+        <translation>la face est presque fermée ; les petits vides peuvent être comblés et lissés les premiers jours</translation>
+    </message>
+    <message>
+        <source>the smear runs into the openings and rots there</source>
+        <translation>la morge coule dans les ouvertures et y pourrit</translation>
+    </message>
+    <message>
+        <source>the vat is slow: coliforms and yeasts blow such cheese within two days</source>
+        <translation>la cuve est lente : coliformes et levures font gonfler un tel fromage en deux jours</translation>
+    </message>
+    <message>
+        <source>too moist for wax: it sweats and sours under it</source>
+        <translation>trop humide pour la cire : il sue et aigrit dessous</translation>
+    </message>
+    <message>
+        <source>too moist: the cloth stays wet and sticks</source>
+        <translation>trop humide : la toile reste mouillée et colle</translation>
+    </message>
+    <message>
+        <source>too warm: a sealed cheese is kept cold</source>
+        <translation>trop chaud : un fromage scellé se garde au froid</translation>
+    </message>
+    <message>
+        <source>until it is sealed, keep it cool and turned and look into the openings daily; what smells or shows mould is cut out, not sealed in</source>
+        <translation>jusqu'au scellage, gardez-le au frais, retournez-le et regardez chaque jour dans les ouvertures ; ce qui sent ou moisit se coupe, ne se scelle pas</translation>
+    </message>
+    <message>
+        <source>wait for the pH before sealing; a wheel whose acid never came is held, not sealed</source>
+        <translation>attendez le pH avant de sceller ; une meule dont l'acide n'est jamais venu est bloquée, non scellée</translation>
+    </message>
+    <message>
+        <source>wait with the wax until it has stayed flat for some weeks</source>
+        <translation>attendez pour la cire qu'il soit resté plat quelques semaines</translation>
+    </message>
+    <message>
+        <source>watch it for two weeks in the open before sealing</source>
+        <translation>observez-le deux semaines à l'air avant de sceller</translation>
+    </message>
+    <message>
+        <source>wax</source>
+        <translation>cire</translation>
+    </message>
+    <message>
+        <source>whey and air in the openings loosen wax, and mould grows under it</source>
+        <translation>lactosérum et air dans les ouvertures décollent la cire, et la moisissure pousse dessous</translation>
+    </message>
+    <message>
+        <source>whey still runs and would gather under the wax</source>
+        <translation>le lactosérum coule encore et s'amasserait sous la cire</translation>
+    </message>
+    <message>
+        <source>whey still runs: leave it in the form or press until it stops</source>
+        <translation>le lactosérum coule encore : laissez-le au moule ou sous presse jusqu'à ce qu'il s'arrête</translation>
+    </message>
+    <message>
+        <source>while the cheese is still warm, turn it, dress it anew and press on, longer and heavier, in a room of 25 °C or more; once it is cold, gaps stay: junctions never heal with age</source>
+        <translation>tant que le fromage est chaud, retournez-le, rhabillez-le et continuez à presser, plus longtemps et plus fort, dans un local à 25 °C ou plus ; une fois froid, les vides restent : les soudures ne se referment pas en vieillissant</translation>
+    </message>
+    <message>
+        <source>white mould dries out below 85 % humidity</source>
+        <translation>la moisissure blanche se dessèche sous 85 % d'humidité</translation>
+    </message>
+    <message>
+        <source>wild mould sits in the openings before the white one covers them</source>
+        <translation>les moisissures sauvages s'installent dans les ouvertures avant que la blanche les couvre</translation>
+    </message>
+</context>
+<context>
+    <name>designer</name>
+    <message>
+        <source>
+[bold]Branch {branch_id}[/bold]</source>
+        <translation>
+[bold]Branche {branch_id}[/bold]</translation>
+    </message>
+    <message>
+        <source>
+[bold]What each difference is worth[/bold], the greatest first</source>
+        <translation>
+[bold]Ce que vaut chaque différence[/bold], la plus grande d'abord</translation>
+    </message>
+    <message>
+        <source>
+[bold]{rule}[/bold]</source>
+        <translation>
+[bold]{rule}[/bold]</translation>
+    </message>
+    <message>
+        <source>  nothing changed</source>
+        <translation>  rien de changé</translation>
+    </message>
+    <message>
+        <source> (and {outside} more)</source>
+        <translation> (et {outside} de plus)</translation>
+    </message>
+    <message>
+        <source> (by feel)</source>
+        <translation> (au jugé)</translation>
+    </message>
+    <message>
+        <source> ({rennet_imcu_per_l:.1f} IMCU/L)</source>
+        <translation> ({rennet_imcu_per_l:.1f} IMCU/L)</translation>
+    </message>
+    <message>
+        <source> 10 min more: {drier:.1f} points drier.</source>
+        <translation> 10 min de plus : {drier:.1f} points plus sec.</translation>
+    </message>
+    <message>
+        <source> Did you mean {near}?</source>
+        <translation> Vouliez-vous dire {near} ?</translation>
+    </message>
+    <message>
+        <source> It holds {solids_not_fat:.1f} % solids not fat; above {skim_solids_limit_pct:g} % is much.</source>
+        <translation> Il contient {solids_not_fat:.1f} % d'extrait sec dégraissé ; plus de {skim_solids_limit_pct:g} %, c'est beaucoup.</translation>
+    </message>
+    <message>
+        <source> Milk: {sentence}</source>
+        <translation> Lait : {sentence}</translation>
+    </message>
+    <message>
+        <source> There are: {known}.</source>
+        <translation> Il y a : {known}.</translation>
+    </message>
+    <message>
+        <source> after {after}</source>
+        <translation> après {after}</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> et </translation>
+    </message>
+    <message>
+        <source> and {sourer:.2f} pH {sourer2} at 24 h</source>
+        <translation> et finit {sourer:.2f} pH {sourer2} à 24 h</translation>
+    </message>
+    <message>
+        <source> at this fat</source>
+        <translation> pour ce gras</translation>
+    </message>
+    <message>
+        <source> because the milk is not pasteurised (60 days is not a kill step)</source>
+        <translation> parce que le lait n'est pas pasteurisé (60 jours ne tuent pas les germes)</translation>
+    </message>
+    <message>
+        <source> of the {of}</source>
+        <translation> ({of})</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> ou </translation>
+    </message>
+    <message>
+        <source> per 100 kg</source>
+        <translation> pour 100 kg</translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> à </translation>
+    </message>
+    <message>
+        <source> {name} is made of {milk} milk.</source>
+        <translation> {name} se fait de lait de {milk}.</translation>
+    </message>
+    <message>
+        <source>, cheeses side by side share it</source>
+        <translation>, les fromages côte à côte se la partagent</translation>
+    </message>
+    <message>
+        <source>, not above {high_c},</source>
+        <translation>, sans dépasser {high_c},</translation>
+    </message>
+    <message>
+        <source>, planned {value}</source>
+        <translation>, prévu {value}</translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <translation>, puis </translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation>1 lot</translation>
+    </message>
+    <message>
+        <source>1 page written to {path}</source>
+        <translation>1 page écrite dans {path}</translation>
+    </message>
+    <message>
+        <source>8 in 10 inside</source>
+        <translation>8 sur 10 dans</translation>
+    </message>
+    <message>
+        <source>8 makes in 10 fall inside</source>
+        <translation>8 fabrications sur 10 y tombent</translation>
+    </message>
+    <message>
+        <source>; did you mean “{near}”?</source>
+        <translation>; vouliez-vous dire « {near} » ?</translation>
+    </message>
+    <message>
+        <source>; likely inside all of them: {in_ten}</source>
+        <translation>; sans doute dans toutes : {in_ten}</translation>
+    </message>
+    <message>
+        <source>; {kg:.3f} g is too little to weigh: stir {weigh_kg:g} g into {into_l:g} mL of sterile milk and give {take_l:.1f} mL of that</source>
+        <translation>; {kg:.3f} g, c'est trop peu à peser : délayez {weigh_kg:g} g dans {into_l:g} mL de lait stérile et donnez-en {take_l:.1f} mL</translation>
+    </message>
+    <message>
+        <source>; {litres:.2f} mL is too little to measure: let 1 mL down to 10 mL with cool water and give {given:.1f} mL of that</source>
+        <translation>; {litres:.2f} mL, c'est trop peu à mesurer : étendez 1 mL à 10 mL d'eau fraîche et donnez-en {given:.1f} mL</translation>
+    </message>
+    <message>
+        <source>A brine at {temp_c:g} °C weighs between {weak:.0f} and {strong:.0f} kg per m³.</source>
+        <translation>Une saumure à {temp_c:g} °C pèse entre {weak:.0f} et {strong:.0f} kg par m³.</translation>
+    </message>
+    <message>
+        <source>A gate stands on one of {curves}, at one of {moments}.</source>
+        <translation>Un jalon se pose sur : {curves}, à : {moments}.</translation>
+    </message>
+    <message>
+        <source>A house style needs a name with letters in it.</source>
+        <translation>Un style maison a besoin d'un nom avec des lettres.</translation>
+    </message>
+    <message>
+        <source>A limit speaks of one of: {composition}; not of “{quantity}”.</source>
+        <translation>Une limite parle de : {composition} ; non de « {quantity} ».</translation>
+    </message>
+    <message>
+        <source>A relative humidity of {rh:g} % has no dew point.</source>
+        <translation>Une humidité relative de {rh:g} % n'a pas de point de rosée.</translation>
+    </message>
+    <message>
+        <source>A style from batches needs at least one batch with figures.</source>
+        <translation>Un style tiré de lots demande au moins un lot chiffré.</translation>
+    </message>
+    <message>
+        <source>Acid-and-heat curd drains here by a plain law; take moisture and yield as a first guess.</source>
+        <translation>Le caillé acide-chaleur s'égoutte ici selon une loi simple ; prenez humidité et rendement pour une première approche.</translation>
+    </message>
+    <message>
+        <source>After the vat</source>
+        <translation>Après la cuve</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Âge</translation>
+    </message>
+    <message>
+        <source>All that is wanted is so already: {figures}.</source>
+        <translation>Tout ce qui est voulu l'est déjà : {figures}.</translation>
+    </message>
+    <message>
+        <source>At the middle of the style</source>
+        <translation>Au milieu du style</translation>
+    </message>
+    <message>
+        <source>At the vat</source>
+        <translation>À la cuve</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Mises en garde</translation>
+    </message>
+    <message>
+        <source>Cheese at 24 h</source>
+        <translation>Fromage à 24 h</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Classe</translation>
+    </message>
+    <message>
+        <source>Clock as planned. Write down what is read when a stage ends.</source>
+        <translation>Heures comme prévu. Notez ce qui est lu à la fin d'une étape.</translation>
+    </message>
+    <message>
+        <source>Curd too soft at the end of the cook: {step} warmer{limit} ends {drier:.1f} points {way}</source>
+        <translation>Caillé trop mou en fin de chauffage : {step} de plus{limit} donne {drier:.1f} points {way}</translation>
+    </message>
+    <message>
+        <source>Cut off and keep with the wheels</source>
+        <translation>À découper et garder avec les meules</translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation>Écarts</translation>
+    </message>
+    <message>
+        <source>Does not meet {rule}: {label}, {sentence}{more}.</source>
+        <translation>Ne respecte pas {rule} : {label}, {sentence}{more}.</translation>
+    </message>
+    <message>
+        <source>Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.</source>
+        <translation>Tiré de l'exemple « {name} », ses réglages au milieu des plages usuelles de {name2}.</translation>
+    </message>
+    <message>
+        <source>First {name}</source>
+        <translation>Premier {name}</translation>
+    </message>
+    <message>
+        <source>Floc early or late: cut at {value:g} × floc. Floc {cuts}.</source>
+        <translation>Floculation tôt ou tard : décailler à {value:g} × floc. Floc {cuts}.</translation>
+    </message>
+    <message>
+        <source>Forecast inside the limits</source>
+        <translation>Prévision dans les limites</translation>
+    </message>
+    <message>
+        <source>Forecast inside the limits and usual ranges: {how}.</source>
+        <translation>Prévision dans les limites et plages usuelles : {how}.</translation>
+    </message>
+    <message>
+        <source>Gets worse</source>
+        <translation>Empire</translation>
+    </message>
+    <message>
+        <source>Heat treatment</source>
+        <translation>Traitement thermique</translation>
+    </message>
+    <message>
+        <source>House limits</source>
+        <translation>Limites maison</translation>
+    </message>
+    <message>
+        <source>In the way</source>
+        <translation>En travers</translation>
+    </message>
+    <message>
+        <source>In the way: {why}.</source>
+        <translation>En travers : {why}.</translation>
+    </message>
+    <message>
+        <source>Lactic curd drains here by a plain law; take moisture and yield as a first guess.</source>
+        <translation>Le caillé lactique s'égoutte ici selon une loi simple ; prenez humidité et rendement pour une première approche.</translation>
+    </message>
+    <message>
+        <source>Late or early?</source>
+        <translation>Tard ou tôt ?</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Limites</translation>
+    </message>
+    <message>
+        <source>Limits are not met.</source>
+        <translation>Les limites ne sont pas respectées.</translation>
+    </message>
+    <message>
+        <source>Made from {name}.</source>
+        <translation>Tiré de {name}.</translation>
+    </message>
+    <message>
+        <source>Made from {of}.</source>
+        <translation>Tiré de {of}.</translation>
+    </message>
+    <message>
+        <source>Meets the listed pair {temp_c:g} °C for {seconds} ({rule}), if the air above the milk and its slowest particle were that hot for that long.</source>
+        <translation>Répond au couple de la liste {temp_c:g} °C pendant {seconds} ({rule}), si l'air au-dessus du lait et sa particule la plus lente ont été aussi chauds aussi longtemps.</translation>
+    </message>
+    <message>
+        <source>Milk</source>
+        <translation>Lait</translation>
+    </message>
+    <message>
+        <source>Name the other recipe, or a style with --style; one of the two.</source>
+        <translation>Nommez l'autre recette, ou un style avec --style ; l'un des deux.</translation>
+    </message>
+    <message>
+        <source>No limit of {name} applies to this recipe.</source>
+        <translation>Aucune limite de {name} ne s'applique à cette recette.</translation>
+    </message>
+    <message>
+        <source>No mix of {low_pct} % and {high_pct} % gives {target_pct} %.</source>
+        <translation>Aucun mélange de {low_pct} % et {high_pct} % ne donne {target_pct} %.</translation>
+    </message>
+    <message>
+        <source>No window: {why}</source>
+        <translation>Pas de fenêtre : {why}</translation>
+    </message>
+    <message>
+        <source>Not inside the limits</source>
+        <translation>Pas dans les limites</translation>
+    </message>
+    <message>
+        <source>Not reached; the nearest is {figures}: {how}.</source>
+        <translation>Pas atteint ; au plus près : {figures} : {how}.</translation>
+    </message>
+    <message>
+        <source>Not reached; this is the nearest.</source>
+        <translation>Pas atteint ; voici le plus proche.</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <source>Nothing is written; write for example “{example}”.</source>
+        <translation>Rien n'est écrit ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>On the amounts</source>
+        <translation>Sur les quantités</translation>
+    </message>
+    <message>
+        <source>Once the whey is off, little can be put right.</source>
+        <translation>Une fois le lactosérum tiré, on ne corrige plus grand-chose.</translation>
+    </message>
+    <message>
+        <source>Per 100 kg milk {verb} {share:.2f} kg {what} ({fat_pct:g} % fat, {protein_pct:.2f} % protein): fat {fat:.2f} %, protein {protein:.2f} %, protein to fat {protein2:.2f}.</source>
+        <translation>Pour 100 kg de lait, {verb} {share:.2f} kg de {what} ({fat_pct:g} % de matière grasse, {protein_pct:.2f} % de protéines) : matière grasse {fat:.2f} %, protéines {protein:.2f} %, protéines sur matière grasse {protein2:.2f}.</translation>
+    </message>
+    <message>
+        <source>Plan of the make: 1 page in {path}</source>
+        <translation>Fiche de fabrication : 1 page dans {path}</translation>
+    </message>
+    <message>
+        <source>Plan of the make: {count} pages in {path}</source>
+        <translation>Fiche de fabrication : {count} pages dans {path}</translation>
+    </message>
+    <message>
+        <source>Plot what you read: a cross each.</source>
+        <translation>Pointez ce que vous lisez : une croix chacun.</translation>
+    </message>
+    <message>
+        <source>Preparing the model, once ...</source>
+        <translation>Préparation du modèle, une seule fois...</translation>
+    </message>
+    <message>
+        <source>Quality</source>
+        <translation>Qualité</translation>
+    </message>
+    <message>
+        <source>Ranges are in the way ({names}).</source>
+        <translation>Des plages sont en travers ({names}).</translation>
+    </message>
+    <message>
+        <source>Reached.</source>
+        <translation>Atteint.</translation>
+    </message>
+    <message>
+        <source>Rennet at {temp:.0f} °C lies outside the {set_c_low:.0f}-{set_c_high:.0f} °C the setting law knows.</source>
+        <translation>L'emprésurage à {temp:.0f} °C est hors des {set_c_low:.0f}-{set_c_high:.0f} °C que connaît la loi de coagulation.</translation>
+    </message>
+    <message>
+        <source>STOP</source>
+        <translation>STOP</translation>
+    </message>
+    <message>
+        <source>Say what is wanted in one way: --want, --meet or --first.</source>
+        <translation>Dites ce qui est voulu d'une seule façon : --want, --meet ou --first.</translation>
+    </message>
+    <message>
+        <source>Something in Curdwright itself is wrong ({name}). Please report it with the file {kept}.</source>
+        <translation>Quelque chose ne va pas dans Curdwright même ({name}). Merci de le signaler avec le fichier {kept}.</translation>
+    </message>
+    <message>
+        <source>Still outside</source>
+        <translation>Encore dehors</translation>
+    </message>
+    <message>
+        <source>Stretching is a plain law here: fat lost with time in hot water, moisture hardly changed.</source>
+        <translation>Le filage suit ici une loi simple : matière grasse perdue avec le temps dans l'eau chaude, humidité à peine changée.</translation>
+    </message>
+    <message>
+        <source>Sure? {value} is far {side} what is usual{where}: {usual_is}. Check the unit or the decimal point.</source>
+        <translation>Sûr ? {value} est bien {side} l'usage{where} : {usual_is}. Vérifiez l'unité ou la virgule.</translation>
+    </message>
+    <message>
+        <source>Texture of both: {bodies}.</source>
+        <translation>Texture des deux : {bodies}.</translation>
+    </message>
+    <message>
+        <source>Texture: {bodies} → {bodies2}.</source>
+        <translation>Texture : {bodies} → {bodies2}.</translation>
+    </message>
+    <message>
+        <source>That hangs on the milk: standardise its protein to fat.</source>
+        <translation>Cela tient au lait : standardisez son rapport protéines sur matière grasse.</translation>
+    </message>
+    <message>
+        <source>The brine is at {strength_pct:g} % already; to weaken it to {wanted_pct:g} % add water.</source>
+        <translation>La saumure est déjà à {strength_pct:g} % ; pour l'abaisser à {wanted_pct:g} %, ajoutez de l'eau.</translation>
+    </message>
+    <message>
+        <source>The brine is at {strength_pct:g} %; to strengthen it to {wanted_pct:g} % add salt.</source>
+        <translation>La saumure est à {strength_pct:g} % ; pour la monter à {wanted_pct:g} %, ajoutez du sel.</translation>
+    </message>
+    <message>
+        <source>The cheese is likely {word}.</source>
+        <translation>Le fromage sera sans doute {word}.</translation>
+    </message>
+    <message>
+        <source>The cheese is likely {word}: {reason}</source>
+        <translation>Le fromage sera sans doute {word} : {reason}</translation>
+    </message>
+    <message>
+        <source>The cheese is likely {word}; what costs it most: {reason}</source>
+        <translation>Le fromage sera sans doute {word} ; ce qui lui coûte le plus : {reason}</translation>
+    </message>
+    <message>
+        <source>The curve</source>
+        <translation>La courbe</translation>
+    </message>
+    <message>
+        <source>The forecast lies inside the limits of {names}; {said}{sure}. Only an analysis of the cheese can show it.</source>
+        <translation>La prévision est dans les limites de {names} ; {said}{sure}. Seule une analyse du fromage peut le montrer.</translation>
+    </message>
+    <message>
+        <source>The forecast lies inside the limits.</source>
+        <translation>La prévision est dans les limites.</translation>
+    </message>
+    <message>
+        <source>The lock on {names} is in the way.</source>
+        <translation>Le blocage est en travers : {names}.</translation>
+    </message>
+    <message>
+        <source>The make</source>
+        <translation>La fabrication</translation>
+    </message>
+    <message>
+        <source>The make drawn</source>
+        <translation>La fabrication dessinée</translation>
+    </message>
+    <message>
+        <source>The milk</source>
+        <translation>Le lait</translation>
+    </message>
+    <message>
+        <source>The milks differ in amount, so doses read per 100 kg of milk.</source>
+        <translation>Les laits diffèrent en quantité, les doses se lisent donc pour 100 kg de lait.</translation>
+    </message>
+    <message>
+        <source>The plan could not be written to {path}: {error}.</source>
+        <translation>La fiche n'a pu être écrite dans {path} : {error}.</translation>
+    </message>
+    <message>
+        <source>The plan could not be written to {target}: {error}.</source>
+        <translation>La fiche n'a pu être écrite dans {target} : {error}.</translation>
+    </message>
+    <message>
+        <source>The plan is a PDF; give it a name that ends in .pdf, not “{name}”.</source>
+        <translation>La fiche est un PDF ; donnez-lui un nom qui finit par .pdf, non « {name} ».</translation>
+    </message>
+    <message>
+        <source>The plan is drawn with Qt, and Qt's libraries are not all there ({why}). On Debian: apt-get install {packages}</source>
+        <translation>La fiche se dessine avec Qt, et les bibliothèques de Qt ne sont pas toutes là ({why}). Sur Debian : apt-get install {packages}</translation>
+    </message>
+    <message>
+        <source>The range of {what} runs backwards: from {low:g} to {high:g}.</source>
+        <translation>La plage de {what} est inversée : de {low:g} à {high:g}.</translation>
+    </message>
+    <message>
+        <source>The recipe is saved, but its version could not be kept: {why}.</source>
+        <translation>La recette est enregistrée, mais sa version n'a pu être gardée : {why}.</translation>
+    </message>
+    <message>
+        <source>The recipe names no style; add --style with one of: {known}.</source>
+        <translation>La recette ne nomme pas de style ; ajoutez --style avec l'un de : {known}.</translation>
+    </message>
+    <message>
+        <source>The style can't be written to {path}: {strerror}.</source>
+        <translation>Le style ne peut être écrit dans {path} : {strerror}.</translation>
+    </message>
+    <message>
+        <source>The style file {name} can't be read: {error}.</source>
+        <translation>Le fichier de style {name} ne peut être lu : {error}.</translation>
+    </message>
+    <message>
+        <source>The two makes do the same.</source>
+        <translation>Les deux fabrications font la même chose.</translation>
+    </message>
+    <message>
+        <source>There is no display here, so this is the forecast, the check and the plan.</source>
+        <translation>Il n'y a pas d'écran ici, voici donc la prévision, le contrôle et la fiche.</translation>
+    </message>
+    <message>
+        <source>There is no example of {name}; look at every stage before you trust it.</source>
+        <translation>Il n'y a pas d'exemple de {name} ; regardez chaque étape avant de vous y fier.</translation>
+    </message>
+    <message>
+        <source>There is no language “{key}”; there are {known}.</source>
+        <translation>Il n'y a pas de langue « {key} » ; il y a {known}.</translation>
+    </message>
+    <message>
+        <source>There is no setting “{key}”.</source>
+        <translation>Il n'y a pas de réglage « {key} ».</translation>
+    </message>
+    <message>
+        <source>There is no style “{key}”.{hint}</source>
+        <translation>Il n'y a pas de style « {key} ».{hint}</translation>
+    </message>
+    <message>
+        <source>There is nothing to lock called “{said}”; write the id of a stage or dose, or for example warm.temperature_c.</source>
+        <translation>Il n'y a rien à bloquer qui s'appelle « {said} » ; écrivez l'id d'une étape ou d'une dose, ou par exemple warm.temperature_c.</translation>
+    </message>
+    <message>
+        <source>This make has no “{label}” to aim at.</source>
+        <translation>Cette fabrication n'a pas de « {label} » à viser.</translation>
+    </message>
+    <message>
+        <source>To standardise: {sentence}</source>
+        <translation>Pour standardiser : {sentence}</translation>
+    </message>
+    <message>
+        <source>What may move in this recipe does not reach so far.</source>
+        <translation>Ce qui peut bouger dans cette recette ne va pas si loin.</translation>
+    </message>
+    <message>
+        <source>With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, not {before:.3f} %: read the burette again, or put the sample back.</source>
+        <translation>Avec un échantillon de {new_sample_ml:g} mL au lieu de {sample_ml:g} mL, les mêmes {naoh_ml:g} mL signifient {now:.3f} %, non {before:.3f} % : relisez la burette, ou remettez l'échantillon.</translation>
+    </message>
+    <message>
+        <source>Without a style there is no middle to hold the moisture against, so soft and dry are judged by class alone.</source>
+        <translation>Sans style il n'y a pas de milieu à quoi comparer l'humidité, mou et sec sont donc jugés par la seule classe.</translation>
+    </message>
+    <message>
+        <source>Written to {path}</source>
+        <translation>Écrit dans {path}</translation>
+    </message>
+    <message>
+        <source>[bold]{held} of {compared} published figures hold.[/bold]</source>
+        <translation>[bold]{held} chiffres publiés sur {compared} sont tenus.[/bold]</translation>
+    </message>
+    <message>
+        <source>[bold]{name}: {state}[/bold]. {sentence}</source>
+        <translation>[bold]{name} : {state}[/bold]. {sentence}</translation>
+    </message>
+    <message>
+        <source>[bold]{name}[/bold] against [bold]{name2}[/bold]</source>
+        <translation>[bold]{name}[/bold] contre [bold]{name2}[/bold]</translation>
+    </message>
+    <message>
+        <source>a branch needs at least one stage</source>
+        <translation>une branche a besoin d'au moins une étape</translation>
+    </message>
+    <message>
+        <source>a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = "200 IMCU/mL"</source>
+        <translation>un coagulant a besoin de sa force en IMCU/mL (sur le flacon), par exemple strength = "200 IMCU/mL"</translation>
+    </message>
+    <message>
+        <source>a first recipe needs a milk</source>
+        <translation>une première recette a besoin d'un lait</translation>
+    </message>
+    <message>
+        <source>a form of your own choice</source>
+        <translation>un moule de votre choix</translation>
+    </message>
+    <message>
+        <source>a press needs at least one step</source>
+        <translation>une presse a besoin d'au moins un palier</translation>
+    </message>
+    <message>
+        <source>a press step has either a load or a pressure</source>
+        <translation>un palier de presse a soit une charge, soit une pression</translation>
+    </message>
+    <message>
+        <source>a pressure</source>
+        <translation>une pression</translation>
+    </message>
+    <message>
+        <source>a pressure; the weight goes by the area</source>
+        <translation>une pression ; le poids suit la surface</translation>
+    </message>
+    <message>
+        <source>a pyramid needs the width of its foot</source>
+        <translation>une pyramide a besoin de la largeur de son pied</translation>
+    </message>
+    <message>
+        <source>a ramp needs the temperature it leads to</source>
+        <translation>une rampe a besoin de la température où elle mène</translation>
+    </message>
+    <message>
+        <source>a round form needs its diameter</source>
+        <translation>un moule rond a besoin de son diamètre</translation>
+    </message>
+    <message>
+        <source>a share of the milk</source>
+        <translation>une part du lait</translation>
+    </message>
+    <message>
+        <source>a share of the milk lies between 0 and 100 %, not at {share_pct:g} %</source>
+        <translation>une part du lait est entre 0 et 100 %, non à {share_pct:g} %</translation>
+    </message>
+    <message>
+        <source>a stage has a length or an end by a state, not both</source>
+        <translation>une étape a une durée ou une fin sur un état, pas les deux</translation>
+    </message>
+    <message>
+        <source>a stage of {planned_min} can't be cut there</source>
+        <translation>une étape de {planned_min} ne peut être coupée là</translation>
+    </message>
+    <message>
+        <source>a starter</source>
+        <translation>un ferment</translation>
+    </message>
+    <message>
+        <source>a starter by mass needs the potency of its pack, for example potency = "1e11 CFU/g"</source>
+        <translation>un ferment en masse a besoin de la concentration de son sachet, par exemple potency = "1e11 CFU/g"</translation>
+    </message>
+    <message>
+        <source>a state, whenever it is reached</source>
+        <translation>un état, quand il est atteint</translation>
+    </message>
+    <message>
+        <source>a vat holds between 50 mL and 100 000 L, not {to_l}</source>
+        <translation>une cuve contient entre 50 mL et 100 000 L, non {to_l}</translation>
+    </message>
+    <message>
+        <source>a {rind} rind</source>
+        <translation>croûte {rind}</translation>
+    </message>
+    <message>
+        <source>a {shape} needs its length and width</source>
+        <translation>la forme « {shape} » a besoin de sa longueur et de sa largeur</translation>
+    </message>
+    <message>
+        <source>about {celsius}</source>
+        <translation>environ {celsius}</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>au-dessus de</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>acide</translation>
+    </message>
+    <message>
+        <source>add</source>
+        <translation>ajoutez</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>après</translation>
+    </message>
+    <message>
+        <source>after {called}</source>
+        <translation>après {called}</translation>
+    </message>
+    <message>
+        <source>age_if “{age_if}” is none of: {age_if2}</source>
+        <translation>age_if « {age_if} » n'est pas parmi : {age_if2}</translation>
+    </message>
+    <message>
+        <source>airspace {degree}</source>
+        <translation>air {degree}</translation>
+    </message>
+    <message>
+        <source>alike</source>
+        <translation>identique</translation>
+    </message>
+    <message>
+        <source>all sanitised</source>
+        <translation>tout désinfecté</translation>
+    </message>
+    <message>
+        <source>an end by feel needs its planned length</source>
+        <translation>une fin au jugé a besoin de sa durée prévue</translation>
+    </message>
+    <message>
+        <source>an end by {by} has a latest moment, not a length</source>
+        <translation>fin par « {by} » : elle a une limite de temps, non une durée</translation>
+    </message>
+    <message>
+        <source>an end by {by} has a length and nothing else</source>
+        <translation>fin par « {by} » : elle a une durée et rien d'autre</translation>
+    </message>
+    <message>
+        <source>an end by {by} has no value</source>
+        <translation>fin par « {by} » : elle n'a pas de valeur</translation>
+    </message>
+    <message>
+        <source>an end by {by} is not read on milk, whey, curd or cheese; leave “of” out</source>
+        <translation>fin par « {by} » : elle ne se lit pas sur lait, lactosérum, caillé ou fromage ; laissez « of » de côté</translation>
+    </message>
+    <message>
+        <source>an end by {by} lies between {low:g} and {high:g}, not at {value:g}</source>
+        <translation>fin par « {by} » : elle est entre {low:g} et {high:g}, non à {value:g}</translation>
+    </message>
+    <message>
+        <source>an end by {by} must say of what: milk, whey, curd or cheese</source>
+        <translation>fin par « {by} » : elle doit dire sur quoi : milk, whey, curd ou cheese</translation>
+    </message>
+    <message>
+        <source>an end by {by} needs its latest moment, for example latest = "2 h"</source>
+        <translation>fin par « {by} » : il lui faut sa limite de temps, par exemple latest = "2 h"</translation>
+    </message>
+    <message>
+        <source>an end by {by} needs its value</source>
+        <translation>fin par « {by} » : il lui faut sa valeur</translation>
+    </message>
+    <message>
+        <source>an id is empty</source>
+        <translation>un id est vide</translation>
+    </message>
+    <message>
+        <source>another animal's milk</source>
+        <translation>le lait d'un autre animal</translation>
+    </message>
+    <message>
+        <source>another milk</source>
+        <translation>un autre lait</translation>
+    </message>
+    <message>
+        <source>as it comes</source>
+        <translation>comme elle vient</translation>
+    </message>
+    <message>
+        <source>as many as before</source>
+        <translation>autant qu'avant</translation>
+    </message>
+    <message>
+        <source>as many cheeses as before, of the same proportions</source>
+        <translation>autant de fromages qu'avant, aux mêmes proportions</translation>
+    </message>
+    <message>
+        <source>as much curd in each; {more}, made whole</source>
+        <translation>autant de caillé dans chacun ; {more}, arrondi</translation>
+    </message>
+    <message>
+        <source>at the latest after {planned_min}</source>
+        <translation>au plus tard après {planned_min}</translation>
+    </message>
+    <message>
+        <source>at {potency_cfu_g}</source>
+        <translation>à {potency_cfu_g}</translation>
+    </message>
+    <message>
+        <source>at {pressure_kpa}</source>
+        <translation>à {pressure_kpa}</translation>
+    </message>
+    <message>
+        <source>at {title}</source>
+        <translation>à {title}</translation>
+    </message>
+    <message>
+        <source>at {water_c}</source>
+        <translation>à {water_c}</translation>
+    </message>
+    <message>
+        <source>balance of the forecast</source>
+        <translation>bilan de la prévision</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>lot</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>avant</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>au-dessous de</translation>
+    </message>
+    <message>
+        <source>branch “{name}”</source>
+        <translation>branche « {name} »</translation>
+    </message>
+    <message>
+        <source>branch “{name}”, </source>
+        <translation>branche « {name} », </translation>
+    </message>
+    <message>
+        <source>branch “{name}”: </source>
+        <translation>branche « {name} » : </translation>
+    </message>
+    <message>
+        <source>branches take {share:g} % of the {of} after “{after}”, more than there is</source>
+        <translation>des branches prennent {share:g} % ({of}) après « {after} », plus qu'il n'y a</translation>
+    </message>
+    <message>
+        <source>brine {strength_pct:g} % w/w, {brine_c}</source>
+        <translation>saumure {strength_pct:g} % p/p, {brine_c}</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>by feel</source>
+        <translation>au jugé</translation>
+    </message>
+    <message>
+        <source>calcium chloride</source>
+        <translation>chlorure de calcium</translation>
+    </message>
+    <message>
+        <source>calcium chloride by volume needs its solution, for example solution = "33 %"</source>
+        <translation>du chlorure de calcium en volume a besoin de sa solution, par exemple solution = "33 %"</translation>
+    </message>
+    <message>
+        <source>calf rennet</source>
+        <translation>présure de veau</translation>
+    </message>
+    <message>
+        <source>camel chymosin</source>
+        <translation>chymosine de chameau</translation>
+    </message>
+    <message>
+        <source>casein ({casein:g} %) is a part of the protein ({protein:g} %) and can't be as much</source>
+        <translation>la caséine ({casein:g} %) est une part des protéines ({protein:g} %) et ne peut en être autant</translation>
+    </message>
+    <message>
+        <source>casein is a part of the protein and can't be as much</source>
+        <translation>la caséine est une part des protéines et ne peut en être autant</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>cellules</translation>
+    </message>
+    <message>
+        <source>chymosin</source>
+        <translation>chymosine</translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation>heure</translation>
+    </message>
+    <message>
+        <source>closest: {label}, {sentence}</source>
+        <translation>au plus près : {label}, {sentence}</translation>
+    </message>
+    <message>
+        <source>coagulant</source>
+        <translation>coagulant</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>colorant</translation>
+    </message>
+    <message>
+        <source>cream</source>
+        <translation>crème</translation>
+    </message>
+    <message>
+        <source>cream is taken from the milk, before it is cut</source>
+        <translation>la crème se prend au lait, avant le décaillage</translation>
+    </message>
+    <message>
+        <source>cut at {value:g} × floc</source>
+        <translation>décailler à {value:g} × floc</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>date</translation>
+    </message>
+    <message>
+        <source>day {day}</source>
+        <translation>jour {day}</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>jours</translation>
+    </message>
+    <message>
+        <source>did you mean “{close}”?</source>
+        <translation>vouliez-vous dire « {close} » ?</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>différence</translation>
+    </message>
+    <message>
+        <source>dose</source>
+        <translation>dose</translation>
+    </message>
+    <message>
+        <source>drawing the whey and adding the water take longer than the whole stage</source>
+        <translation>tirer le lactosérum et ajouter l'eau prennent plus que toute l'étape</translation>
+    </message>
+    <message>
+        <source>drier</source>
+        <translation>plus sec</translation>
+    </message>
+    <message>
+        <source>else the cheese would be {which}, {here:.1f} % moisture in non-fat substance instead of {target:.1f}</source>
+        <translation>sinon le fromage serait {which}, {here:.1f} % d'humidité dégraissée au lieu de {target:.1f}</translation>
+    </message>
+    <message>
+        <source>end does not say by what; for example by = "ph"</source>
+        <translation>end ne dit pas par quoi ; par exemple by = "ph"</translation>
+    </message>
+    <message>
+        <source>end is a table, for example end = { by = "ph", of = "curd", value = "6.10", latest = "2 h" }</source>
+        <translation>end est une table, par exemple end = { by = "ph", of = "curd", value = "6.10", latest = "2 h" }</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>fini à</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>fin</translation>
+    </message>
+    <message>
+        <source>ends at {what}</source>
+        <translation>finit par {what}</translation>
+    </message>
+    <message>
+        <source>even odds</source>
+        <translation>une chance sur deux</translation>
+    </message>
+    <message>
+        <source>fewer than 1 in 10</source>
+        <translation>moins de 1 sur 10</translation>
+    </message>
+    <message>
+        <source>firm, {value:g} Pa</source>
+        <translation>ferme, {value:g} Pa</translation>
+    </message>
+    <message>
+        <source>floc seen at</source>
+        <translation>floc vue à</translation>
+    </message>
+    <message>
+        <source>floc {at} ({floc_range} min)</source>
+        <translation>floc {at} ({floc_range} min)</translation>
+    </message>
+    <message>
+        <source>for {planned_min}</source>
+        <translation>pendant {planned_min}</translation>
+    </message>
+    <message>
+        <source>forecast of {name}</source>
+        <translation>prévision de {name}</translation>
+    </message>
+    <message>
+        <source>form</source>
+        <translation>moule</translation>
+    </message>
+    <message>
+        <source>form of {name}</source>
+        <translation>moule de {name}</translation>
+    </message>
+    <message>
+        <source>format = {version!r} is no format; a recipe begins with format = {present}</source>
+        <translation>format = {version!r} n'est pas un format ; une recette commence par format = {present}</translation>
+    </message>
+    <message>
+        <source>forms</source>
+        <translation>moules</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>from {low}</source>
+        <translation>à partir de {low}</translation>
+    </message>
+    <message>
+        <source>from {said}</source>
+        <translation>à partir de {said}</translation>
+    </message>
+    <message>
+        <source>gates after {source}</source>
+        <translation>jalons d'après {source}</translation>
+    </message>
+    <message>
+        <source>give salt by mass or as a share of the milk, not by volume</source>
+        <translation>donnez le sel en masse ou en part du lait, non en volume</translation>
+    </message>
+    <message>
+        <source>goes in</source>
+        <translation>entre</translation>
+    </message>
+    <message>
+        <source>goes in after</source>
+        <translation>entre après</translation>
+    </message>
+    <message>
+        <source>goes in after the stage has ended</source>
+        <translation>entre après la fin de l'étape</translation>
+    </message>
+    <message>
+        <source>have “{have}” is none of: {haves}</source>
+        <translation>have « {have} » n'est pas parmi : {haves}</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation>chauffé</translation>
+    </message>
+    <message>
+        <source>heated high</source>
+        <translation>chauffé haut</translation>
+    </message>
+    <message>
+        <source>heating</source>
+        <translation>chauffage</translation>
+    </message>
+    <message>
+        <source>held from</source>
+        <translation>tenu depuis</translation>
+    </message>
+    <message>
+        <source>higher</source>
+        <translation>plus haut</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>bloquer</translation>
+    </message>
+    <message>
+        <source>in IMCU per litre of milk</source>
+        <translation>en IMCU par litre de lait</translation>
+    </message>
+    <message>
+        <source>in grams, dry, per kg of milk</source>
+        <translation>en grammes, sec, par kg de lait</translation>
+    </message>
+    <message>
+        <source>in {water} of cool water</source>
+        <translation>dans {water} d'eau fraîche</translation>
+    </message>
+    <message>
+        <source>inside its limits</source>
+        <translation>dans ses limites</translation>
+    </message>
+    <message>
+        <source>inside the usual {usual}</source>
+        <translation>dans l'usage, {usual}</translation>
+    </message>
+    <message>
+        <source>it is not TOML</source>
+        <translation>ce n'est pas du TOML</translation>
+    </message>
+    <message>
+        <source>it is one by all that is known of it here</source>
+        <translation>c'en est un, d'après tout ce qu'on en sait ici</translation>
+    </message>
+    <message>
+        <source>its class</source>
+        <translation>sa classe</translation>
+    </message>
+    <message>
+        <source>kind = “{kind}” is unknown; {kind2}</source>
+        <translation>kind = « {kind} » est inconnu ; {kind2}</translation>
+    </message>
+    <message>
+        <source>kind is missing; for example kind = "cook"</source>
+        <translation>kind manque ; par exemple kind = "cook"</translation>
+    </message>
+    <message>
+        <source>kind “{kind}” is none of: {kinds}</source>
+        <translation>kind « {kind} » n'est pas parmi : {kinds}</translation>
+    </message>
+    <message>
+        <source>kind, strength and age belong to a coagulant, not to {what}</source>
+        <translation>genre, force et âge appartiennent à un coagulant, non à : {what}</translation>
+    </message>
+    <message>
+        <source>known are {known}</source>
+        <translation>on connaît {known}</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>plus tard</translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation>moins</translation>
+    </message>
+    <message>
+        <source>less acid</source>
+        <translation>moins acide</translation>
+    </message>
+    <message>
+        <source>less calcium</source>
+        <translation>moins de calcium</translation>
+    </message>
+    <message>
+        <source>less cheese</source>
+        <translation>moins de fromage</translation>
+    </message>
+    <message>
+        <source>less fat in dry matter</source>
+        <translation>moins de gras sur sec</translation>
+    </message>
+    <message>
+        <source>less salty</source>
+        <translation>moins salé</translation>
+    </message>
+    <message>
+        <source>less so above {limit}</source>
+        <translation>moins au-dessus de {limit}</translation>
+    </message>
+    <message>
+        <source>less so below {limit}</source>
+        <translation>moins au-dessous de {limit}</translation>
+    </message>
+    <message>
+        <source>likely inside: {in_ten}</source>
+        <translation>sans doute dedans : {in_ten}</translation>
+    </message>
+    <message>
+        <source>likely outside: {in_ten}</source>
+        <translation>sans doute dehors : {in_ten}</translation>
+    </message>
+    <message>
+        <source>lipase</source>
+        <translation>lipase</translation>
+    </message>
+    <message>
+        <source>loads</source>
+        <translation>charges</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation>lot {lot}</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>plus bas</translation>
+    </message>
+    <message>
+        <source>made from {milks} milk; this recipe has {strangers}</source>
+        <translation>fait de lait de {milks} ; cette recette a du lait de {strangers}</translation>
+    </message>
+    <message>
+        <source>make room</source>
+        <translation>local de fabrication</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricant</translation>
+    </message>
+    <message>
+        <source>makes no difference here</source>
+        <translation>ne fait pas de différence ici</translation>
+    </message>
+    <message>
+        <source>microbial coagulant</source>
+        <translation>coagulant microbien</translation>
+    </message>
+    <message>
+        <source>milk</source>
+        <translation>lait</translation>
+    </message>
+    <message>
+        <source>milk free of medicine</source>
+        <translation>lait sans médicament</translation>
+    </message>
+    <message>
+        <source>milk has between 6 and 30 % solids; this one would have {solids:.1f} %</source>
+        <translation>un lait a entre 6 et 30 % d'extrait sec ; celui-ci en aurait {solids:.1f} %</translation>
+    </message>
+    <message>
+        <source>milk pH</source>
+        <translation>pH du lait</translation>
+    </message>
+    <message>
+        <source>milk withheld because of medicine can't be used; take it out of the recipe</source>
+        <translation>un lait écarté à cause d'un médicament ne peut servir ; retirez-le de la recette</translation>
+    </message>
+    <message>
+        <source>milk {degree}</source>
+        <translation>lait {degree}</translation>
+    </message>
+    <message>
+        <source>milk {index}, “{name}”</source>
+        <translation>lait {index}, « {name} »</translation>
+    </message>
+    <message>
+        <source>milk, doses and the rest {signed}</source>
+        <translation>lait, doses et le reste {signed}</translation>
+    </message>
+    <message>
+        <source>model {model}</source>
+        <translation>modèle {model}</translation>
+    </message>
+    <message>
+        <source>model: {note}</source>
+        <translation>modèle : {note}</translation>
+    </message>
+    <message>
+        <source>moister</source>
+        <translation>plus humide</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>humidité</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>plus</translation>
+    </message>
+    <message>
+        <source>more acid</source>
+        <translation>plus acide</translation>
+    </message>
+    <message>
+        <source>more calcium</source>
+        <translation>plus de calcium</translation>
+    </message>
+    <message>
+        <source>more cheese</source>
+        <translation>plus de fromage</translation>
+    </message>
+    <message>
+        <source>more fat in dry matter</source>
+        <translation>plus de gras sur sec</translation>
+    </message>
+    <message>
+        <source>more milk takes longer by hand</source>
+        <translation>plus de lait prend plus de temps à la main</translation>
+    </message>
+    <message>
+        <source>more so above {limit}</source>
+        <translation>davantage au-dessus de {limit}</translation>
+    </message>
+    <message>
+        <source>more so below {limit}</source>
+        <translation>davantage au-dessous de {limit}</translation>
+    </message>
+    <message>
+        <source>more than 9 in 10</source>
+        <translation>plus de 9 sur 10</translation>
+    </message>
+    <message>
+        <source>multiple of flocculation</source>
+        <translation>multiple de floculation</translation>
+    </message>
+    <message>
+        <source>nearer, but not inside its limits</source>
+        <translation>plus près, mais pas dans ses limites</translation>
+    </message>
+    <message>
+        <source>new stage, “{label}”</source>
+        <translation>nouvelle étape, « {label} »</translation>
+    </message>
+    <message>
+        <source>next day</source>
+        <translation>lendemain</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>nuit</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>no cheese goes into the room yet; put a stage of the make before it</source>
+        <translation>aucun fromage n'entre encore en cave ; mettez une étape de fabrication avant</translation>
+    </message>
+    <message>
+        <source>no coagulant goes in here; add one with at = "{id}"</source>
+        <translation>aucun coagulant n'entre ici ; ajoutez-en un avec at = "{id}"</translation>
+    </message>
+    <message>
+        <source>no such cheese below {bands:g} % fat in dry matter</source>
+        <translation>pas de tel fromage au-dessous de {bands:g} % de gras sur sec</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>none is given</source>
+        <translation>aucun n'est donné</translation>
+    </message>
+    <message>
+        <source>none said</source>
+        <translation>rien de dit</translation>
+    </message>
+    <message>
+        <source>not after {time}</source>
+        <translation>pas après {time}</translation>
+    </message>
+    <message>
+        <source>not for sale before</source>
+        <translation>pas de vente avant</translation>
+    </message>
+    <message>
+        <source>not for sale before (day {days:g})</source>
+        <translation>pas de vente avant (jour {days:g})</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>pas atteint</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>nothing changed</source>
+        <translation>rien de changé</translation>
+    </message>
+    <message>
+        <source>nothing to warm</source>
+        <translation>rien à chauffer</translation>
+    </message>
+    <message>
+        <source>one of the two can't be read as a recipe</source>
+        <translation>l'une des deux ne peut être lue comme recette</translation>
+    </message>
+    <message>
+        <source>other: {round} ÷ IMCU/{unit}</source>
+        <translation>autre : {round} ÷ IMCU/{unit}</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>résultat</translation>
+    </message>
+    <message>
+        <source>pH meter calibrated</source>
+        <translation>pH-mètre étalonné</translation>
+    </message>
+    <message>
+        <source>pH of the whey</source>
+        <translation>pH du lactosérum</translation>
+    </message>
+    <message>
+        <source>pH {value:.2f}</source>
+        <translation>pH {value:.2f}</translation>
+    </message>
+    <message>
+        <source>pH {value:.2f} ({next_day_range})</source>
+        <translation>pH {value:.2f} ({next_day_range})</translation>
+    </message>
+    <message>
+        <source>pH {value:.2f}, {of}</source>
+        <translation>pH {value:.2f}, {of}</translation>
+    </message>
+    <message>
+        <source>pasteurised</source>
+        <translation>pasteurisé</translation>
+    </message>
+    <message>
+        <source>plan {plan_version}</source>
+        <translation>fiche {plan_version}</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>prévu</translation>
+    </message>
+    <message>
+        <source>plant coagulant</source>
+        <translation>coagulant végétal</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>points</translation>
+    </message>
+    <message>
+        <source>rather {word}</source>
+        <translation>plutôt {word}</translation>
+    </message>
+    <message>
+        <source>raw</source>
+        <translation>cru</translation>
+    </message>
+    <message>
+        <source>recipe</source>
+        <translation>recette</translation>
+    </message>
+    <message>
+        <source>release</source>
+        <translation>libérer</translation>
+    </message>
+    <message>
+        <source>remove</source>
+        <translation>retirez</translation>
+    </message>
+    <message>
+        <source>rennet</source>
+        <translation>présure</translation>
+    </message>
+    <message>
+        <source>ripening culture</source>
+        <translation>culture d'affinage</translation>
+    </message>
+    <message>
+        <source>room {degree} / % RH</source>
+        <translation>local {degree} / % HR</translation>
+    </message>
+    <message>
+        <source>room “{name}”</source>
+        <translation>cave « {name} »</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>règle</translation>
+    </message>
+    <message>
+        <source>rules “{set}”</source>
+        <translation>règles « {set} »</translation>
+    </message>
+    <message>
+        <source>salt</source>
+        <translation>sel</translation>
+    </message>
+    <message>
+        <source>salt strewn on the faces goes in by thickness squared: {said} for the same share</source>
+        <translation>le sel semé sur les faces entre selon le carré de l'épaisseur : {said} pour la même part</translation>
+    </message>
+    <message>
+        <source>saltier</source>
+        <translation>plus salé</translation>
+    </message>
+    <message>
+        <source>saturated, {saturated_pct} % w/w</source>
+        <translation>saturée, {saturated_pct} % p/p</translation>
+    </message>
+    <message>
+        <source>say how long the change of temperature takes (ramp = "30 min"), or give the vat its power or cooling</source>
+        <translation>dites combien dure le changement de température (ramp = "30 min"), ou donnez à la cuve sa puissance ou son refroidissement</translation>
+    </message>
+    <message>
+        <source>say once how much water goes on: as share of the milk (water) or as water_volume</source>
+        <translation>dites une seule fois combien d'eau entre : en part du lait (water) ou en volume (water_volume)</translation>
+    </message>
+    <message>
+        <source>say which acid: lactic, citric or acetic</source>
+        <translation>dites quel acide : lactic, citric ou acetic</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>taille</translation>
+    </message>
+    <message>
+        <source>skim</source>
+        <translation>lait écrémé</translation>
+    </message>
+    <message>
+        <source>skim milk</source>
+        <translation>lait écrémé</translation>
+    </message>
+    <message>
+        <source>so much cream can't be taken off: it holds {fat:g} % fat</source>
+        <translation>on ne peut tirer tant de crème : il contient {fat:g} % de matière grasse</translation>
+    </message>
+    <message>
+        <source>solution of {strength_pct:g} %</source>
+        <translation>solution à {strength_pct:g} %</translation>
+    </message>
+    <message>
+        <source>sooner</source>
+        <translation>plus tôt</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>étape</translation>
+    </message>
+    <message>
+        <source>stage {index}, “{title}”</source>
+        <translation>étape {index}, « {title} »</translation>
+    </message>
+    <message>
+        <source>starter</source>
+        <translation>ferment</translation>
+    </message>
+    <message>
+        <source>starter, {kind}</source>
+        <translation>ferment, {kind}</translation>
+    </message>
+    <message>
+        <source>step {index}: </source>
+        <translation>palier {index} : </translation>
+    </message>
+    <message>
+        <source>sum of parts</source>
+        <translation>somme des parts</translation>
+    </message>
+    <message>
+        <source>target (± {margin} {degree})</source>
+        <translation>cible (± {margin} {degree})</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>texture rule {number}, “{word}”</source>
+        <translation>règle de texture {number}, « {word} »</translation>
+    </message>
+    <message>
+        <source>the FDM bands must rise</source>
+        <translation>les bandes de G/S doivent monter</translation>
+    </message>
+    <message>
+        <source>the arm alone presses with {arm_kg:g}, more than the {force:g} wanted</source>
+        <translation>le bras seul presse avec {arm_kg:g}, plus que les {force:g} voulus</translation>
+    </message>
+    <message>
+        <source>the branch “{label}” parts after the stage “{after}”, which there is not</source>
+        <translation>la branche « {label} » part après l'étape « {after} », qui n'existe pas</translation>
+    </message>
+    <message>
+        <source>the change of temperature takes longer than the stage</source>
+        <translation>le changement de température dure plus que l'étape</translation>
+    </message>
+    <message>
+        <source>the cheeses can't take more salt than the brine holds</source>
+        <translation>les fromages ne peuvent prendre plus de sel que la saumure n'en contient</translation>
+    </message>
+    <message>
+        <source>the cube root of the curd in each: same proportions</source>
+        <translation>la racine cubique du caillé dans chacun : mêmes proportions</translation>
+    </message>
+    <message>
+        <source>the curd there is, over the face of the forms</source>
+        <translation>le caillé qu'il y a, sur la face des moules</translation>
+    </message>
+    <message>
+        <source>the earliest moment must lie before the latest</source>
+        <translation>le moment le plus tôt doit précéder le plus tard</translation>
+    </message>
+    <message>
+        <source>the file</source>
+        <translation>le fichier</translation>
+    </message>
+    <message>
+        <source>the file can't be read as TOML: it is nested too deeply</source>
+        <translation>le fichier ne peut être lu comme TOML : il est imbriqué trop profond</translation>
+    </message>
+    <message>
+        <source>the file can't be read as TOML: {said}{said2}</source>
+        <translation>le fichier ne peut être lu comme TOML : {said}{said2}</translation>
+    </message>
+    <message>
+        <source>the file can't be read: {strerror}</source>
+        <translation>le fichier ne peut être lu : {strerror}</translation>
+    </message>
+    <message>
+        <source>the file can't be written: {strerror}</source>
+        <translation>le fichier ne peut être écrit : {strerror}</translation>
+    </message>
+    <message>
+        <source>the file does not say its format; a recipe begins with format = {present}</source>
+        <translation>le fichier ne dit pas son format ; une recette commence par format = {present}</translation>
+    </message>
+    <message>
+        <source>the file has format {version}, newer than this program; it is not written over</source>
+        <translation>le fichier a le format {version}, plus récent que ce programme ; il n'est pas écrasé</translation>
+    </message>
+    <message>
+        <source>the file has format {version}, this program knows formats up to {present}; open it with a newer version of the program</source>
+        <translation>le fichier a le format {version}, ce programme connaît jusqu'au {present} ; ouvrez-le avec une version plus récente du programme</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>le fichier est vide</translation>
+    </message>
+    <message>
+        <source>the head of this version can't be read; it should say saved, by, note and changed</source>
+        <translation>l'en-tête de cette version ne peut être lu ; il devrait dire saved, by, note et changed</translation>
+    </message>
+    <message>
+        <source>the id “{each}” stands twice; every id is used once in a recipe</source>
+        <translation>l'id « {each} » figure deux fois ; chaque id sert une fois dans une recette</translation>
+    </message>
+    <message>
+        <source>the length is missing</source>
+        <translation>la durée manque</translation>
+    </message>
+    <message>
+        <source>the length is not known beforehand, so say how long the change of temperature takes: ramp = "30 min"</source>
+        <translation>la durée n'est pas connue d'avance, dites donc combien dure le changement de température : ramp = "30 min"</translation>
+    </message>
+    <message>
+        <source>the make takes {later} longer</source>
+        <translation>la fabrication dure {later} de plus</translation>
+    </message>
+    <message>
+        <source>the milk must be {asked}; it is {here}</source>
+        <translation>le lait doit être {asked} ; il est {here}</translation>
+    </message>
+    <message>
+        <source>the number of cheeses lies between 1 and 10000, not at {count}</source>
+        <translation>le nombre de fromages est entre 1 et 10000, non à {count}</translation>
+    </message>
+    <message>
+        <source>the only stage can't be taken out</source>
+        <translation>la seule étape ne peut être retirée</translation>
+    </message>
+    <message>
+        <source>the press can't end before its last step begins; shorten the steps</source>
+        <translation>la presse ne peut finir avant que son dernier palier commence ; raccourcissez les paliers</translation>
+    </message>
+    <message>
+        <source>the recipe has no milk; add a [[milk]]</source>
+        <translation>la recette n'a pas de lait ; ajoutez un [[milk]]</translation>
+    </message>
+    <message>
+        <source>the recipe has no stage; add a [[stage]]</source>
+        <translation>la recette n'a pas d'étape ; ajoutez un [[stage]]</translation>
+    </message>
+    <message>
+        <source>the recipe needs a name</source>
+        <translation>la recette a besoin d'un nom</translation>
+    </message>
+    <message>
+        <source>the same activity in each litre</source>
+        <translation>la même activité dans chaque litre</translation>
+    </message>
+    <message>
+        <source>the same activity in each litre; the amount goes by the milk of itself</source>
+        <translation>la même activité dans chaque litre ; la quantité suit d'elle-même le lait</translation>
+    </message>
+    <message>
+        <source>the same cheese</source>
+        <translation>le même fromage</translation>
+    </message>
+    <message>
+        <source>the same form</source>
+        <translation>le même moule</translation>
+    </message>
+    <message>
+        <source>the same press</source>
+        <translation>la même presse</translation>
+    </message>
+    <message>
+        <source>the same share of the milk</source>
+        <translation>la même part du lait</translation>
+    </message>
+    <message>
+        <source>the same strength in each litre</source>
+        <translation>la même force dans chaque litre</translation>
+    </message>
+    <message>
+        <source>the same {kpa} on the face; a stack feels it in each cheese</source>
+        <translation>les mêmes {kpa} sur la face ; une pile les sent dans chaque fromage</translation>
+    </message>
+    <message>
+        <source>the source “{key}” does not stand in {sources}{hint}</source>
+        <translation>la source « {key} » n'est pas dans {sources}{hint}</translation>
+    </message>
+    <message>
+        <source>the steps last {total} together, the stage {planned_min}</source>
+        <translation>les paliers durent {total} ensemble, l'étape {planned_min}</translation>
+    </message>
+    <message>
+        <source>the style's window</source>
+        <translation>la plage du style</translation>
+    </message>
+    <message>
+        <source>the temperature it starts from follows the room, so its change can't be cut in two</source>
+        <translation>la température de départ suit le local, son changement ne peut donc être coupé en deux</translation>
+    </message>
+    <message>
+        <source>the vat you named</source>
+        <translation>la cuve que vous avez nommée</translation>
+    </message>
+    <message>
+        <source>the vat's {what} brings so much milk to {limit} at the most, never to {end_c}</source>
+        <translation>{what} de la cuve amène tant de lait à {limit} au plus, jamais à {end_c}</translation>
+    </message>
+    <message>
+        <source>there is no branch “{branch_id}”</source>
+        <translation>il n'y a pas de branche « {branch_id} »</translation>
+    </message>
+    <message>
+        <source>there is no cream in this milk</source>
+        <translation>il n'y a pas de crème dans ce lait</translation>
+    </message>
+    <message>
+        <source>there is no field “{name}” here; known are {names}</source>
+        <translation>il n'y a pas de champ « {name} » ici ; on connaît {names}</translation>
+    </message>
+    <message>
+        <source>there is no milk “{milk_id}”</source>
+        <translation>il n'y a pas de lait « {milk_id} »</translation>
+    </message>
+    <message>
+        <source>there is no part “{part_id}”</source>
+        <translation>il n'y a pas d'élément « {part_id} »</translation>
+    </message>
+    <message>
+        <source>there is no preset for the breed “{breed}”</source>
+        <translation>il n'y a pas de valeurs pour la race « {breed} »</translation>
+    </message>
+    <message>
+        <source>there is no stage kind “{kind}”</source>
+        <translation>il n'y a pas de genre d'étape « {kind} »</translation>
+    </message>
+    <message>
+        <source>there is no stage “{stage_id}”</source>
+        <translation>il n'y a pas d'étape « {stage_id} »</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>ce fichier n'existe pas</translation>
+    </message>
+    <message>
+        <source>there is no version {number}; there are {found}</source>
+        <translation>il n'y a pas de version {number} ; il y en a {found}</translation>
+    </message>
+    <message>
+        <source>there is no whey there yet</source>
+        <translation>il n'y a pas encore de lactosérum</translation>
+    </message>
+    <message>
+        <source>there is no {field} “{part_id}”</source>
+        <translation>il n'y a pas « {part_id} » ({field})</translation>
+    </message>
+    <message>
+        <source>thermised</source>
+        <translation>thermisé</translation>
+    </message>
+    <message>
+        <source>thermometer checked</source>
+        <translation>thermomètre vérifié</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a recipe file</source>
+        <translation>c'est un dossier, non un fichier de recette</translation>
+    </message>
+    <message>
+        <source>this is not a text file (UTF-8), so it is no recipe</source>
+        <translation>ce n'est pas un fichier de texte (UTF-8), donc pas une recette</translation>
+    </message>
+    <message>
+        <source>this is the vat of the old recipe; name the one it will be made in</source>
+        <translation>c'est la cuve de l'ancienne recette ; nommez celle où elle sera faite</translation>
+    </message>
+    <message>
+        <source>this is too large for a recipe ({said:.1f} MB, at most {max_bytes:.0f} MB)</source>
+        <translation>c'est trop grand pour une recette ({said:.1f} Mo, au plus {max_bytes:.0f} Mo)</translation>
+    </message>
+    <message>
+        <source>this is too large for a recipe ({size:.1f} MB, at most {max_bytes:.0f} MB)</source>
+        <translation>c'est trop grand pour une recette ({size:.1f} Mo, au plus {max_bytes:.0f} Mo)</translation>
+    </message>
+    <message>
+        <source>this milk clots in {relative:.2f} of the time of the one before; the same dose would flocculate in {value:.1f} instead of {wanted:.1f} min</source>
+        <translation>ce lait coagule en {relative:.2f} du temps du précédent ; la même dose floculerait en {value:.1f} au lieu de {wanted:.1f} min</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>à</translation>
+    </message>
+    <message>
+        <source>to after {called}</source>
+        <translation>après {called}</translation>
+    </message>
+    <message>
+        <source>to the front</source>
+        <translation>au début</translation>
+    </message>
+    <message>
+        <source>to {brine_water_l:g} L water</source>
+        <translation>pour {brine_water_l:g} L d'eau</translation>
+    </message>
+    <message>
+        <source>too little curd for one of these forms: one smaller cheese of the same proportions</source>
+        <translation>trop peu de caillé pour un de ces moules : un fromage plus petit aux mêmes proportions</translation>
+    </message>
+    <message>
+        <source>typical “{name}”</source>
+        <translation>typical « {name} »</translation>
+    </message>
+    <message>
+        <source>until pH {value} of the {of}, {latest}</source>
+        <translation>jusqu'à pH {value} ({of}), {latest}</translation>
+    </message>
+    <message>
+        <source>until the gel holds {value}, {latest}</source>
+        <translation>jusqu'à ce que le gel tienne {value}, {latest}</translation>
+    </message>
+    <message>
+        <source>until {value} acid in the {of}, {latest}</source>
+        <translation>jusqu'à {value} d'acide ({of}), {latest}</translation>
+    </message>
+    <message>
+        <source>until {value} of the milk has run off as whey, {latest}</source>
+        <translation>jusqu'à ce que {value} du lait ait coulé en lactosérum, {latest}</translation>
+    </message>
+    <message>
+        <source>until {value} × the flocculation time, {latest}</source>
+        <translation>jusqu'à {value} × le temps de floculation, {latest}</translation>
+    </message>
+    <message>
+        <source>until {value}, {latest}</source>
+        <translation>jusqu'à {value}, {latest}</translation>
+    </message>
+    <message>
+        <source>up to {high:.{decimals}f}</source>
+        <translation>jusqu'à {high:.{decimals}f}</translation>
+    </message>
+    <message>
+        <source>up to {high}</source>
+        <translation>jusqu'à {high}</translation>
+    </message>
+    <message>
+        <source>up to {said}</source>
+        <translation>jusqu'à {said}</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>valeur</translation>
+    </message>
+    <message>
+        <source>vat</source>
+        <translation>cuve</translation>
+    </message>
+    <message>
+        <source>version {number} put back</source>
+        <translation>version {number} remise</translation>
+    </message>
+    <message>
+        <source>wash water</source>
+        <translation>eau de lavage</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>poids</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>what went wrong</source>
+        <translation>ce qui est allé de travers</translation>
+    </message>
+    <message>
+        <source>whey off</source>
+        <translation>lactosérum tiré</translation>
+    </message>
+    <message>
+        <source>whey run off</source>
+        <translation>lactosérum écoulé</translation>
+    </message>
+    <message>
+        <source>windows after {source}</source>
+        <translation>plages d'après {source}</translation>
+    </message>
+    <message>
+        <source>with {load_kg}</source>
+        <translation>avec {load_kg}</translation>
+    </message>
+    <message>
+        <source>with {of}</source>
+        <translation>avec {of}</translation>
+    </message>
+    <message>
+        <source>with {stage}</source>
+        <translation>avec {stage}</translation>
+    </message>
+    <message>
+        <source>without {of}</source>
+        <translation>sans {of}</translation>
+    </message>
+    <message>
+        <source>without {stage}</source>
+        <translation>sans {stage}</translation>
+    </message>
+    <message>
+        <source>wording or order only</source>
+        <translation>mots ou ordre seulement</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>your form</source>
+        <translation>votre moule</translation>
+    </message>
+    <message>
+        <source>{acidity_pct:g} % acid</source>
+        <translation>{acidity_pct:g} % d'acide</translation>
+    </message>
+    <message>
+        <source>{age_days:.0f} days; must be kept {least:g}{why}</source>
+        <translation>{age_days:.0f} jours ; à garder {least:g}{why}</translation>
+    </message>
+    <message>
+        <source>{amount:.{decimals}f} points</source>
+        <translation>{amount:.{decimals}f} points</translation>
+    </message>
+    <message>
+        <source>{away:.{decimals}f}{unit} {more} than the middle of the style</source>
+        <translation>{away:.{decimals}f}{unit} {more} que le milieu du style</translation>
+    </message>
+    <message>
+        <source>{away} over the least, {least}</source>
+        <translation>{away} au-dessus du minimum, {least}</translation>
+    </message>
+    <message>
+        <source>{away} over the limit of {limit}</source>
+        <translation>{away} au-dessus de la limite de {limit}</translation>
+    </message>
+    <message>
+        <source>{away} under the least, {least}</source>
+        <translation>{away} sous le minimum, {least}</translation>
+    </message>
+    <message>
+        <source>{away} under the limit of {limit}</source>
+        <translation>{away} sous la limite de {limit}</translation>
+    </message>
+    <message>
+        <source>{chance} in 10</source>
+        <translation>{chance} sur 10</translation>
+    </message>
+    <message>
+        <source>{change:.1f} °C in {said} takes {kj:.2g} kW for so much milk; give the vat its power</source>
+        <translation>{change:.1f} °C en {said} demandent {kj:.2g} kW pour tant de lait ; donnez à la cuve sa puissance</translation>
+    </message>
+    <message>
+        <source>{count:g} would be needed</source>
+        <translation>il en faudrait {count:g}</translation>
+    </message>
+    <message>
+        <source>{count} batches</source>
+        <translation>{count} lots</translation>
+    </message>
+    <message>
+        <source>{count} pages written to {path}</source>
+        <translation>{count} pages écrites dans {path}</translation>
+    </message>
+    <message>
+        <source>{distance} over the usual {usual}</source>
+        <translation>{distance} au-dessus de l'usage, {usual}</translation>
+    </message>
+    <message>
+        <source>{distance} under the usual {usual}</source>
+        <translation>{distance} sous l'usage, {usual}</translation>
+    </message>
+    <message>
+        <source>{factor} times the milk</source>
+        <translation>{factor} fois le lait</translation>
+    </message>
+    <message>
+        <source>{factor} times the milk. Every line says by which rule it goes.</source>
+        <translation>{factor} fois le lait. Chaque ligne dit par quelle règle elle va.</translation>
+    </message>
+    <message>
+        <source>{file} has format {format!r}; this program reads format {format2}.</source>
+        <translation>{file} a le format {format!r} ; ce programme lit le format {format2}.</translation>
+    </message>
+    <message>
+        <source>{file} is not a readable style: {error}.</source>
+        <translation>{file} n'est pas un style lisible : {error}.</translation>
+    </message>
+    <message>
+        <source>{file}, sources: each is a key and the work in full, as text.</source>
+        <translation>{file}, sources : chacune est une clé et l'ouvrage en entier, en texte.</translation>
+    </message>
+    <message>
+        <source>{floc} min, cut {time}</source>
+        <translation>{floc} min, décailler {time}</translation>
+    </message>
+    <message>
+        <source>{head}: {how}. Still outside: {missed}.</source>
+        <translation>{head} : {how}. Encore dehors : {missed}.</translation>
+    </message>
+    <message>
+        <source>{heat_c} for {heat_min}</source>
+        <translation>{heat_c} pendant {heat_min}</translation>
+    </message>
+    <message>
+        <source>{key} = {value} has no unit; write for example {key} = "{example}"</source>
+        <translation>{key} = {value} n'a pas d'unité ; écrivez par exemple {key} = "{example}"</translation>
+    </message>
+    <message>
+        <source>{key} = “{value}” is unknown; {value2}</source>
+        <translation>{key} = « {value} » est inconnu ; {value2}</translation>
+    </message>
+    <message>
+        <source>{key} is a list of tables</source>
+        <translation>{key} est une liste de tables</translation>
+    </message>
+    <message>
+        <source>{key} is a table</source>
+        <translation>{key} est une table</translation>
+    </message>
+    <message>
+        <source>{key} is a text in quotes, not {value!r}</source>
+        <translation>{key} est un texte entre guillemets, non {value!r}</translation>
+    </message>
+    <message>
+        <source>{key} is a whole number, not {value!r}</source>
+        <translation>{key} est un nombre entier, non {value!r}</translation>
+    </message>
+    <message>
+        <source>{key} is missing</source>
+        <translation>{key} manque</translation>
+    </message>
+    <message>
+        <source>{key} is true or false, not {value!r}</source>
+        <translation>{key} est true ou false, non {value!r}</translation>
+    </message>
+    <message>
+        <source>{key} must be a {label}, for example {key} = "{example}"</source>
+        <translation>{key} doit être : {label}, par exemple {key} = "{example}"</translation>
+    </message>
+    <message>
+        <source>{key} “{one}” is none of: {allowed}</source>
+        <translation>{key} « {one} » n'est pas parmi : {allowed}</translation>
+    </message>
+    <message>
+        <source>{kinds}, {fat:.2f} % fat, {protein:.2f} % protein</source>
+        <translation>{kinds}, {fat:.2f} % de matière grasse, {protein:.2f} % de protéines</translation>
+    </message>
+    <message>
+        <source>{kind} starter</source>
+        <translation>ferment {kind}</translation>
+    </message>
+    <message>
+        <source>{label} = “{input}” is unknown; {input2}</source>
+        <translation>{label} = « {input} » est inconnu ; {input2}</translation>
+    </message>
+    <message>
+        <source>{label} can't be {input!r}</source>
+        <translation>{label} ne peut être {input!r}</translation>
+    </message>
+    <message>
+        <source>{label} can't be {value}; allowed is {allowed}</source>
+        <translation>{label} ne peut être {value} ; permis : {allowed}</translation>
+    </message>
+    <message>
+        <source>{label} of step {index}</source>
+        <translation>{label}, palier {index}</translation>
+    </message>
+    <message>
+        <source>{label} {value:.{decimals}f}, there {ends} {unit}</source>
+        <translation>{label} {value:.{decimals}f}, là {ends} {unit}</translation>
+    </message>
+    <message>
+        <source>{label}: the range wanted runs backwards.</source>
+        <translation>{label} : la plage voulue est inversée.</translation>
+    </message>
+    <message>
+        <source>{litres} ({mass_kg}) of {milks} milk, {heat}</source>
+        <translation>{litres} ({mass_kg}) de lait de {milks}, {heat}</translation>
+    </message>
+    <message>
+        <source>{load} for {length_min}</source>
+        <translation>{load} pendant {length_min}</translation>
+    </message>
+    <message>
+        <source>{low:.{decimals}f} or more</source>
+        <translation>{low:.{decimals}f} ou plus</translation>
+    </message>
+    <message>
+        <source>{low:g} to {high}</source>
+        <translation>{low:g} à {high}</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} à {high}</translation>
+    </message>
+    <message>
+        <source>{margin:.0f} days short of the {least:g} it must be kept{why}</source>
+        <translation>il manque {margin:.0f} jours aux {least:g} où il doit être gardé{why}</translation>
+    </message>
+    <message>
+        <source>{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once.</source>
+        <translation>{name} en retard : 0,1 pH prend environ {wait} ; attendre, pas après {latest}. En avance : continuer aussitôt.</translation>
+    </message>
+    <message>
+        <source>{name} can't be written as a style file.</source>
+        <translation>{name} ne peut être écrit comme fichier de style.</translation>
+    </message>
+    <message>
+        <source>{name} has no rule set “{key}” (it has: {have}).</source>
+        <translation>{name} n'a pas de jeu de règles « {key} » (il a : {have}).</translation>
+    </message>
+    <message>
+        <source>{name} is not usually made of {strangers} milk.</source>
+        <translation>{name} ne se fait pas d'habitude de lait de {strangers}.</translation>
+    </message>
+    <message>
+        <source>{name} sets another way ({sentence}): that is another recipe, not a change of this one.</source>
+        <translation>{name} caille autrement ({sentence}) : c'est une autre recette, non un changement de celle-ci.</translation>
+    </message>
+    <message>
+        <source>{name}, the middle of its windows</source>
+        <translation>{name}, le milieu de ses plages</translation>
+    </message>
+    <message>
+        <source>{name}, {head}, to change: {how}.{tail}</source>
+        <translation>{name}, {head}, à changer : {how}.{tail}</translation>
+    </message>
+    <message>
+        <source>{name}: {share_pct:g} % of the {of}</source>
+        <translation>{name} : {share_pct:g} % ({of})</translation>
+    </message>
+    <message>
+        <source>{of} added {after}</source>
+        <translation>{of} ajouté {after}</translation>
+    </message>
+    <message>
+        <source>{of} moved {after}</source>
+        <translation>{of} déplacé {after}</translation>
+    </message>
+    <message>
+        <source>{of} taken out</source>
+        <translation>{of} retiré</translation>
+    </message>
+    <message>
+        <source>{of} to fat lies between 0.3 and 5 in cheese milk, not at {ratio:g}</source>
+        <translation>{of} sur matière grasse : entre 0,3 et 5 dans un lait de fromagerie, non à {ratio:g}</translation>
+    </message>
+    <message>
+        <source>{out} is there already; name a new file for the recipe.</source>
+        <translation>{out} existe déjà ; nommez un nouveau fichier pour la recette.</translation>
+    </message>
+    <message>
+        <source>{part_name} takes exactly one of {keys}; </source>
+        <translation>{part_name} prend exactement un de {keys} ; </translation>
+    </message>
+    <message>
+        <source>{place}, {curve} at {at}</source>
+        <translation>{place}, {curve} à {at}</translation>
+    </message>
+    <message>
+        <source>{place}: the word is none of {words}</source>
+        <translation>{place} : le mot n'est pas parmi {words}</translation>
+    </message>
+    <message>
+        <source>{place}“{name}” goes in at the stage “{at}”, which there is not</source>
+        <translation>{place}« {name} » entre à l'étape « {at} », qui n'existe pas</translation>
+    </message>
+    <message>
+        <source>{power_kw:g} kW brings so much milk up {change:.1f} °C in no less; more time for the acid</source>
+        <translation>{power_kw:g} kW ne montent pas tant de lait de {change:.1f} °C en moins ; plus de temps pour l'acide</translation>
+    </message>
+    <message>
+        <source>{power_kw:g} kW could do it in {shortest}; the pace is the recipe's</source>
+        <translation>{power_kw:g} kW pourraient le faire en {shortest} ; le rythme est celui de la recette</translation>
+    </message>
+    <message>
+        <source>{said!r} should be text, as in “&lt;= 39” or “8 to 18”</source>
+        <translation>{said!r} devrait être un texte, comme « &lt;= 39 » ou « 8 to 18 »</translation>
+    </message>
+    <message>
+        <source>{said} are given</source>
+        <translation>{said} sont donnés</translation>
+    </message>
+    <message>
+        <source>{said}; and {found} more</source>
+        <translation>{said} ; et {found} de plus</translation>
+    </message>
+    <message>
+        <source>{said}; too firm: the other way.</source>
+        <translation>{said} ; trop ferme : l'inverse.</translation>
+    </message>
+    <message>
+        <source>{salt_pct:g} % of the milk</source>
+        <translation>{salt_pct:g} % du lait</translation>
+    </message>
+    <message>
+        <source>{salt_pct:g} g to each kg of curd</source>
+        <translation>{salt_pct:g} g par kg de caillé</translation>
+    </message>
+    <message>
+        <source>{salt} salt</source>
+        <translation>{salt} de sel</translation>
+    </message>
+    <message>
+        <source>{seconds:g} min</source>
+        <translation>{seconds:g} min</translation>
+    </message>
+    <message>
+        <source>{species} milk</source>
+        <translation>lait de {species}</translation>
+    </message>
+    <message>
+        <source>{strength:g} IMCU/{unit}</source>
+        <translation>{strength:g} IMCU/{unit}</translation>
+    </message>
+    <message>
+        <source>{strength_pct:.1f} % w/w, {grams_per_litre:.1f} % w/v, {salt_per_water:.1f} g per 100 g water, {density_handbook_1974:.3f} kg/L at {temp_c:g} °C, {baume:.1f} °Bé, {saturation_pct:.0f} % of saturation</source>
+        <translation>{strength_pct:.1f} % p/p, {grams_per_litre:.1f} % p/v, {salt_per_water:.1f} g pour 100 g d'eau, {density_handbook_1974:.3f} kg/L à {temp_c:g} °C, {baume:.1f} °Bé, {saturation_pct:.0f} % de la saturation</translation>
+    </message>
+    <message>
+        <source>{strength_pct:g} % by weight is no brine: a saturated one holds {saturated_pct} % (that is 35.9 g of salt per 100 g of water, the other way to say it).</source>
+        <translation>{strength_pct:g} % en poids n'est pas une saumure : une saturée en contient {saturated_pct} % (soit 35,9 g de sel pour 100 g d'eau, l'autre façon de le dire).</translation>
+    </message>
+    <message>
+        <source>{take_l} of a stock, see “On the amounts”</source>
+        <translation>{take_l} d'une solution mère, voir « Sur les quantités »</translation>
+    </message>
+    <message>
+        <source>{temp_c:.4g} °C for {seconds} is no listed pair; the nearest is {temp_c2:g} °C for {seconds2} ({rule}). The law counts this milk as raw.</source>
+        <translation>{temp_c:.4g} °C pendant {seconds} n'est pas un couple de la liste ; le plus proche est {temp_c2:g} °C pendant {seconds2} ({rule}). La loi compte ce lait comme cru.</translation>
+    </message>
+    <message>
+        <source>{thick:.0f} to {thick2:.0f} mm thick: salt goes in by the square of it</source>
+        <translation>{thick:.0f} à {thick2:.0f} mm d'épaisseur : le sel entre selon son carré</translation>
+    </message>
+    <message>
+        <source>{thickness_mm:.0f} to {thickness_mm2:.0f} mm thick: salt goes in by the square of it</source>
+        <translation>{thickness_mm:.0f} à {thickness_mm2:.0f} mm d'épaisseur : le sel entre selon son carré</translation>
+    </message>
+    <message>
+        <source>{title} after {title2}</source>
+        <translation>{title} après {title2}</translation>
+    </message>
+    <message>
+        <source>{title} first</source>
+        <translation>{title} d'abord</translation>
+    </message>
+    <message>
+        <source>{title} limits {what}, which is not known here.</source>
+        <translation>{title} limite : {what}, qui n'est pas connu ici.</translation>
+    </message>
+    <message>
+        <source>{title} speaks of {whose} milk, not of {strangers}; it is not judged.</source>
+        <translation>{title} parle du lait de {whose}, non de {strangers} ; ce n'est pas jugé.</translation>
+    </message>
+    <message>
+        <source>{title} {there} instead of {usual} {signed}</source>
+        <translation>{title} {there} au lieu de {usual} {signed}</translation>
+    </message>
+    <message>
+        <source>{title}: must be {least:g} days old before sale{why}.</source>
+        <translation>{title} : doit avoir {least:g} jours avant la vente{why}.</translation>
+    </message>
+    <message>
+        <source>{title}: usually ripened for {least:g} days or more.</source>
+        <translation>{title} : affiné d'habitude {least:g} jours ou plus.</translation>
+    </message>
+    <message>
+        <source>{units:g} units</source>
+        <translation>{units:g} unités</translation>
+    </message>
+    <message>
+        <source>{value:.2f} % acid, {of}</source>
+        <translation>{value:.2f} % d'acide, {of}</translation>
+    </message>
+    <message>
+        <source>{value:.2f} kg of cheese instead of {value2:.2f}</source>
+        <translation>{value:.2f} kg de fromage au lieu de {value2:.2f}</translation>
+    </message>
+    <message>
+        <source>{value:g} % of the milk off as whey</source>
+        <translation>{value:g} % du lait écoulé en lactosérum</translation>
+    </message>
+    <message>
+        <source>{what}: grams = {cells:.2g} ÷ CFU per gram on the pack.</source>
+        <translation>{what} : grammes = {cells:.2g} ÷ UFC par gramme du sachet.</translation>
+    </message>
+    <message>
+        <source>{what}: grams = {units:g} × grams in the pack ÷ units in the pack.</source>
+        <translation>{what} : grammes = {units:g} × grammes du sachet ÷ unités du sachet.</translation>
+    </message>
+    <message>
+        <source>{what}: too little to weigh. Stir {weigh_kg} into {into_l} of sterile milk and give {take_l} of that.</source>
+        <translation>{what} : trop peu à peser. Délayez {weigh_kg} dans {into_l} de lait stérile et donnez-en {take_l}.</translation>
+    </message>
+    <message>
+        <source>{whole} can be read two ways; write {plain} or {said}.</source>
+        <translation>{whole} peut se lire de deux façons ; écrivez {plain} ou {said}.</translation>
+    </message>
+    <message>
+        <source>{whole} differs from country to country; write “{size_only_us}” or mL.</source>
+        <translation>{whole} diffère d'un pays à l'autre ; écrivez « {size_only_us} » ou mL.</translation>
+    </message>
+    <message>
+        <source>{whole} divides by nothing.</source>
+        <translation>{whole} divise par rien.</translation>
+    </message>
+    <message>
+        <source>{whole} has no unit; write for example “{example}”.</source>
+        <translation>{whole} n'a pas d'unité ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>{whole} has the unknown unit “{name}”; write for example “{example}”.</source>
+        <translation>{whole} a une unité inconnue, « {name} » ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>{whole} has two sizes; write “US {size}” or “imp {size}”.</source>
+        <translation>{whole} a deux tailles ; écrivez « US {size} » ou « imp {size} ».</translation>
+    </message>
+    <message>
+        <source>{whole} is a {label}, not a {label2}; write for example “{example}”.</source>
+        <translation>{whole} : c'est « {label} », non « {label2} » ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>{whole} is not a number with a unit.</source>
+        <translation>{whole} n'est pas un nombre avec une unité.</translation>
+    </message>
+    <message>
+        <source>{whole} is not a time of day; write for example “07:30”.</source>
+        <translation>{whole} n'est pas une heure ; écrivez par exemple « 07:30 ».</translation>
+    </message>
+    <message>
+        <source>{whole} is not a {label}; write for example “{example}”.</source>
+        <translation>{whole} : ce n'est pas « {label} » ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>{whole} is too long for a quantity ({whole2} characters, at most {max_text}).</source>
+        <translation>{whole} est trop long pour une grandeur ({whole2} caractères, au plus {max_text}).</translation>
+    </message>
+    <message>
+        <source>{whole} looks like a sum; write one number and its unit, for example “{example}”.</source>
+        <translation>{whole} ressemble à un calcul ; écrivez un nombre et son unité, par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>{whole} mixes its units; write for example “{example}”.</source>
+        <translation>{whole} mélange ses unités ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>“acid” names which acid and belongs to what = "acid"</source>
+        <translation>« acid » nomme l'acide et appartient à what = "acid"</translation>
+    </message>
+    <message>
+        <source>“solution” belongs to an acid or to calcium chloride</source>
+        <translation>« solution » appartient à un acide ou au chlorure de calcium</translation>
+    </message>
+    <message>
+        <source>“{key}” is missing</source>
+        <translation>« {key} » manque</translation>
+    </message>
+    <message>
+        <source>“{key}” is no outcome; outcomes are for example moisture_pct, ph_24h, salt_in_moisture_pct.</source>
+        <translation>« {key} » n'est pas un résultat ; par exemple moisture_pct, ph_24h, salt_in_moisture_pct.</translation>
+    </message>
+    <message>
+        <source>“{key}” is not known there{hint}</source>
+        <translation>« {key} » n'est pas connu là{hint}</translation>
+    </message>
+    <message>
+        <source>“{key}” is unknown here; {key2}</source>
+        <translation>« {key} » est inconnu ici ; {key2}</translation>
+    </message>
+    <message>
+        <source>“{label}” can't be cut in two: what it does would be done twice</source>
+        <translation>« {label} » ne peut être coupé en deux : ce qu'il fait serait fait deux fois</translation>
+    </message>
+    <message>
+        <source>“{label}” can't end by {by}; it ends by {known}</source>
+        <translation>« {label} » ne peut finir par {by} ; il finit par {known}</translation>
+    </message>
+    <message>
+        <source>“{label}” is a {species} breed, not {species2}</source>
+        <translation>« {label} » est une race de {species}, non de {species2}</translation>
+    </message>
+    <message>
+        <source>“{match}” is no outcome; there are: {known}.</source>
+        <translation>« {match} » n'est pas un résultat ; il y a : {known}.</translation>
+    </message>
+    <message>
+        <source>“{names}” is unknown here; {names2}</source>
+        <translation>« {names} » est inconnu ici ; {names2}</translation>
+    </message>
+    <message>
+        <source>“{name}” is the name of a style that comes with the program; give yours another.</source>
+        <translation>« {name} » est le nom d'un style livré avec le programme ; donnez-en un autre au vôtre.</translation>
+    </message>
+    <message>
+        <source>“{said}” can't be read; a range is written {match}={match2}..{match3}.</source>
+        <translation>« {said} » ne peut être lu ; une plage s'écrit {match}={match2}..{match3}.</translation>
+    </message>
+    <message>
+        <source>“{said}” can't be read; write for example moisture=38, ph_24h=5.1..5.2 or finish&lt;=12 h.</source>
+        <translation>« {said} » ne peut être lu ; écrivez par exemple moisture=38, ph_24h=5.1..5.2 ou finish&lt;=12 h.</translation>
+    </message>
+    <message>
+        <source>“{said}” is no range; write “&lt;= 39”, “&gt;= 50”, “&gt; 52, &lt;= 60” or “8 to 18”</source>
+        <translation>« {said} » n'est pas une plage ; écrivez « &lt;= 39 », « &gt;= 50 », « &gt; 52, &lt;= 60 » ou « 8 to 18 »</translation>
+    </message>
+    <message>
+        <source>“{said}” runs backwards</source>
+        <translation>« {said} » est inversé</translation>
+    </message>
+</context>
+<context>
+    <name>field</name>
+    <message>
+        <source>0 at rest, 1 gently stirred, 2 briskly.</source>
+        <translation>0 au repos, 1 brassé doucement, 2 vivement.</translation>
+    </message>
+    <message>
+        <source>0 left as a bed, 0.3 pushed aside, 1 stirred dry, 2 worked dry.</source>
+        <translation>0 laissé en gâteau, 0,3 écarté, 1 brassé à sec, 2 travaillé à sec.</translation>
+    </message>
+    <message>
+        <source>A remark for the plan.</source>
+        <translation>Une remarque pour la fiche.</translation>
+    </message>
+    <message>
+        <source>Activity units given.</source>
+        <translation>Unités d'activité données.</translation>
+    </message>
+    <message>
+        <source>Additions of this branch.</source>
+        <translation>Ajouts de cette branche.</translation>
+    </message>
+    <message>
+        <source>Additions.</source>
+        <translation>Ajouts.</translation>
+    </message>
+    <message>
+        <source>Amount as share of the milk's mass.</source>
+        <translation>Quantité en part de la masse du lait.</translation>
+    </message>
+    <message>
+        <source>Amount by mass.</source>
+        <translation>Quantité en masse.</translation>
+    </message>
+    <message>
+        <source>Amount by volume.</source>
+        <translation>Quantité en volume.</translation>
+    </message>
+    <message>
+        <source>Animal.</source>
+        <translation>Animal.</translation>
+    </message>
+    <message>
+        <source>Branches.</source>
+        <translation>Branches.</translation>
+    </message>
+    <message>
+        <source>Casein, g per 100 g.</source>
+        <translation>Caséine, g pour 100 g.</translation>
+    </message>
+    <message>
+        <source>Cells given to each mL of milk.</source>
+        <translation>Cellules données à chaque mL de lait.</translation>
+    </message>
+    <message>
+        <source>Coat of this branch.</source>
+        <translation>Croûte ou enrobage de cette branche.</translation>
+    </message>
+    <message>
+        <source>Dairy.</source>
+        <translation>Laiterie.</translation>
+    </message>
+    <message>
+        <source>Diameter of the plate that presses; else the cheese's face.</source>
+        <translation>Diamètre du plateau qui presse ; sinon la face du fromage.</translation>
+    </message>
+    <message>
+        <source>Dry salt strewn.</source>
+        <translation>Sel sec semé.</translation>
+    </message>
+    <message>
+        <source>Edge of the chips.</source>
+        <translation>Arête des grains broyés.</translation>
+    </message>
+    <message>
+        <source>Edge of the curd pieces.</source>
+        <translation>Arête des grains de caillé.</translation>
+    </message>
+    <message>
+        <source>Fat, g per 100 g.</source>
+        <translation>Matière grasse, g pour 100 g.</translation>
+    </message>
+    <message>
+        <source>Force on the cheese over the load hung up.</source>
+        <translation>Force sur le fromage par rapport à la charge suspendue.</translation>
+    </message>
+    <message>
+        <source>Form of this branch.</source>
+        <translation>Moule de cette branche.</translation>
+    </message>
+    <message>
+        <source>Form.</source>
+        <translation>Moule.</translation>
+    </message>
+    <message>
+        <source>Format of the file.</source>
+        <translation>Format du fichier.</translation>
+    </message>
+    <message>
+        <source>Freeze-dried or frozen, straight into the vat: longer to wake.</source>
+        <translation>Lyophilisé ou congelé, directement en cuve : plus long à s'éveiller.</translation>
+    </message>
+    <message>
+        <source>From late lactation.</source>
+        <translation>De fin de lactation.</translation>
+    </message>
+    <message>
+        <source>Has been frozen.</source>
+        <translation>A été congelé.</translation>
+    </message>
+    <message>
+        <source>Heat loss of that surface.</source>
+        <translation>Perte de chaleur de cette surface.</translation>
+    </message>
+    <message>
+        <source>Heat the jacket takes through that surface.</source>
+        <translation>Chaleur que l'enveloppe prend par cette surface.</translation>
+    </message>
+    <message>
+        <source>Heat treatment.</source>
+        <translation>Traitement thermique.</translation>
+    </message>
+    <message>
+        <source>Heated to.</source>
+        <translation>Chauffé à.</translation>
+    </message>
+    <message>
+        <source>Heating power.</source>
+        <translation>Puissance de chauffe.</translation>
+    </message>
+    <message>
+        <source>Height of the finished cheese.</source>
+        <translation>Hauteur du fromage fini.</translation>
+    </message>
+    <message>
+        <source>Held for.</source>
+        <translation>Tenu pendant.</translation>
+    </message>
+    <message>
+        <source>How long this load stays.</source>
+        <translation>Durée de cette charge.</translation>
+    </message>
+    <message>
+        <source>How many cheeses of one make.</source>
+        <translation>Nombre de fromages d'une fabrication.</translation>
+    </message>
+    <message>
+        <source>How often the slabs are turned; for the plan only.</source>
+        <translation>Tous les combien les pains sont retournés ; pour la fiche seulement.</translation>
+    </message>
+    <message>
+        <source>Kind of coagulant.</source>
+        <translation>Genre de coagulant.</translation>
+    </message>
+    <message>
+        <source>Kind of culture.</source>
+        <translation>Genre de ferment.</translation>
+    </message>
+    <message>
+        <source>Kind of stage.</source>
+        <translation>Genre d'étape.</translation>
+    </message>
+    <message>
+        <source>Lactose, g per 100 g.</source>
+        <translation>Lactose, g pour 100 g.</translation>
+    </message>
+    <message>
+        <source>Liquid starter, share of the milk.</source>
+        <translation>Ferment liquide, part du lait.</translation>
+    </message>
+    <message>
+        <source>Living cells per gram, from the pack.</source>
+        <translation>Cellules vivantes par gramme, selon le sachet.</translation>
+    </message>
+    <message>
+        <source>Loads, in order.</source>
+        <translation>Charges, dans l'ordre.</translation>
+    </message>
+    <message>
+        <source>Loose curd that is stirred, or the faces of a formed cheese.</source>
+        <translation>Caillé en grains que l'on brasse, ou faces d'un fromage moulé.</translation>
+    </message>
+    <message>
+        <source>Lot.</source>
+        <translation>Lot.</translation>
+    </message>
+    <message>
+        <source>Mass of freeze-dried or frozen culture.</source>
+        <translation>Masse de ferment lyophilisé ou congelé.</translation>
+    </message>
+    <message>
+        <source>Milk by mass.</source>
+        <translation>Lait en masse.</translation>
+    </message>
+    <message>
+        <source>Milk by volume at 20 °C.</source>
+        <translation>Lait en volume à 20 °C.</translation>
+    </message>
+    <message>
+        <source>Milk in the vat.</source>
+        <translation>Lait en cuve.</translation>
+    </message>
+    <message>
+        <source>Minutes into that stage.</source>
+        <translation>Minutes après le début de cette étape.</translation>
+    </message>
+    <message>
+        <source>Name of the cheese.</source>
+        <translation>Nom du fromage.</translation>
+    </message>
+    <message>
+        <source>Not kept at its temperature: milk and whey left alone cool toward the room.</source>
+        <translation>Non tenu en température : lait et lactosérum laissés seuls refroidissent vers le local.</translation>
+    </message>
+    <message>
+        <source>Of a block or loaf.</source>
+        <translation>D'un bloc ou d'un pain.</translation>
+    </message>
+    <message>
+        <source>Of a block, loaf or pyramid's foot.</source>
+        <translation>D'un bloc, d'un pain ou du pied d'une pyramide.</translation>
+    </message>
+    <message>
+        <source>Of a round cheese.</source>
+        <translation>D'un fromage rond.</translation>
+    </message>
+    <message>
+        <source>Planned length.</source>
+        <translation>Durée prévue.</translation>
+    </message>
+    <message>
+        <source>Preset of the breed; empty takes the average of the species.</source>
+        <translation>Valeurs de la race ; vide prend la moyenne de l'espèce.</translation>
+    </message>
+    <message>
+        <source>Pressure of the plates on the bed.</source>
+        <translation>Pression des plaques sur le gâteau.</translation>
+    </message>
+    <message>
+        <source>Pressure on the cheese.</source>
+        <translation>Pression sur le fromage.</translation>
+    </message>
+    <message>
+        <source>Put on this day after the make.</source>
+        <translation>Posé ce jour après la fabrication.</translation>
+    </message>
+    <message>
+        <source>Relative humidity of the room.</source>
+        <translation>Humidité relative de la cave.</translation>
+    </message>
+    <message>
+        <source>Remarks.</source>
+        <translation>Remarques.</translation>
+    </message>
+    <message>
+        <source>Rind or coat.</source>
+        <translation>Croûte ou enrobage.</translation>
+    </message>
+    <message>
+        <source>Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.</source>
+        <translation>Sel de la saumure en poids (100 g de saumure en contiennent tant de grammes) ; saturée, 26,4 %.</translation>
+    </message>
+    <message>
+        <source>Shape of one cheese.</source>
+        <translation>Forme d'un fromage.</translation>
+    </message>
+    <message>
+        <source>Share of the free whey drawn before the water.</source>
+        <translation>Part du lactosérum libre tirée avant l'eau.</translation>
+    </message>
+    <message>
+        <source>Share of the free whey run off.</source>
+        <translation>Part du lactosérum libre écoulée.</translation>
+    </message>
+    <message>
+        <source>Share that goes this way.</source>
+        <translation>Part qui va de ce côté.</translation>
+    </message>
+    <message>
+        <source>Short stable name that drag handles, comments and readings hang on.</source>
+        <translation>Nom court et stable auquel tiennent poignées, commentaires et lectures.</translation>
+    </message>
+    <message>
+        <source>Short stable name; comments and readings hang on it.</source>
+        <translation>Nom court et stable ; commentaires et lectures y tiennent.</translation>
+    </message>
+    <message>
+        <source>Since the coagulant was made.</source>
+        <translation>Depuis que le coagulant a été fait.</translation>
+    </message>
+    <message>
+        <source>Stage it goes in at.</source>
+        <translation>Étape où il entre.</translation>
+    </message>
+    <message>
+        <source>Stage it goes in at; empty: the first that ripens, else the first.</source>
+        <translation>Étape où il entre ; vide : la première qui mature, sinon la première.</translation>
+    </message>
+    <message>
+        <source>Stage of the main make after which it parts.</source>
+        <translation>Étape de la fabrication principale après laquelle elle part.</translation>
+    </message>
+    <message>
+        <source>Stages of the make, in order.</source>
+        <translation>Étapes de la fabrication, dans l'ordre.</translation>
+    </message>
+    <message>
+        <source>Stages of this branch.</source>
+        <translation>Étapes de cette branche.</translation>
+    </message>
+    <message>
+        <source>Starters of this branch.</source>
+        <translation>Ferments de cette branche.</translation>
+    </message>
+    <message>
+        <source>Starters.</source>
+        <translation>Ferments.</translation>
+    </message>
+    <message>
+        <source>Strength of the solution by weight; dry is 100 %.</source>
+        <translation>Force de la solution en poids ; sec, c'est 100 %.</translation>
+    </message>
+    <message>
+        <source>Strength on the bottle or tub, IMCU per mL or g.</source>
+        <translation>Force sur le flacon ou le pot, IMCU par mL ou g.</translation>
+    </message>
+    <message>
+        <source>Style it is checked against, e.g. cheddar.</source>
+        <translation>Style d'après lequel il est contrôlé, par exemple cheddar.</translation>
+    </message>
+    <message>
+        <source>Surface that loses heat.</source>
+        <translation>Surface qui perd de la chaleur.</translation>
+    </message>
+    <message>
+        <source>Surface the cooling water works through; left out, most of the vat.</source>
+        <translation>Surface par où agit l'eau de refroidissement ; sinon, presque toute la cuve.</translation>
+    </message>
+    <message>
+        <source>Temperature as it goes into the vat.</source>
+        <translation>Température à l'entrée en cuve.</translation>
+    </message>
+    <message>
+        <source>Temperature at the end of the stage; left out, it stays as it is.</source>
+        <translation>Température à la fin de l'étape ; sinon, elle reste comme elle est.</translation>
+    </message>
+    <message>
+        <source>Temperature of the brine.</source>
+        <translation>Température de la saumure.</translation>
+    </message>
+    <message>
+        <source>Temperature of the make room.</source>
+        <translation>Température du local de fabrication.</translation>
+    </message>
+    <message>
+        <source>Temperature of the room; left out, that of the recipe.</source>
+        <translation>Température du local ; sinon, celle de la recette.</translation>
+    </message>
+    <message>
+        <source>Temperature of the water in the jacket when the vat is cooled.</source>
+        <translation>Température de l'eau de l'enveloppe quand la cuve est refroidie.</translation>
+    </message>
+    <message>
+        <source>Temperature of the water.</source>
+        <translation>Température de l'eau.</translation>
+    </message>
+    <message>
+        <source>Temperature of the whey or water.</source>
+        <translation>Température du lactosérum ou de l'eau.</translation>
+    </message>
+    <message>
+        <source>Temperature to reach; for an end by temperature the end says it.</source>
+        <translation>Température à atteindre ; pour une fin par température, la fin la dit.</translation>
+    </message>
+    <message>
+        <source>The stage ends then at the latest.</source>
+        <translation>L'étape finit alors au plus tard.</translation>
+    </message>
+    <message>
+        <source>The state asked for.</source>
+        <translation>L'état demandé.</translation>
+    </message>
+    <message>
+        <source>The state is not looked for before this.</source>
+        <translation>L'état n'est pas cherché avant.</translation>
+    </message>
+    <message>
+        <source>Thickness of the slices.</source>
+        <translation>Épaisseur des tranches.</translation>
+    </message>
+    <message>
+        <source>Time kept cold since milking.</source>
+        <translation>Temps gardé au froid depuis la traite.</translation>
+    </message>
+    <message>
+        <source>Time of day when the milk is in the vat.</source>
+        <translation>Heure où le lait est en cuve.</translation>
+    </message>
+    <message>
+        <source>Time to add the water.</source>
+        <translation>Temps pour ajouter l'eau.</translation>
+    </message>
+    <message>
+        <source>Time to draw the whey.</source>
+        <translation>Temps pour tirer le lactosérum.</translation>
+    </message>
+    <message>
+        <source>Time to reach that temperature, held afterwards; left out, the whole stage.</source>
+        <translation>Temps pour atteindre cette température, tenue ensuite ; sinon, toute l'étape.</translation>
+    </message>
+    <message>
+        <source>Titratable acidity of a liquid starter.</source>
+        <translation>Acidité titrable d'un ferment liquide.</translation>
+    </message>
+    <message>
+        <source>Total protein (nitrogen × 6.38), g per 100 g.</source>
+        <translation>Protéines totales (azote × 6,38), g pour 100 g.</translation>
+    </message>
+    <message>
+        <source>Units of this pack that do as 1 % bulk starter in 100 L.</source>
+        <translation>Unités de ce sachet qui valent 1 % de levain dans 100 L.</translation>
+    </message>
+    <message>
+        <source>Vat.</source>
+        <translation>Cuve.</translation>
+    </message>
+    <message>
+        <source>Water added, as share of the milk's mass.</source>
+        <translation>Eau ajoutée, en part de la masse du lait.</translation>
+    </message>
+    <message>
+        <source>Water added, as volume.</source>
+        <translation>Eau ajoutée, en volume.</translation>
+    </message>
+    <message>
+        <source>Weight hung on the press, before its lever.</source>
+        <translation>Poids suspendu à la presse, avant son levier.</translation>
+    </message>
+    <message>
+        <source>What ends the stage.</source>
+        <translation>Ce qui finit l'étape.</translation>
+    </message>
+    <message>
+        <source>What goes in.</source>
+        <translation>Ce qui entre.</translation>
+    </message>
+    <message>
+        <source>What goes this way.</source>
+        <translation>Ce qui va de ce côté.</translation>
+    </message>
+    <message>
+        <source>What the maker calls it.</source>
+        <translation>Comment le fabricant l'appelle.</translation>
+    </message>
+    <message>
+        <source>What the pH or acidity is read on.</source>
+        <translation>Sur quoi le pH ou l'acidité se lit.</translation>
+    </message>
+    <message>
+        <source>What the share is taken of.</source>
+        <translation>De quoi la part est prise.</translation>
+    </message>
+    <message>
+        <source>Which acid.</source>
+        <translation>Quel acide.</translation>
+    </message>
+    <message>
+        <source>Who makes it.</source>
+        <translation>Qui le fait.</translation>
+    </message>
+    <message>
+        <source>Withheld because of medicine: can't be used.</source>
+        <translation>Écarté à cause d'un médicament : ne peut servir.</translation>
+    </message>
+    <message>
+        <source>acid</source>
+        <translation>acide</translation>
+    </message>
+    <message>
+        <source>acidity</source>
+        <translation>acidité</translation>
+    </message>
+    <message>
+        <source>activity units</source>
+        <translation>unités d'activité</translation>
+    </message>
+    <message>
+        <source>add over</source>
+        <translation>ajouter en</translation>
+    </message>
+    <message>
+        <source>addition</source>
+        <translation>ajout</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>après</translation>
+    </message>
+    <message>
+        <source>age</source>
+        <translation>âge</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>surface</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>à l'étape</translation>
+    </message>
+    <message>
+        <source>bath</source>
+        <translation>bain</translation>
+    </message>
+    <message>
+        <source>branch</source>
+        <translation>branche</translation>
+    </message>
+    <message>
+        <source>breed</source>
+        <translation>race</translation>
+    </message>
+    <message>
+        <source>bulk starter</source>
+        <translation>levain</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>casein</source>
+        <translation>caséine</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>cellules</translation>
+    </message>
+    <message>
+        <source>coat</source>
+        <translation>croûte ou enrobage</translation>
+    </message>
+    <message>
+        <source>cooling water</source>
+        <translation>eau de refroidissement</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>diamètre</translation>
+    </message>
+    <message>
+        <source>direct</source>
+        <translation>ensemencement direct</translation>
+    </message>
+    <message>
+        <source>draw over</source>
+        <translation>tirer en</translation>
+    </message>
+    <message>
+        <source>earliest</source>
+        <translation>au plus tôt</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation>fin</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>fin</translation>
+    </message>
+    <message>
+        <source>fat</source>
+        <translation>matière grasse</translation>
+    </message>
+    <message>
+        <source>follower</source>
+        <translation>plateau</translation>
+    </message>
+    <message>
+        <source>form</source>
+        <translation>moule</translation>
+    </message>
+    <message>
+        <source>format</source>
+        <translation>format</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>dès</translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>congelé</translation>
+    </message>
+    <message>
+        <source>heat length</source>
+        <translation>durée de chauffe</translation>
+    </message>
+    <message>
+        <source>heat loss</source>
+        <translation>perte de chaleur</translation>
+    </message>
+    <message>
+        <source>heat temperature</source>
+        <translation>température de chauffe</translation>
+    </message>
+    <message>
+        <source>heat treatment</source>
+        <translation>traitement thermique</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>humidity</source>
+        <translation>humidité</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>id</translation>
+    </message>
+    <message>
+        <source>jacket</source>
+        <translation>enveloppe</translation>
+    </message>
+    <message>
+        <source>jacket transfer</source>
+        <translation>transfert de l'enveloppe</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>genre</translation>
+    </message>
+    <message>
+        <source>lactose</source>
+        <translation>lactose</translation>
+    </message>
+    <message>
+        <source>late lactation</source>
+        <translation>fin de lactation</translation>
+    </message>
+    <message>
+        <source>latest</source>
+        <translation>au plus tard</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>durée</translation>
+    </message>
+    <message>
+        <source>lever</source>
+        <translation>levier</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>charge</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lot</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricant</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masse</translation>
+    </message>
+    <message>
+        <source>milk</source>
+        <translation>lait</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>notes</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>sur</translation>
+    </message>
+    <message>
+        <source>on a bottle (liquids 50-650, powders 1000-2300)</source>
+        <translation>sur un flacon (liquides 50-650, poudres 1000-2300)</translation>
+    </message>
+    <message>
+        <source>on a hand press</source>
+        <translation>sur une presse à main</translation>
+    </message>
+    <message>
+        <source>on a pack</source>
+        <translation>sur un sachet</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>pH at 20 °C as delivered.</source>
+        <translation>pH à 20 °C à la livraison.</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lieu</translation>
+    </message>
+    <message>
+        <source>potency</source>
+        <translation>concentration</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>puissance</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>pression</translation>
+    </message>
+    <message>
+        <source>protein</source>
+        <translation>protéines</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>local</translation>
+    </message>
+    <message>
+        <source>salt</source>
+        <translation>sel</translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation>forme</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>part</translation>
+    </message>
+    <message>
+        <source>share of</source>
+        <translation>part de</translation>
+    </message>
+    <message>
+        <source>size of chips</source>
+        <translation>taille des grains broyés</translation>
+    </message>
+    <message>
+        <source>size of cut</source>
+        <translation>taille du grain</translation>
+    </message>
+    <message>
+        <source>slice</source>
+        <translation>tranche</translation>
+    </message>
+    <message>
+        <source>solution</source>
+        <translation>solution</translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation>espèce</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>étape</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>début</translation>
+    </message>
+    <message>
+        <source>starter</source>
+        <translation>ferment</translation>
+    </message>
+    <message>
+        <source>steps</source>
+        <translation>paliers</translation>
+    </message>
+    <message>
+        <source>stirring out</source>
+        <translation>brassage à sec</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>force</translation>
+    </message>
+    <message>
+        <source>strewn on</source>
+        <translation>semé sur</translation>
+    </message>
+    <message>
+        <source>style</source>
+        <translation>style</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>turn every</source>
+        <translation>retourner toutes les</translation>
+    </message>
+    <message>
+        <source>unheated</source>
+        <translation>non chauffée</translation>
+    </message>
+    <message>
+        <source>units for 100 L</source>
+        <translation>unités pour 100 L</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>valeur</translation>
+    </message>
+    <message>
+        <source>vat</source>
+        <translation>cuve</translation>
+    </message>
+    <message>
+        <source>vigour</source>
+        <translation>vigueur</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+    <message>
+        <source>warm over</source>
+        <translation>chauffer en</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>water on</source>
+        <translation>eau ajoutée</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>whey off</source>
+        <translation>lactosérum tiré</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>largeur</translation>
+    </message>
+    <message>
+        <source>withheld</source>
+        <translation>écarté</translation>
+    </message>
+</context>
+<context>
+    <name>have</name>
+    <message>
+        <source>common practice</source>
+        <translation>usage courant</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>usage courant, sans source</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>déduit</translation>
+    </message>
+    <message>
+        <source>from memory (high)</source>
+        <translation>de mémoire (sûr)</translation>
+    </message>
+    <message>
+        <source>from memory (low)</source>
+        <translation>de mémoire (peu sûr)</translation>
+    </message>
+    <message>
+        <source>from memory (medium)</source>
+        <translation>de mémoire (moyen)</translation>
+    </message>
+    <message>
+        <source>published, read</source>
+        <translation>publié, lu</translation>
+    </message>
+    <message>
+        <source>published, read (abstract)</source>
+        <translation>publié, lu (résumé)</translation>
+    </message>
+    <message>
+        <source>published, read (abstract); common practice</source>
+        <translation>publié, lu (résumé) ; usage courant</translation>
+    </message>
+    <message>
+        <source>published, read (abstracts)</source>
+        <translation>publié, lu (résumés)</translation>
+    </message>
+</context>
+<context>
+    <name>kind</name>
+    <message>
+        <source>activity units</source>
+        <translation>unités d'activité</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>surface</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>cellules</translation>
+    </message>
+    <message>
+        <source>concentration</source>
+        <translation>concentration</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>masse volumique</translation>
+    </message>
+    <message>
+        <source>firmness</source>
+        <translation>fermeté</translation>
+    </message>
+    <message>
+        <source>heat transfer</source>
+        <translation>transfert de chaleur</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>longueur</translation>
+    </message>
+    <message>
+        <source>length of time</source>
+        <translation>durée</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masse</translation>
+    </message>
+    <message>
+        <source>multiple</source>
+        <translation>multiple</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>potency</source>
+        <translation>concentration en germes</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>puissance</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>pression</translation>
+    </message>
+    <message>
+        <source>rate of warming</source>
+        <translation>vitesse de chauffe</translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation>rapport</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>part</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>force</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>temperature difference</source>
+        <translation>écart de température</translation>
+    </message>
+    <message>
+        <source>time of day</source>
+        <translation>heure</translation>
+    </message>
+    <message>
+        <source>titratable acidity</source>
+        <translation>acidité titrable</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+</context>
+<context>
+    <name>knit</name>
+    <message>
+        <source>A bag is a safe second choice.</source>
+        <translation>Un sac est un second choix sûr.</translation>
+    </message>
+    <message>
+        <source>A closed face takes wax, once it is dry.</source>
+        <translation>Une face fermée prend la cire, une fois sèche.</translation>
+    </message>
+    <message>
+        <source>A natural rind can do, if small gaps are filled and smoothed in the first days.</source>
+        <translation>Une croûte naturelle est possible si les petits vides sont comblés et lissés les premiers jours.</translation>
+    </message>
+    <message>
+        <source>Cloth and fat bridge small gaps; rub the fat well into them.</source>
+        <translation>Toile et graisse pontent les petits vides ; faites bien pénétrer la graisse.</translation>
+    </message>
+    <message>
+        <source>Cloth will lie smooth on it.</source>
+        <translation>La toile s'y posera lisse.</translation>
+    </message>
+    <message>
+        <source>Crevices under cloth mould through.</source>
+        <translation>Les crevasses sous la toile moisissent à cœur.</translation>
+    </message>
+    <message>
+        <source>Every crevice lets mould and mites in; a natural rind will not hold.</source>
+        <translation>Chaque crevasse laisse entrer moisissures et acariens ; une croûte naturelle ne tiendra pas.</translation>
+    </message>
+    <message>
+        <source>It does better sealed in a vacuum bag, if its conditions hold.</source>
+        <translation>Il est mieux scellé en sac sous vide, si ses conditions sont tenues.</translation>
+    </message>
+    <message>
+        <source>Mould finds its way through cloth into the openings.</source>
+        <translation>La moisissure passe à travers la toile dans les ouvertures.</translation>
+    </message>
+    <message>
+        <source>Nothing in the knit asks for a bag.</source>
+        <translation>Rien dans la soudure ne demande un sac.</translation>
+    </message>
+    <message>
+        <source>Openings at the face let mould in; expect mould between the grains under a natural rind.</source>
+        <translation>Les ouvertures de la face laissent entrer la moisissure ; attendez-en entre les grains sous une croûte naturelle.</translation>
+    </message>
+    <message>
+        <source>Sealed in a vacuum bag it does best, if its conditions hold.</source>
+        <translation>Scellé en sac sous vide, il est au mieux, si ses conditions sont tenues.</translation>
+    </message>
+    <message>
+        <source>Small gaps hold air under wax: fill and smooth them first.</source>
+        <translation>Les petits vides tiennent de l'air sous la cire : comblez-les et lissez-les d'abord.</translation>
+    </message>
+    <message>
+        <source>The faces can carry a natural rind.</source>
+        <translation>Les faces peuvent porter une croûte naturelle.</translation>
+    </message>
+    <message>
+        <source>Wax cannot close crevices; whey and mould sit under it.</source>
+        <translation>La cire ne ferme pas les crevasses ; lactosérum et moisissure restent dessous.</translation>
+    </message>
+    <message>
+        <source>Whey and air in the openings loosen wax, and mould grows under it.</source>
+        <translation>Lactosérum et air dans les ouvertures décollent la cire, et la moisissure pousse dessous.</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>bien soudé</translation>
+    </message>
+    <message>
+        <source>cool the milled curd to 27-32 °C before it is formed</source>
+        <translation>refroidissez le caillé broyé à 27-32 °C avant le moulage</translation>
+    </message>
+    <message>
+        <source>creviced</source>
+        <translation>crevassé</translation>
+    </message>
+    <message>
+        <source>form and press earlier, or less starter</source>
+        <translation>moulez et pressez plus tôt, ou moins de ferment</translation>
+    </message>
+    <message>
+        <source>form from a bed pressed under the whey, or dress and press again under vacuum</source>
+        <translation>moulez à partir d'un gâteau pressé sous lactosérum, ou rhabillez et pressez encore sous vide</translation>
+    </message>
+    <message>
+        <source>form the curd moister: less stirring dry, or a shorter cook</source>
+        <translation>moulez le caillé plus humide : moins de brassage à sec, ou un chauffage plus court</translation>
+    </message>
+    <message>
+        <source>it is pressed at {early_kpa:.0f} kPa in its first quarter of an hour; the skin closes, whey stays between.</source>
+        <translation>il est pressé à {early_kpa:.0f} kPa dans son premier quart d'heure ; la peau se ferme, le lactosérum reste entre.</translation>
+    </message>
+    <message>
+        <source>it lies only {contact_min:.0f} min in form and press.</source>
+        <translation>il ne reste que {contact_min:.0f} min au moule et sous presse.</translation>
+    </message>
+    <message>
+        <source>mill and salt at a lower pH (5.3-5.4)</source>
+        <translation>broyez et salez à un pH plus bas (5,3-5,4)</translation>
+    </message>
+    <message>
+        <source>nearly closed</source>
+        <translation>presque soudé</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>press heavier towards the end, or longer and warmer</source>
+        <translation>pressez plus fort vers la fin, ou plus longtemps et plus chaud</translation>
+    </message>
+    <message>
+        <source>press longer: Cheddar 12-18 h, up to 24 h where it stays open</source>
+        <translation>pressez plus longtemps : Cheddar 12-18 h, jusqu'à 24 h s'il reste ouvert</translation>
+    </message>
+    <message>
+        <source>start light and raise the load by steps over an hour</source>
+        <translation>commencez léger et montez la charge par paliers sur une heure</translation>
+    </message>
+    <message>
+        <source>the curd comes into the press at {moisture_pct:.0f} % moisture; crumbs that dried out do not unite.</source>
+        <translation>le caillé entre sous presse à {moisture_pct:.0f} % d'humidité ; des grains desséchés ne se soudent pas.</translation>
+    </message>
+    <message>
+        <source>the curd is at pH {ph:.2f} when it is pressed; below about 5.0 it is short and does not flow.</source>
+        <translation>le caillé est à pH {ph:.2f} au pressage ; sous environ 5,0 il est court et ne flue pas.</translation>
+    </message>
+    <message>
+        <source>the curd is salted and still at pH {ph:.2f}; above about 5.6 salted curd does not flow.</source>
+        <translation>le caillé est salé et encore à pH {ph:.2f} ; au-dessus d'environ 5,6 un caillé salé ne flue pas.</translation>
+    </message>
+    <message>
+        <source>the curd lies at {temperature_c:.0f} °C when it is pressed; too cold, pieces do not fuse and no rind forms.</source>
+        <translation>le caillé est à {temperature_c:.0f} °C au pressage ; trop froid, les grains ne se soudent pas et aucune croûte ne se forme.</translation>
+    </message>
+    <message>
+        <source>the grains were worked apart before forming, so air lies between them.</source>
+        <translation>les grains ont été séparés avant le moulage, il y a donc de l'air entre eux.</translation>
+    </message>
+    <message>
+        <source>the highest pressure is {load_kpa:.0f} kPa, less than half of what such curd usually gets.</source>
+        <translation>la plus forte pression est de {load_kpa:.0f} kPa, moins de la moitié de ce que reçoit d'habitude un tel caillé.</translation>
+    </message>
+    <message>
+        <source>the salted curd is pressed at {temperature_c:.0f} °C; too warm, fat runs out and greasy faces do not join.</source>
+        <translation>le caillé salé est pressé à {temperature_c:.0f} °C ; trop chaud, la graisse coule et les faces grasses ne se joignent pas.</translation>
+    </message>
+    <message>
+        <source>warm forms and room, form sooner, keep the curd covered; salted curd wants 27-30 °C</source>
+        <translation>chauffez moules et local, moulez plus tôt, gardez le caillé couvert ; un caillé salé veut 27-30 °C</translation>
+    </message>
+</context>
+<context>
+    <name>level</name>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>arrêt</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>attention</translation>
+    </message>
+</context>
+<context>
+    <name>milk</name>
+    <message>
+        <source>buffalo's</source>
+        <translation>bufflonne</translation>
+    </message>
+    <message>
+        <source>cow's</source>
+        <translation>vache</translation>
+    </message>
+    <message>
+        <source>goat's</source>
+        <translation>chèvre</translation>
+    </message>
+    <message>
+        <source>sheep's</source>
+        <translation>brebis</translation>
+    </message>
+</context>
+<context>
+    <name>note</name>
+    <message>
+        <source>10.5-11 cm across; the small Camembert (8-8.5 cm) needs 60 g.</source>
+        <translation>10,5-11 cm de diamètre ; le petit Camembert (8-8,5 cm) demande 60 g.</translation>
+    </message>
+    <message>
+        <source>100 g per square centimetre for 6 h or more.</source>
+        <translation>100 g par centimètre carré pendant 6 h ou plus.</translation>
+    </message>
+    <message>
+        <source>12 months published, read; FDM from memory.</source>
+        <translation>12 mois publié, lu ; G/S de mémoire.</translation>
+    </message>
+    <message>
+        <source>12-24 times its own weight, worked out here for a 15 cm mould.</source>
+        <translation>12-24 fois son propre poids, calculé ici pour un moule de 15 cm.</translation>
+    </message>
+    <message>
+        <source>12.5-15 cm across.</source>
+        <translation>12,5-15 cm de diamètre.</translation>
+    </message>
+    <message>
+        <source>12.8 mm here; 10-30 mm in Renner 1988. Not cooked.</source>
+        <translation>12,8 mm ici ; 10-30 mm chez Renner 1988. Non cuit.</translation>
+    </message>
+    <message>
+        <source>15 °C for 2-3 months (handbook); 12-13 °C at 85-90 % is common practice.</source>
+        <translation>15 °C pendant 2-3 mois (manuel) ; 12-13 °C à 85-90 % est l'usage courant.</translation>
+    </message>
+    <message>
+        <source>15-20 times its own weight, worked out here for a 15 cm wheel.</source>
+        <translation>15-20 fois son propre poids, calculé ici pour une meule de 15 cm.</translation>
+    </message>
+    <message>
+        <source>15-50 kg; few holes of pea size.</source>
+        <translation>15-50 kg ; peu de trous, de la taille d'un pois.</translation>
+    </message>
+    <message>
+        <source>150 days for the table, 240 for grating.</source>
+        <translation>150 jours pour la table, 240 pour râper.</translation>
+    </message>
+    <message>
+        <source>18-19 °C for 1-2 days, or ripened at 12-14 °C and set at 20-22 °C for 18-48 h.</source>
+        <translation>18-19 °C pendant 1-2 jours, ou maturé à 12-14 °C et caillé à 20-22 °C pendant 18-48 h.</translation>
+    </message>
+    <message>
+        <source>2 months at 10-25 °C, never under 6 weeks.</source>
+        <translation>2 mois à 10-25 °C, jamais moins de 6 semaines.</translation>
+    </message>
+    <message>
+        <source>2-3 mm (Renner), about 4 mm, wheat (museum at Stabio).</source>
+        <translation>2-3 mm (Renner), environ 4 mm, blé (musée de Stabio).</translation>
+    </message>
+    <message>
+        <source>28-32 °C and 45-75 min in strong and US makes.</source>
+        <translation>28-32 °C et 45-75 min dans les fabrications fortes et américaines.</translation>
+    </message>
+    <message>
+        <source>32 to 46 °C in 50 min; the US text has about 49 °C. Printed as one figure and widened here: setting 32 °C.</source>
+        <translation>32 à 46 °C en 50 min ; le texte américain a environ 49 °C. Imprimé en un seul chiffre et élargi ici : caillage 32 °C.</translation>
+    </message>
+    <message>
+        <source>4.6-4.9 is reached 8-12 h after the culture.</source>
+        <translation>4,6-4,9 est atteint 8-12 h après le ferment.</translation>
+    </message>
+    <message>
+        <source>5-6 in practice; the Guelph make is near 3.</source>
+        <translation>5-6 en pratique ; la fabrication de Guelph est près de 3.</translation>
+    </message>
+    <message>
+        <source>53-55 °C in 30-40 min, held 30-60 min; the US type is cooked at 52 °C. Printed as one figure and widened here: rennet to cut 30 min.</source>
+        <translation>53-55 °C en 30-40 min, tenu 30-60 min ; le type américain est cuit à 52 °C. Imprimé en un seul chiffre et élargi ici : présure à décaillage 30 min.</translation>
+    </message>
+    <message>
+        <source>6 weeks to 6 months; temperature from Codex, from memory (high).</source>
+        <translation>6 semaines à 6 mois ; température du Codex, de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>6.4 mm here, 9.5 mm in the US text. Printed as one figure and widened here: rest 10 min.</source>
+        <translation>6,4 mm ici, 9,5 mm dans le texte américain. Imprimé en un seul chiffre et élargi ici : repos 10 min.</translation>
+    </message>
+    <message>
+        <source>60 g or more.</source>
+        <translation>60 g ou plus.</translation>
+    </message>
+    <message>
+        <source>A firmer Asiago than the fresh one.</source>
+        <translation>Un Asiago plus ferme que le frais.</translation>
+    </message>
+    <message>
+        <source>About 32 °C in the US text; 36 °C in the handbook; 33.9-35.6 °C in Thom &amp; Fisk 1918. Printed as one figure and widened here: cut 9.5 mm.</source>
+        <translation>Environ 32 °C dans le texte américain ; 36 °C dans le manuel ; 33,9-35,6 °C chez Thom &amp; Fisk 1918. Imprimé en un seul chiffre et élargi ici : grain 9,5 mm.</translation>
+    </message>
+    <message>
+        <source>About 35.6 °C; Thom &amp; Fisk 1918 have 43-46 °C.</source>
+        <translation>Environ 35,6 °C ; Thom &amp; Fisk 1918 ont 43-46 °C.</translation>
+    </message>
+    <message>
+        <source>Also 11 % fat (likely of the cheese).</source>
+        <translation>Aussi 11 % de matière grasse (sans doute du fromage).</translation>
+    </message>
+    <message>
+        <source>Also NaCl 1.1-1.7 %.</source>
+        <translation>Aussi NaCl 1,1-1,7 %.</translation>
+    </message>
+    <message>
+        <source>Also NaCl at least 0.6 %; wheels of 32-45 kg.</source>
+        <translation>Aussi NaCl au moins 0,6 % ; meules de 32-45 kg.</translation>
+    </message>
+    <message>
+        <source>Also NaCl at most 2.3 %, pH 4.8-5.8, protein in dry matter at least 30 %; 60 days above 1.5 kg.</source>
+        <translation>Aussi NaCl au plus 2,3 %, pH 4,8-5,8, protéines sur sec au moins 30 % ; 60 jours au-dessus de 1,5 kg.</translation>
+    </message>
+    <message>
+        <source>Also fat of the cheese 20 to under 33 %.</source>
+        <translation>Aussi matière grasse du fromage de 20 à moins de 33 %.</translation>
+    </message>
+    <message>
+        <source>Also fat of the cheese at least 33 %.</source>
+        <translation>Aussi matière grasse du fromage au moins 33 %.</translation>
+    </message>
+    <message>
+        <source>Also fat of the cheese at least 4 %. Pasteurisation from memory (high).</source>
+        <translation>Aussi matière grasse du fromage au moins 4 %. Pasteurisation de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>An older text; about 14 x 3.5 cm, 500 g.</source>
+        <translation>Un texte plus ancien ; environ 14 x 3,5 cm, 500 g.</translation>
+    </message>
+    <message>
+        <source>At 12 weeks.</source>
+        <translation>À 12 semaines.</translation>
+    </message>
+    <message>
+        <source>At 3-4 days; below 5.0 short and crumbly, above 5.3 corky or pasty.</source>
+        <translation>À 3-4 jours ; sous 5,0 court et friable, au-dessus de 5,3 comme du liège ou pâteux.</translation>
+    </message>
+    <message>
+        <source>At least 4 weeks in a warm room at 20 °C or more.</source>
+        <translation>Au moins 4 semaines en cave chaude à 20 °C ou plus.</translation>
+    </message>
+    <message>
+        <source>At least 52 °C (French Gruyere), about 57 °C (Swiss).</source>
+        <translation>Au moins 52 °C (Gruyère français), environ 57 °C (suisse).</translation>
+    </message>
+    <message>
+        <source>At least 53 °C for 30 min or more; 100 g per square centimetre for 6 h or more.</source>
+        <translation>Au moins 53 °C pendant 30 min ou plus ; 100 g par centimètre carré pendant 6 h ou plus.</translation>
+    </message>
+    <message>
+        <source>Blue mould throughout.</source>
+        <translation>Moisissure bleue partout.</translation>
+    </message>
+    <message>
+        <source>Camembert make; not cooked.</source>
+        <translation>Fabrication de Camembert ; non cuit.</translation>
+    </message>
+    <message>
+        <source>Codex also asks for propionic acid of at least 150 mg and calcium of at least 800 mg in 100 g, from memory (high); the program works out neither.</source>
+        <translation>Le Codex demande aussi de l'acide propionique d'au moins 150 mg et du calcium d'au moins 800 mg dans 100 g, de mémoire (sûr) ; le programme ne calcule ni l'un ni l'autre.</translation>
+    </message>
+    <message>
+        <source>Columns of 12.7 mm, not cross-cut.</source>
+        <translation>Colonnes de 12,7 mm, sans coupe transversale.</translation>
+    </message>
+    <message>
+        <source>Cooked at 50 °C or more; eyes cherry to walnut.</source>
+        <translation>Cuit à 50 °C ou plus ; ouvertures de la cerise à la noix.</translation>
+    </message>
+    <message>
+        <source>Cooking at about 52 °C from memory (high).</source>
+        <translation>Cuisson vers 52 °C de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>Curd no larger than wheat kernels; 46.1-51.7 °C. Parmigiano is taken to 55 °C.</source>
+        <translation>Grains pas plus gros que le blé ; 46,1-51,7 °C. Le Parmigiano est mené à 55 °C.</translation>
+    </message>
+    <message>
+        <source>Day 1 measured 4.9-5.1 (Lee et al. 2010, abstract).</source>
+        <translation>Jour 1 mesuré 4,9-5,1 (Lee et al. 2010, résumé).</translation>
+    </message>
+    <message>
+        <source>Drained to the level of the curd, water at 15 °C brings curd and whey to 26 °C. Printed as one figure and widened here: ripening 31 °C, cut 9.5 mm, rest 15 min, heating to 39 °C, water 15 °C.</source>
+        <translation>Tiré au niveau du caillé, l'eau à 15 °C amène caillé et lactosérum à 26 °C. Imprimé en un seul chiffre et élargi ici : maturation 31 °C, grain 9,5 mm, repos 15 min, chauffage à 39 °C, eau 15 °C.</translation>
+    </message>
+    <message>
+        <source>Edam of 1.5-3 kg: 3 days in 20 % brine.</source>
+        <translation>Edam de 1,5-3 kg : 3 jours en saumure à 20 %.</translation>
+    </message>
+    <message>
+        <source>Factory practice; a farm press of 10-30 kPa makes good cheese too.</source>
+        <translation>Usage d'usine ; une presse de ferme de 10-30 kPa fait aussi de bon fromage.</translation>
+    </message>
+    <message>
+        <source>Flow sheet for Cheddar, Colby and Jack (ripened 30 min; the Guelph Colby an hour); the Jack is washed at 29 °C for 5 min. Printed as one figure and widened here: cut 9.5 mm.</source>
+        <translation>Schéma pour Cheddar, Colby et Jack (maturé 30 min ; le Colby de Guelph une heure) ; le Jack est lavé à 29 °C pendant 5 min. Imprimé en un seul chiffre et élargi ici : grain 9,5 mm.</translation>
+    </message>
+    <message>
+        <source>For cheese sold as Feta see the style Feta.</source>
+        <translation>Pour un fromage vendu comme Feta, voir le style Feta.</translation>
+    </message>
+    <message>
+        <source>Fresh off the press at least 56 % dry matter; wheels of 35-45 kg.</source>
+        <translation>Sortant de presse au moins 56 % d'extrait sec ; meules de 35-45 kg.</translation>
+    </message>
+    <message>
+        <source>Guelph prints 36 % moisture, drier than the US and the protected cheese usually are.</source>
+        <translation>Guelph imprime 36 % d'humidité, plus sec que ne le sont d'habitude l'américain et le protégé.</translation>
+    </message>
+    <message>
+        <source>Half-inch columns.</source>
+        <translation>Colonnes d'un demi-pouce.</translation>
+    </message>
+    <message>
+        <source>Half-old 6 months, old 12 months.</source>
+        <translation>Demi-vieux 6 mois, vieux 12 mois.</translation>
+    </message>
+    <message>
+        <source>Hard 49-56, semi-hard 54-63: the bands overlap on purpose.</source>
+        <translation>Dur 49-56, demi-dur 54-63 : les bandes se recouvrent exprès.</translation>
+    </message>
+    <message>
+        <source>Hard by MFFB, full fat by FDM.</source>
+        <translation>Dur par l'HFD, gras par le G/S.</translation>
+    </message>
+    <message>
+        <source>Hazelnut.</source>
+        <translation>Noisette.</translation>
+    </message>
+    <message>
+        <source>Heating starts 5 min after cutting. Printed as one figure and widened here: cut 9.5 mm, rest 5 min.</source>
+        <translation>Le chauffage commence 5 min après le décaillage. Imprimé en un seul chiffre et élargi ici : grain 9,5 mm, repos 5 min.</translation>
+    </message>
+    <message>
+        <source>Hemp seed.</source>
+        <translation>Graine de chanvre.</translation>
+    </message>
+    <message>
+        <source>Humidity common practice.</source>
+        <translation>Humidité : usage courant.</translation>
+    </message>
+    <message>
+        <source>Humidity from memory (medium).</source>
+        <translation>Humidité de mémoire (moyen).</translation>
+    </message>
+    <message>
+        <source>Humidity published; temperature and days common practice.</source>
+        <translation>Humidité publiée ; température et jours d'usage courant.</translation>
+    </message>
+    <message>
+        <source>Humidity: Guelph.</source>
+        <translation>Humidité : Guelph.</translation>
+    </message>
+    <message>
+        <source>Milk from memory (high).</source>
+        <translation>Lait de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>Moisture at 12 days after the make.</source>
+        <translation>Humidité 12 jours après la fabrication.</translation>
+    </message>
+    <message>
+        <source>No limit on moisture. Raw-milk rule from memory (high).</source>
+        <translation>Pas de limite d'humidité. Règle du lait cru de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>No more than 1 °C per 5 min at first; 39 °C, at most 40. Printed as one figure and widened here: cut 9.5 mm.</source>
+        <translation>Pas plus de 1 °C en 5 min au début ; 39 °C, au plus 40. Imprimé en un seul chiffre et élargi ici : grain 9,5 mm.</translation>
+    </message>
+    <message>
+        <source>No standard of its own; the generic class.</source>
+        <translation>Pas de norme à lui ; la classe générale.</translation>
+    </message>
+    <message>
+        <source>Not heated, or 35.6-36.7 °C.</source>
+        <translation>Non chauffé, ou 35,6-36,7 °C.</translation>
+    </message>
+    <message>
+        <source>One third of the whey off; 14 then 28 psi. Brine printed as 20 %. Printed as one figure and widened here: water 60 °C.</source>
+        <translation>Un tiers du lactosérum tiré ; 14 puis 28 psi. Saumure imprimée 20 %. Imprimé en un seul chiffre et élargi ici : eau 60 °C.</translation>
+    </message>
+    <message>
+        <source>Out of the press after Chandan &amp; Kilara; eyes fail below 5.0 or above 5.4 (Hutkins).</source>
+        <translation>Hors de la presse d'après Chandan &amp; Kilara ; les ouvertures manquent sous 5,0 ou au-dessus de 5,4 (Hutkins).</translation>
+    </message>
+    <message>
+        <source>Phosphatase at most 4 µg phenol, from memory (medium). Raw-milk rule from memory (high).</source>
+        <translation>Phosphatase au plus 4 µg de phénol, de mémoire (moyen). Règle du lait cru de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>Port du Salut: 37.8-40.6 °C; wheat grain when hooped.</source>
+        <translation>Port du Salut : 37,8-40,6 °C ; grain de blé au moulage.</translation>
+    </message>
+    <message>
+        <source>Printed as FDM 45-50.</source>
+        <translation>Imprimé G/S 45-50.</translation>
+    </message>
+    <message>
+        <source>Printed as one figure and widened here: rest 10 min.</source>
+        <translation>Imprimé en un seul chiffre et élargi ici : repos 10 min.</translation>
+    </message>
+    <message>
+        <source>Printed as one figure and widened here: ripening 37 °C, setting 37 °C.</source>
+        <translation>Imprimé en un seul chiffre et élargi ici : maturation 37 °C, caillage 37 °C.</translation>
+    </message>
+    <message>
+        <source>Raw-milk rule (60 days at 1.7 °C or warmer) from memory (high).</source>
+        <translation>Règle du lait cru (60 jours à 1,7 °C ou plus) de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>Raw-milk rule from memory (high).</source>
+        <translation>Règle du lait cru de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>Reference FDM 40-50.</source>
+        <translation>G/S de référence 40-50.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 40-50. From 1 week at 10-17 °C.</source>
+        <translation>G/S de référence 40-50. À partir d'une semaine à 10-17 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 40-50. From 10 days at 10-16 °C.</source>
+        <translation>G/S de référence 40-50. À partir de 10 jours à 10-16 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 40-50; from 3 weeks at 10-18 °C.</source>
+        <translation>G/S de référence 40-50 ; à partir de 3 semaines à 10-18 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 45-50. From 1 month at 10-20 °C; smoked/plain variants.</source>
+        <translation>G/S de référence 45-50. À partir d'un mois à 10-20 °C ; variantes fumée et nature.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 45-55.</source>
+        <translation>G/S de référence 45-55.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 45-55. From 10 days at 10-16 °C.</source>
+        <translation>G/S de référence 45-55. À partir de 10 jours à 10-16 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 45-55. From 3 weeks at 10-16 °C.</source>
+        <translation>G/S de référence 45-55. À partir de 3 semaines à 10-16 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 45-55. From 3 weeks at 12-20 °C.</source>
+        <translation>G/S de référence 45-55. À partir de 3 semaines à 12-20 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 45-55. From 3 weeks at 8-17 °C.</source>
+        <translation>G/S de référence 45-55. À partir de 3 semaines à 8-17 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 45-55. Ripening line (from 10 days at 10-16 °C) published, read.</source>
+        <translation>G/S de référence 45-55. Ligne d'affinage (à partir de 10 jours à 10-16 °C) publiée, lue.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 48-55; from 3 weeks at 10-17 °C.</source>
+        <translation>G/S de référence 48-55 ; à partir de 3 semaines à 10-17 °C.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 48-60. Ripening line (from 5 weeks at 7-15 °C) published, read.</source>
+        <translation>G/S de référence 48-60. Ligne d'affinage (à partir de 5 semaines à 7-15 °C) publiée, lue.</translation>
+    </message>
+    <message>
+        <source>Reference FDM 60-70.</source>
+        <translation>G/S de référence 60-70.</translation>
+    </message>
+    <message>
+        <source>Revoked by the end of 2018.</source>
+        <translation>Révoqué avant la fin de 2018.</translation>
+    </message>
+    <message>
+        <source>Revoked by the end of 2018; White Stilton 46 % moisture.</source>
+        <translation>Révoqué avant la fin de 2018 ; Stilton blanc 46 % d'humidité.</translation>
+    </message>
+    <message>
+        <source>Ripened and kept in brine until sale.</source>
+        <translation>Affiné et gardé en saumure jusqu'à la vente.</translation>
+    </message>
+    <message>
+        <source>Salers, the same family, raw and uncooked: at 6 h at most 6.3.</source>
+        <translation>Salers, même famille, cru et non cuit : à 6 h au plus 6,3.</translation>
+    </message>
+    <message>
+        <source>Salt printed as 2 kg per 1000 kg milk at a yield of 10-11 %.</source>
+        <translation>Sel imprimé 2 kg pour 1000 kg de lait à un rendement de 10-11 %.</translation>
+    </message>
+    <message>
+        <source>Sheep at least 70 %, goat at most 30 %. 55 % is common practice; the registered text has 56, from memory (high).</source>
+        <translation>Brebis au moins 70 %, chèvre au plus 30 %. 55 % est l'usage courant ; le texte déposé a 56, de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>Short set, 5 % starter; +0.5 °C per 5 min at first.</source>
+        <translation>Caillage court, 5 % de ferment ; +0,5 °C en 5 min au début.</translation>
+    </message>
+    <message>
+        <source>The Brie of the US food table lies at 67.0 % MNFS, on the edge of soft.</source>
+        <translation>Le Brie de la table américaine est à 67,0 % HFD, au bord du mou.</translation>
+    </message>
+    <message>
+        <source>The US limit on moisture (39 %) and Codex at FDM 48-60 (dry matter 61 %) are the same line.</source>
+        <translation>La limite américaine d'humidité (39 %) et le Codex à G/S 48-60 (extrait sec 61 %) sont la même ligne.</translation>
+    </message>
+    <message>
+        <source>The US standard has no raw-milk route.</source>
+        <translation>La norme américaine n'a pas de voie au lait cru.</translation>
+    </message>
+    <message>
+        <source>The colder the wash water, the more moisture stays.</source>
+        <translation>Plus l'eau de lavage est froide, plus il reste d'humidité.</translation>
+    </message>
+    <message>
+        <source>The printed FDM (45.2) recomputes to 43.3.</source>
+        <translation>Le G/S imprimé (45,2) se recalcule à 43,3.</translation>
+    </message>
+    <message>
+        <source>The sodium printed (70 mg) is suspect and left out.</source>
+        <translation>Le sodium imprimé (70 mg) est douteux et laissé de côté.</translation>
+    </message>
+    <message>
+        <source>Wheat grain to cherry stone.</source>
+        <translation>Du grain de blé au noyau de cerise.</translation>
+    </message>
+    <message>
+        <source>Wheat kernels; about 30 min of stirring before cooking.</source>
+        <translation>Grains de blé ; environ 30 min de brassage avant la cuisson.</translation>
+    </message>
+    <message>
+        <source>Wheels of 4.5-7 kg.</source>
+        <translation>Meules de 4,5-7 kg.</translation>
+    </message>
+    <message>
+        <source>Whey at first whey off 6.40-6.45 (Guelph) or 6.4-6.5 (Chandan &amp; Kilara).</source>
+        <translation>Lactosérum au premier soutirage 6,40-6,45 (Guelph) ou 6,4-6,5 (Chandan &amp; Kilara).</translation>
+    </message>
+    <message>
+        <source>With pH 4.85-5.20 at 14 days, from memory (medium).</source>
+        <translation>Avec pH 4,85-5,20 à 14 jours, de mémoire (moyen).</translation>
+    </message>
+    <message>
+        <source>With pH 4.95-5.10 at 14 days, from memory (medium).</source>
+        <translation>Avec pH 4,95-5,10 à 14 jours, de mémoire (moyen).</translation>
+    </message>
+    <message>
+        <source>Wording quoted at second hand; age condition from memory (high).</source>
+        <translation>Texte cité de seconde main ; condition d'âge de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>pH 4.5 printed for the cheese.</source>
+        <translation>pH 4,5 imprimé pour le fromage.</translation>
+    </message>
+    <message>
+        <source>pH 4.6 printed for the cheese.</source>
+        <translation>pH 4,6 imprimé pour le fromage.</translation>
+    </message>
+    <message>
+        <source>pH 5.4 printed for the cheese.</source>
+        <translation>pH 5,4 imprimé pour le fromage.</translation>
+    </message>
+    <message>
+        <source>pH 5.8 printed for the rennet cheese.</source>
+        <translation>pH 5,8 imprimé pour le fromage à la présure.</translation>
+    </message>
+    <message>
+        <source>pH 5.9 printed for the cheese.</source>
+        <translation>pH 5,9 imprimé pour le fromage.</translation>
+    </message>
+</context>
+<context>
+    <name>quantity</name>
+    <message>
+        <source>24 h after the starter</source>
+        <translation>24 h après le ferment</translation>
+    </message>
+    <message>
+        <source>6 h after the starter</source>
+        <translation>6 h après le ferment</translation>
+    </message>
+    <message>
+        <source>Acidity of the whey when first drawn</source>
+        <translation>Acidité du lactosérum au premier soutirage</translation>
+    </message>
+    <message>
+        <source>Ash</source>
+        <translation>Cendres</translation>
+    </message>
+    <message>
+        <source>Calcium</source>
+        <translation>Calcium</translation>
+    </message>
+    <message>
+        <source>Casein kept</source>
+        <translation>Caséine retenue</translation>
+    </message>
+    <message>
+        <source>Cheese</source>
+        <translation>Fromage</translation>
+    </message>
+    <message>
+        <source>Curd</source>
+        <translation>Caillé</translation>
+    </message>
+    <message>
+        <source>Curd moisture</source>
+        <translation>Humidité du caillé</translation>
+    </message>
+    <message>
+        <source>Curd moisture at draining</source>
+        <translation>Humidité du caillé au soutirage</translation>
+    </message>
+    <message>
+        <source>Cut after coagulant</source>
+        <translation>Décaillage après coagulant</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Extrait sec</translation>
+    </message>
+    <message>
+        <source>Dry matter of one cheese</source>
+        <translation>Extrait sec d'un fromage</translation>
+    </message>
+    <message>
+        <source>End of the make</source>
+        <translation>Fin de la fabrication</translation>
+    </message>
+    <message>
+        <source>Fat</source>
+        <translation>Matière grasse</translation>
+    </message>
+    <message>
+        <source>Fat in dry matter (FDM)</source>
+        <translation>Gras sur sec (G/S)</translation>
+    </message>
+    <message>
+        <source>Fat kept</source>
+        <translation>Matière grasse retenue</translation>
+    </message>
+    <message>
+        <source>Firmness of the gel</source>
+        <translation>Fermeté du gel</translation>
+    </message>
+    <message>
+        <source>Flocculation after coagulant</source>
+        <translation>Floculation après coagulant</translation>
+    </message>
+    <message>
+        <source>Galactose</source>
+        <translation>Galactose</translation>
+    </message>
+    <message>
+        <source>Highest pressure on the cheese</source>
+        <translation>Plus forte pression sur le fromage</translation>
+    </message>
+    <message>
+        <source>Knit of the curd</source>
+        <translation>Soudure du caillé</translation>
+    </message>
+    <message>
+        <source>Lactate</source>
+        <translation>Lactate</translation>
+    </message>
+    <message>
+        <source>Lactose</source>
+        <translation>Lactose</translation>
+    </message>
+    <message>
+        <source>Mesophilic starter</source>
+        <translation>Ferment mésophile</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Moisture in non-fat substance (MNFS)</source>
+        <translation>Humidité du fromage dégraissé (HFD)</translation>
+    </message>
+    <message>
+        <source>Pressure on the cheese</source>
+        <translation>Pression sur le fromage</translation>
+    </message>
+    <message>
+        <source>Protein</source>
+        <translation>Protéines</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Sel</translation>
+    </message>
+    <message>
+        <source>Salt in dry matter</source>
+        <translation>Sel sur sec</translation>
+    </message>
+    <message>
+        <source>Salt in moisture (S/M)</source>
+        <translation>Sel sur humidité (S/H)</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Température</translation>
+    </message>
+    <message>
+        <source>Thermophilic cocci</source>
+        <translation>Coques thermophiles</translation>
+    </message>
+    <message>
+        <source>Thermophilic rods</source>
+        <translation>Bâtonnets thermophiles</translation>
+    </message>
+    <message>
+        <source>Water per casein</source>
+        <translation>Eau par caséine</translation>
+    </message>
+    <message>
+        <source>Weight loss</source>
+        <translation>Perte de poids</translation>
+    </message>
+    <message>
+        <source>Whey run off</source>
+        <translation>Lactosérum écoulé</translation>
+    </message>
+    <message>
+        <source>Whey still in the vat</source>
+        <translation>Lactosérum encore en cuve</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Rendement</translation>
+    </message>
+    <message>
+        <source>age</source>
+        <translation>âge</translation>
+    </message>
+    <message>
+        <source>aroma culture</source>
+        <translation>ferment aromatique</translation>
+    </message>
+    <message>
+        <source>at milling</source>
+        <translation>au broyage</translation>
+    </message>
+    <message>
+        <source>at rennet</source>
+        <translation>à l'emprésurage</translation>
+    </message>
+    <message>
+        <source>at salting</source>
+        <translation>au salage</translation>
+    </message>
+    <message>
+        <source>at stretching</source>
+        <translation>au filage</translation>
+    </message>
+    <message>
+        <source>at the cut</source>
+        <translation>au décaillage</translation>
+    </message>
+    <message>
+        <source>at the end of cooking</source>
+        <translation>à la fin du chauffage</translation>
+    </message>
+    <message>
+        <source>brine strength</source>
+        <translation>force de la saumure</translation>
+    </message>
+    <message>
+        <source>brine temperature</source>
+        <translation>température de la saumure</translation>
+    </message>
+    <message>
+        <source>calcium</source>
+        <translation>calcium</translation>
+    </message>
+    <message>
+        <source>cut at multiple of flocculation</source>
+        <translation>décaillage au multiple de floculation</translation>
+    </message>
+    <message>
+        <source>cut size</source>
+        <translation>taille du grain</translation>
+    </message>
+    <message>
+        <source>cut to whey off</source>
+        <translation>du décaillage au soutirage</translation>
+    </message>
+    <message>
+        <source>dry salt</source>
+        <translation>sel sec</translation>
+    </message>
+    <message>
+        <source>eyes wanted</source>
+        <translation>ouvertures voulues</translation>
+    </message>
+    <message>
+        <source>fat in dry matter</source>
+        <translation>gras sur sec</translation>
+    </message>
+    <message>
+        <source>flocculation time</source>
+        <translation>temps de floculation</translation>
+    </message>
+    <message>
+        <source>hanging in cloth</source>
+        <translation>suspension en toile</translation>
+    </message>
+    <message>
+        <source>heating rate</source>
+        <translation>vitesse de chauffe</translation>
+    </message>
+    <message>
+        <source>highest pressure</source>
+        <translation>plus forte pression</translation>
+    </message>
+    <message>
+        <source>highest temperature of the curd</source>
+        <translation>plus haute température du caillé</translation>
+    </message>
+    <message>
+        <source>into the brine</source>
+        <translation>à l'entrée en saumure</translation>
+    </message>
+    <message>
+        <source>knit</source>
+        <translation>soudure</translation>
+    </message>
+    <message>
+        <source>moisture in non-fat substance</source>
+        <translation>humidité du fromage dégraissé</translation>
+    </message>
+    <message>
+        <source>moisture in non-fat substance against the style</source>
+        <translation>humidité du fromage dégraissé par rapport au style</translation>
+    </message>
+    <message>
+        <source>out of the press</source>
+        <translation>à la sortie de presse</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>pH 6 h after the starter</source>
+        <translation>pH 6 h après le ferment</translation>
+    </message>
+    <message>
+        <source>pH at 24 h</source>
+        <translation>pH à 24 h</translation>
+    </message>
+    <message>
+        <source>pH at 6 h</source>
+        <translation>pH à 6 h</translation>
+    </message>
+    <message>
+        <source>pH at cutting</source>
+        <translation>pH au décaillage</translation>
+    </message>
+    <message>
+        <source>pH at draining</source>
+        <translation>pH au soutirage</translation>
+    </message>
+    <message>
+        <source>pH at milling</source>
+        <translation>pH au broyage</translation>
+    </message>
+    <message>
+        <source>pH at milling or salting</source>
+        <translation>pH au broyage ou au salage</translation>
+    </message>
+    <message>
+        <source>pH at moulding</source>
+        <translation>pH au moulage</translation>
+    </message>
+    <message>
+        <source>pH at rennet</source>
+        <translation>pH à l'emprésurage</translation>
+    </message>
+    <message>
+        <source>pH at salting</source>
+        <translation>pH au salage</translation>
+    </message>
+    <message>
+        <source>pH at setting</source>
+        <translation>pH au caillage</translation>
+    </message>
+    <message>
+        <source>pH at stretching</source>
+        <translation>pH au filage</translation>
+    </message>
+    <message>
+        <source>pH at the end of the make</source>
+        <translation>pH à la fin de la fabrication</translation>
+    </message>
+    <message>
+        <source>pH into the brine</source>
+        <translation>pH à l'entrée en saumure</translation>
+    </message>
+    <message>
+        <source>pH of milk or curd</source>
+        <translation>pH du lait ou du caillé</translation>
+    </message>
+    <message>
+        <source>pH of whey</source>
+        <translation>pH du lactosérum</translation>
+    </message>
+    <message>
+        <source>pH out of the press</source>
+        <translation>pH à la sortie de presse</translation>
+    </message>
+    <message>
+        <source>pH outside its window by</source>
+        <translation>pH hors de sa plage de</translation>
+    </message>
+    <message>
+        <source>pH when ripe</source>
+        <translation>pH à maturité</translation>
+    </message>
+    <message>
+        <source>pressing</source>
+        <translation>pressage</translation>
+    </message>
+    <message>
+        <source>raw milk</source>
+        <translation>lait cru</translation>
+    </message>
+    <message>
+        <source>rennet to cut</source>
+        <translation>de la présure au décaillage</translation>
+    </message>
+    <message>
+        <source>rest after cutting</source>
+        <translation>repos après décaillage</translation>
+    </message>
+    <message>
+        <source>ripening temperature</source>
+        <translation>température de maturation</translation>
+    </message>
+    <message>
+        <source>ripening time before rennet</source>
+        <translation>maturation avant présure</translation>
+    </message>
+    <message>
+        <source>risk of gas</source>
+        <translation>risque de gaz</translation>
+    </message>
+    <message>
+        <source>room humidity</source>
+        <translation>humidité de la cave</translation>
+    </message>
+    <message>
+        <source>room temperature</source>
+        <translation>température de la cave</translation>
+    </message>
+    <message>
+        <source>salt in moisture</source>
+        <translation>sel sur humidité</translation>
+    </message>
+    <message>
+        <source>salt in moisture outside its window by</source>
+        <translation>sel sur humidité hors de sa plage de</translation>
+    </message>
+    <message>
+        <source>scalding</source>
+        <translation>échaudage</translation>
+    </message>
+    <message>
+        <source>setting temperature</source>
+        <translation>température de caillage</translation>
+    </message>
+    <message>
+        <source>stacking</source>
+        <translation>cheddarisation</translation>
+    </message>
+    <message>
+        <source>store</source>
+        <translation>cave</translation>
+    </message>
+    <message>
+        <source>stretching water</source>
+        <translation>eau de filage</translation>
+    </message>
+    <message>
+        <source>time in brine</source>
+        <translation>temps en saumure</translation>
+    </message>
+    <message>
+        <source>vat held for slow acid</source>
+        <translation>cuve bloquée pour acide lent</translation>
+    </message>
+    <message>
+        <source>wash water</source>
+        <translation>eau de lavage</translation>
+    </message>
+    <message>
+        <source>wash water temperature</source>
+        <translation>température de l'eau de lavage</translation>
+    </message>
+    <message>
+        <source>when the forms are filled</source>
+        <translation>au remplissage des moules</translation>
+    </message>
+    <message>
+        <source>when the whey comes off</source>
+        <translation>au soutirage du lactosérum</translation>
+    </message>
+    <message>
+        <source>whey drawn before washing</source>
+        <translation>lactosérum tiré avant lavage</translation>
+    </message>
+    <message>
+        <source>whey still running</source>
+        <translation>lactosérum coulant encore</translation>
+    </message>
+</context>
+<context>
+    <name>rule</name>
+    <message>
+        <source>a deeper bed and one outlet take longer to run dry</source>
+        <translation>un gâteau plus épais et une seule sortie s'égouttent plus lentement</translation>
+    </message>
+    <message>
+        <source>a larger bag drains slower</source>
+        <translation>une plus grande toile s'égoutte plus lentement</translation>
+    </message>
+    <message>
+        <source>a larger cheese cools and drains slower; go by the pH out of the press</source>
+        <translation>un fromage plus grand refroidit et s'égoutte plus lentement ; fiez-vous au pH de sortie de presse</translation>
+    </message>
+    <message>
+        <source>a larger cheese cools slower, by thickness squared</source>
+        <translation>un fromage plus grand refroidit plus lentement, selon le carré de l'épaisseur</translation>
+    </message>
+    <message>
+        <source>a multiple</source>
+        <translation>un multiple</translation>
+    </message>
+    <message>
+        <source>a pH</source>
+        <translation>un pH</translation>
+    </message>
+    <message>
+        <source>a share</source>
+        <translation>une part</translation>
+    </message>
+    <message>
+        <source>a temperature</source>
+        <translation>une température</translation>
+    </message>
+    <message>
+        <source>by area</source>
+        <translation>selon la surface</translation>
+    </message>
+    <message>
+        <source>by milk</source>
+        <translation>selon le lait</translation>
+    </message>
+    <message>
+        <source>by the vat's power</source>
+        <translation>selon la puissance de la cuve</translation>
+    </message>
+    <message>
+        <source>by thickness squared</source>
+        <translation>selon le carré de l'épaisseur</translation>
+    </message>
+    <message>
+        <source>does not scale</source>
+        <translation>ne change pas d'échelle</translation>
+    </message>
+    <message>
+        <source>go by the dry face</source>
+        <translation>fiez-vous à la face sèche</translation>
+    </message>
+    <message>
+        <source>larger cheeses dry slower and are ready later</source>
+        <translation>des fromages plus grands sèchent plus lentement et sont prêts plus tard</translation>
+    </message>
+    <message>
+        <source>larger pieces heat through slower, by thickness squared</source>
+        <translation>de plus gros morceaux chauffent à cœur plus lentement, selon le carré de l'épaisseur</translation>
+    </message>
+    <message>
+        <source>more milk or more forms take longer by hand</source>
+        <translation>plus de lait ou de moules prennent plus de temps à la main</translation>
+    </message>
+    <message>
+        <source>salt reaches the middle by thickness squared</source>
+        <translation>le sel atteint le cœur selon le carré de l'épaisseur</translation>
+    </message>
+    <message>
+        <source>size of the cut; it sets how fast whey leaves</source>
+        <translation>taille du grain ; elle règle la vitesse d'égouttage</translation>
+    </message>
+    <message>
+        <source>the way it is handled</source>
+        <translation>la façon de le travailler</translation>
+    </message>
+    <message>
+        <source>to be checked</source>
+        <translation>à vérifier</translation>
+    </message>
+    <message>
+        <source>unchanged</source>
+        <translation>inchangé</translation>
+    </message>
+    <message>
+        <source>what happens in each litre takes as long</source>
+        <translation>ce qui se passe dans chaque litre dure autant</translation>
+    </message>
+</context>
+<context>
+    <name>rules</name>
+    <message>
+        <source>Allgaeuer Bergkaese</source>
+        <translation>Allgäuer Bergkäse</translation>
+    </message>
+    <message>
+        <source>Allgaeuer Emmentaler</source>
+        <translation>Allgäuer Emmentaler</translation>
+    </message>
+    <message>
+        <source>Brie de Meaux</source>
+        <translation>Brie de Meaux</translation>
+    </message>
+    <message>
+        <source>California</source>
+        <translation>Californie</translation>
+    </message>
+    <message>
+        <source>Camembert de Normandie</source>
+        <translation>Camembert de Normandie</translation>
+    </message>
+    <message>
+        <source>Codex</source>
+        <translation>Codex</translation>
+    </message>
+    <message>
+        <source>Codex, semi-hard cheese in brine</source>
+        <translation>Codex, fromage demi-dur en saumure</translation>
+    </message>
+    <message>
+        <source>Codex, soft cheese in brine</source>
+        <translation>Codex, fromage à pâte molle en saumure</translation>
+    </message>
+    <message>
+        <source>Comte</source>
+        <translation>Comté</translation>
+    </message>
+    <message>
+        <source>Edam Holland</source>
+        <translation>Edam Holland</translation>
+    </message>
+    <message>
+        <source>Feta</source>
+        <translation>Feta</translation>
+    </message>
+    <message>
+        <source>First grade</source>
+        <translation>Première qualité</translation>
+    </message>
+    <message>
+        <source>France</source>
+        <translation>France</translation>
+    </message>
+    <message>
+        <source>France, Cantal</source>
+        <translation>France, Cantal</translation>
+    </message>
+    <message>
+        <source>France, Reblochon</source>
+        <translation>France, Reblochon</translation>
+    </message>
+    <message>
+        <source>General class: extra hard</source>
+        <translation>Classe générale : extra-dur</translation>
+    </message>
+    <message>
+        <source>General class: firm</source>
+        <translation>Classe générale : ferme</translation>
+    </message>
+    <message>
+        <source>General class: firm to soft</source>
+        <translation>Classe générale : ferme à mou</translation>
+    </message>
+    <message>
+        <source>General class: hard</source>
+        <translation>Classe générale : dur</translation>
+    </message>
+    <message>
+        <source>General class: hard to firm</source>
+        <translation>Classe générale : dur à ferme</translation>
+    </message>
+    <message>
+        <source>General class: soft</source>
+        <translation>Classe générale : mou</translation>
+    </message>
+    <message>
+        <source>Gorgonzola</source>
+        <translation>Gorgonzola</translation>
+    </message>
+    <message>
+        <source>Gouda Holland</source>
+        <translation>Gouda Holland</translation>
+    </message>
+    <message>
+        <source>Gouda and related</source>
+        <translation>Gouda et apparentés</translation>
+    </message>
+    <message>
+        <source>Grana Padano</source>
+        <translation>Grana Padano</translation>
+    </message>
+    <message>
+        <source>Gruyere AOP</source>
+        <translation>Gruyère AOP</translation>
+    </message>
+    <message>
+        <source>Manchego</source>
+        <translation>Manchego</translation>
+    </message>
+    <message>
+        <source>Mozzarella di Bufala Campana</source>
+        <translation>Mozzarella di Bufala Campana</translation>
+    </message>
+    <message>
+        <source>Munster</source>
+        <translation>Munster</translation>
+    </message>
+    <message>
+        <source>Parmigiano Reggiano</source>
+        <translation>Parmigiano Reggiano</translation>
+    </message>
+    <message>
+        <source>Pecorino Romano</source>
+        <translation>Pecorino Romano</translation>
+    </message>
+    <message>
+        <source>Pecorino Sardo dolce</source>
+        <translation>Pecorino Sardo dolce</translation>
+    </message>
+    <message>
+        <source>Pecorino Sardo maturo</source>
+        <translation>Pecorino Sardo maturo</translation>
+    </message>
+    <message>
+        <source>Roquefort</source>
+        <translation>Roquefort</translation>
+    </message>
+    <message>
+        <source>Second grade</source>
+        <translation>Deuxième qualité</translation>
+    </message>
+    <message>
+        <source>Stilton</source>
+        <translation>Stilton</translation>
+    </message>
+    <message>
+        <source>Taleggio</source>
+        <translation>Taleggio</translation>
+    </message>
+    <message>
+        <source>United Kingdom, reserved description</source>
+        <translation>Royaume-Uni, dénomination réservée</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>États-Unis</translation>
+    </message>
+    <message>
+        <source>United States, Gruyere</source>
+        <translation>États-Unis, Gruyère</translation>
+    </message>
+    <message>
+        <source>United States, high-moisture Jack</source>
+        <translation>États-Unis, Jack humide</translation>
+    </message>
+    <message>
+        <source>United States, medium</source>
+        <translation>États-Unis, moyen</translation>
+    </message>
+    <message>
+        <source>United States, old</source>
+        <translation>États-Unis, vieux</translation>
+    </message>
+    <message>
+        <source>United States, semisoft</source>
+        <translation>États-Unis, demi-mou</translation>
+    </message>
+    <message>
+        <source>United States, soft ripened</source>
+        <translation>États-Unis, pâte molle affinée</translation>
+    </message>
+</context>
+<context>
+    <name>stage</name>
+    <message>
+        <source>Acid goes into hot milk or whey and curdles it at once.</source>
+        <translation>L'acide entre dans le lait ou le lactosérum chaud et le caille aussitôt.</translation>
+    </message>
+    <message>
+        <source>Age the cheese in its room.</source>
+        <translation>Affiner le fromage dans sa cave.</translation>
+    </message>
+    <message>
+        <source>Coagulant goes in; the milk stands still until the gel is ready to cut.</source>
+        <translation>Le coagulant entre ; le lait reste immobile jusqu'à ce que le gel soit bon à décailler.</translation>
+    </message>
+    <message>
+        <source>Cool the milk to a temperature.</source>
+        <translation>Refroidir le lait à une température.</translation>
+    </message>
+    <message>
+        <source>Cut the drained bed into slabs, turn and pile them while acid comes.</source>
+        <translation>Découper le gâteau égoutté en pains, les retourner et les empiler pendant que l'acide vient.</translation>
+    </message>
+    <message>
+        <source>Cut the gel to an even size.</source>
+        <translation>Décailler le gel à une taille régulière.</translation>
+    </message>
+    <message>
+        <source>Draw whey, add water, stir on; takes lactose away so that the cheese ends sweeter.</source>
+        <translation>Tirer du lactosérum, ajouter de l'eau, continuer à brasser ; retire du lactose pour un fromage plus doux (délactosage).</translation>
+    </message>
+    <message>
+        <source>Fill the curd into its forms.</source>
+        <translation>Mettre le caillé en moules.</translation>
+    </message>
+    <message>
+        <source>Hold the milk warm with its starter until acid has begun.</source>
+        <translation>Tenir le lait tiède avec son ferment jusqu'à ce que l'acide ait commencé.</translation>
+    </message>
+    <message>
+        <source>Keep the cheese in brine to ripen.</source>
+        <translation>Garder le fromage en saumure pour l'affiner.</translation>
+    </message>
+    <message>
+        <source>Keep the curd moving in its whey.</source>
+        <translation>Garder le caillé en mouvement dans son lactosérum.</translation>
+    </message>
+    <message>
+        <source>Ladle the gel into the forms, slice by slice.</source>
+        <translation>Mouler le gel à la louche, tranche par tranche.</translation>
+    </message>
+    <message>
+        <source>Lay the cheese in brine.</source>
+        <translation>Mettre le fromage en saumure.</translation>
+    </message>
+    <message>
+        <source>Lay the pieces in hot whey or water.</source>
+        <translation>Mettre les morceaux dans du lactosérum ou de l'eau chaude.</translation>
+    </message>
+    <message>
+        <source>Leave the curd alone; its cut faces close.</source>
+        <translation>Laisser le caillé tranquille ; ses faces coupées se ferment.</translation>
+    </message>
+    <message>
+        <source>Let the curd sink and lie together under the whey.</source>
+        <translation>Laisser le caillé tomber et se rassembler sous le lactosérum.</translation>
+    </message>
+    <message>
+        <source>Let the faces dry.</source>
+        <translation>Laisser sécher les faces.</translation>
+    </message>
+    <message>
+        <source>Mill the slabs into chips.</source>
+        <translation>Broyer les pains en grains.</translation>
+    </message>
+    <message>
+        <source>Press in steps, gently first: an early hard press closes the skin and keeps whey in.</source>
+        <translation>Presser par paliers, d'abord doucement : une forte presse trop tôt ferme la peau et retient le lactosérum.</translation>
+    </message>
+    <message>
+        <source>Run the whey off.</source>
+        <translation>Laisser couler le lactosérum.</translation>
+    </message>
+    <message>
+        <source>Strew salt and let it mellow.</source>
+        <translation>Semer le sel et le laisser pénétrer.</translation>
+    </message>
+    <message>
+        <source>The starter curdles the milk slowly; a little coagulant firms it.</source>
+        <translation>Le ferment caille lentement le lait ; un peu de coagulant l'affermit.</translation>
+    </message>
+    <message>
+        <source>Tie the curd in cloth and let it drip.</source>
+        <translation>Nouer le caillé dans une toile et le laisser goutter.</translation>
+    </message>
+    <message>
+        <source>Turn the cheeses in their forms.</source>
+        <translation>Retourner les fromages dans leurs moules.</translation>
+    </message>
+    <message>
+        <source>Warm the curd while stirring; the grain shrinks and firms.</source>
+        <translation>Chauffer le caillé en brassant ; le grain se contracte et s'affermit.</translation>
+    </message>
+    <message>
+        <source>Warm the milk, usually to the temperature the starter likes.</source>
+        <translation>Chauffer le lait, d'ordinaire à la température qu'aime le ferment.</translation>
+    </message>
+    <message>
+        <source>Work the ripe curd in hot water until it stretches smooth.</source>
+        <translation>Travailler le caillé mûr dans l'eau chaude jusqu'à ce qu'il file, lisse.</translation>
+    </message>
+    <message>
+        <source>acid-and-heat curdling</source>
+        <translation>caillage acide-chaleur</translation>
+    </message>
+    <message>
+        <source>age</source>
+        <translation>affinage</translation>
+    </message>
+    <message>
+        <source>at {room_c}</source>
+        <translation>à {room_c}</translation>
+    </message>
+    <message>
+        <source>at {temperature_c}</source>
+        <translation>à {temperature_c}</translation>
+    </message>
+    <message>
+        <source>brine</source>
+        <translation>saumure</translation>
+    </message>
+    <message>
+        <source>bring to temperature</source>
+        <translation>mise à température</translation>
+    </message>
+    <message>
+        <source>cook</source>
+        <translation>chauffage en brassant</translation>
+    </message>
+    <message>
+        <source>cool</source>
+        <translation>refroidissement</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation>décaillage</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>égouttage</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>séchage</translation>
+    </message>
+    <message>
+        <source>drying</source>
+        <translation>séchage</translation>
+    </message>
+    <message>
+        <source>evenly and quickly</source>
+        <translation>régulièrement et vite</translation>
+    </message>
+    <message>
+        <source>fill</source>
+        <translation>moulage</translation>
+    </message>
+    <message>
+        <source>fill forms</source>
+        <translation>moulage</translation>
+    </message>
+    <message>
+        <source>hang in cloth</source>
+        <translation>suspension en toile</translation>
+    </message>
+    <message>
+        <source>heal</source>
+        <translation>repos</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation>chauffage</translation>
+    </message>
+    <message>
+        <source>hold in brine</source>
+        <translation>garde en saumure</translation>
+    </message>
+    <message>
+        <source>hold {temperature_c}</source>
+        <translation>tenir {temperature_c}</translation>
+    </message>
+    <message>
+        <source>in brine of {strength_pct} and {brine_c}</source>
+        <translation>en saumure à {strength_pct} et {brine_c}</translation>
+    </message>
+    <message>
+        <source>in goes</source>
+        <translation>ajouter</translation>
+    </message>
+    <message>
+        <source>in water of {water_c}</source>
+        <translation>dans de l'eau à {water_c}</translation>
+    </message>
+    <message>
+        <source>in whey or water of {bath_c}</source>
+        <translation>dans du lactosérum ou de l'eau à {bath_c}</translation>
+    </message>
+    <message>
+        <source>keep at {temperature_c}</source>
+        <translation>tenir à {temperature_c}</translation>
+    </message>
+    <message>
+        <source>keep in brine</source>
+        <translation>garde en saumure</translation>
+    </message>
+    <message>
+        <source>keep still</source>
+        <translation>ne pas remuer</translation>
+    </message>
+    <message>
+        <source>lactic set</source>
+        <translation>caillage lactique</translation>
+    </message>
+    <message>
+        <source>ladle</source>
+        <translation>moulage à la louche</translation>
+    </message>
+    <message>
+        <source>leave it alone</source>
+        <translation>laisser tranquille</translation>
+    </message>
+    <message>
+        <source>let it drip</source>
+        <translation>laisser goutter</translation>
+    </message>
+    <message>
+        <source>lid on</source>
+        <translation>couvert</translation>
+    </message>
+    <message>
+        <source>mill</source>
+        <translation>broyage</translation>
+    </message>
+    <message>
+        <source>over {ramp_min}</source>
+        <translation>en {ramp_min}</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>pressage</translation>
+    </message>
+    <message>
+        <source>pressed at {pressure_kpa}</source>
+        <translation>pressé à {pressure_kpa}</translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation>repos</translation>
+    </message>
+    <message>
+        <source>ripen</source>
+        <translation>maturation</translation>
+    </message>
+    <message>
+        <source>room {room_c}</source>
+        <translation>local {room_c}</translation>
+    </message>
+    <message>
+        <source>salt</source>
+        <translation>salage</translation>
+    </message>
+    <message>
+        <source>salt curd</source>
+        <translation>salage du caillé</translation>
+    </message>
+    <message>
+        <source>salt the floating faces</source>
+        <translation>saler les faces qui flottent</translation>
+    </message>
+    <message>
+        <source>scald</source>
+        <translation>échaudage</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>caillage</translation>
+    </message>
+    <message>
+        <source>settle</source>
+        <translation>dépôt sous lactosérum</translation>
+    </message>
+    <message>
+        <source>slices of {cut_mm} into the forms</source>
+        <translation>tranches de {cut_mm} dans les moules</translation>
+    </message>
+    <message>
+        <source>so that the curd just keeps floating</source>
+        <translation>pour que le caillé reste juste en suspension</translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation>cheddarisation</translation>
+    </message>
+    <message>
+        <source>stand and turn</source>
+        <translation>retournement</translation>
+    </message>
+    <message>
+        <source>stir</source>
+        <translation>brassage</translation>
+    </message>
+    <message>
+        <source>stir and cook</source>
+        <translation>brassage et chauffage</translation>
+    </message>
+    <message>
+        <source>stir gently</source>
+        <translation>brasser doucement</translation>
+    </message>
+    <message>
+        <source>stir in 1 min, then still</source>
+        <translation>brasser 1 min, puis immobile</translation>
+    </message>
+    <message>
+        <source>stir the acid in slowly until the whey is clear</source>
+        <translation>verser l'acide lentement en brassant jusqu'à lactosérum clair</translation>
+    </message>
+    <message>
+        <source>stretch</source>
+        <translation>filage</translation>
+    </message>
+    <message>
+        <source>to {cut_mm}</source>
+        <translation>à {cut_mm}</translation>
+    </message>
+    <message>
+        <source>to {temperature_c}</source>
+        <translation>à {temperature_c}</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation>retournement</translation>
+    </message>
+    <message>
+        <source>turn every {turn_min}</source>
+        <translation>retourner toutes les {turn_min}</translation>
+    </message>
+    <message>
+        <source>turned</source>
+        <translation>retourné</translation>
+    </message>
+    <message>
+        <source>under brine of {strength_pct} and {brine_c}</source>
+        <translation>sous saumure à {strength_pct} et {brine_c}</translation>
+    </message>
+    <message>
+        <source>under the whey</source>
+        <translation>sous le lactosérum</translation>
+    </message>
+    <message>
+        <source>until it shines and pulls long</source>
+        <translation>jusqu'à ce qu'il brille et file long</translation>
+    </message>
+    <message>
+        <source>wash</source>
+        <translation>lavage</translation>
+    </message>
+    <message>
+        <source>wash curd</source>
+        <translation>délactosage</translation>
+    </message>
+    <message>
+        <source>water at {water_c}</source>
+        <translation>eau à {water_c}</translation>
+    </message>
+    <message>
+        <source>{humidity_pct} humidity</source>
+        <translation>{humidity_pct} d'humidité</translation>
+    </message>
+    <message>
+        <source>{salt_pct} of the {of}</source>
+        <translation>{salt_pct} ({of})</translation>
+    </message>
+    <message>
+        <source>{whey_off_pct} of the whey off</source>
+        <translation>{whey_off_pct} du lactosérum tiré</translation>
+    </message>
+</context>
+<context>
+    <name>state</name>
+    <message>
+        <source>met</source>
+        <translation>respecté</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>limite</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>non respecté</translation>
+    </message>
+</context>
+<context>
+    <name>style</name>
+    <message>
+        <source>Alpine hard cheese</source>
+        <translation>Fromage d'alpage à pâte dure</translation>
+    </message>
+    <message>
+        <source>Asiago</source>
+        <translation>Asiago</translation>
+    </message>
+    <message>
+        <source>Asiago, fresh</source>
+        <translation>Asiago frais</translation>
+    </message>
+    <message>
+        <source>Blue</source>
+        <translation>Bleu</translation>
+    </message>
+    <message>
+        <source>Brick</source>
+        <translation>Brick</translation>
+    </message>
+    <message>
+        <source>Brie</source>
+        <translation>Brie</translation>
+    </message>
+    <message>
+        <source>Butterkäse</source>
+        <translation>Butterkäse</translation>
+    </message>
+    <message>
+        <source>Caciocavallo</source>
+        <translation>Caciocavallo</translation>
+    </message>
+    <message>
+        <source>Caerphilly</source>
+        <translation>Caerphilly</translation>
+    </message>
+    <message>
+        <source>Camembert</source>
+        <translation>Camembert</translation>
+    </message>
+    <message>
+        <source>Cantal</source>
+        <translation>Cantal</translation>
+    </message>
+    <message>
+        <source>Chabichou</source>
+        <translation>Chabichou</translation>
+    </message>
+    <message>
+        <source>Cheddar</source>
+        <translation>Cheddar</translation>
+    </message>
+    <message>
+        <source>Cheshire</source>
+        <translation>Cheshire</translation>
+    </message>
+    <message>
+        <source>Colby</source>
+        <translation>Colby</translation>
+    </message>
+    <message>
+        <source>Comte</source>
+        <translation>Comté</translation>
+    </message>
+    <message>
+        <source>Cottage cheese</source>
+        <translation>Cottage cheese</translation>
+    </message>
+    <message>
+        <source>Coulommiers</source>
+        <translation>Coulommiers</translation>
+    </message>
+    <message>
+        <source>Cream cheese</source>
+        <translation>Fromage à la crème</translation>
+    </message>
+    <message>
+        <source>Crottin</source>
+        <translation>Crottin</translation>
+    </message>
+    <message>
+        <source>Danbo</source>
+        <translation>Danbo</translation>
+    </message>
+    <message>
+        <source>Double Gloucester</source>
+        <translation>Double Gloucester</translation>
+    </message>
+    <message>
+        <source>Edam</source>
+        <translation>Édam</translation>
+    </message>
+    <message>
+        <source>Emmental</source>
+        <translation>Emmental</translation>
+    </message>
+    <message>
+        <source>Feta</source>
+        <translation>Feta</translation>
+    </message>
+    <message>
+        <source>Fontina</source>
+        <translation>Fontina</translation>
+    </message>
+    <message>
+        <source>Gorgonzola</source>
+        <translation>Gorgonzola</translation>
+    </message>
+    <message>
+        <source>Gouda</source>
+        <translation>Gouda</translation>
+    </message>
+    <message>
+        <source>Gruyere</source>
+        <translation>Gruyère</translation>
+    </message>
+    <message>
+        <source>Halloumi</source>
+        <translation>Halloumi</translation>
+    </message>
+    <message>
+        <source>Havarti</source>
+        <translation>Havarti</translation>
+    </message>
+    <message>
+        <source>Lancashire</source>
+        <translation>Lancashire</translation>
+    </message>
+    <message>
+        <source>Limburger</source>
+        <translation>Limburger</translation>
+    </message>
+    <message>
+        <source>Manchego</source>
+        <translation>Manchego</translation>
+    </message>
+    <message>
+        <source>Mimolette</source>
+        <translation>Mimolette</translation>
+    </message>
+    <message>
+        <source>Monterey</source>
+        <translation>Monterey</translation>
+    </message>
+    <message>
+        <source>Mozzarella</source>
+        <translation>Mozzarella</translation>
+    </message>
+    <message>
+        <source>Mozzarella, low moisture</source>
+        <translation>Mozzarella peu humide</translation>
+    </message>
+    <message>
+        <source>Mozzarella, low moisture, part skim</source>
+        <translation>Mozzarella peu humide, demi-écrémée</translation>
+    </message>
+    <message>
+        <source>Mozzarella, part skim</source>
+        <translation>Mozzarella demi-écrémée</translation>
+    </message>
+    <message>
+        <source>Muenster (US)</source>
+        <translation>Muenster (États-Unis)</translation>
+    </message>
+    <message>
+        <source>Munster</source>
+        <translation>Munster</translation>
+    </message>
+    <message>
+        <source>Neufchatel (US)</source>
+        <translation>Neufchâtel (États-Unis)</translation>
+    </message>
+    <message>
+        <source>Parmesan</source>
+        <translation>Parmesan</translation>
+    </message>
+    <message>
+        <source>Pecorino</source>
+        <translation>Pecorino</translation>
+    </message>
+    <message>
+        <source>Provolone</source>
+        <translation>Provolone</translation>
+    </message>
+    <message>
+        <source>Quark</source>
+        <translation>Quark</translation>
+    </message>
+    <message>
+        <source>Queso blanco</source>
+        <translation>Queso blanco</translation>
+    </message>
+    <message>
+        <source>Queso fresco</source>
+        <translation>Queso fresco</translation>
+    </message>
+    <message>
+        <source>Raclette</source>
+        <translation>Raclette</translation>
+    </message>
+    <message>
+        <source>Reblochon type</source>
+        <translation>type Reblochon</translation>
+    </message>
+    <message>
+        <source>Ricotta</source>
+        <translation>Ricotta</translation>
+    </message>
+    <message>
+        <source>Romano</source>
+        <translation>Romano</translation>
+    </message>
+    <message>
+        <source>Roquefort type</source>
+        <translation>type Roquefort</translation>
+    </message>
+    <message>
+        <source>Saint-Paulin</source>
+        <translation>Saint-Paulin</translation>
+    </message>
+    <message>
+        <source>Sainte-Maure</source>
+        <translation>Sainte-Maure</translation>
+    </message>
+    <message>
+        <source>Samso</source>
+        <translation>Samsø</translation>
+    </message>
+    <message>
+        <source>Stilton</source>
+        <translation>Stilton</translation>
+    </message>
+    <message>
+        <source>Swiss</source>
+        <translation>Emmental américain</translation>
+    </message>
+    <message>
+        <source>Taleggio</source>
+        <translation>Taleggio</translation>
+    </message>
+    <message>
+        <source>Tilsit</source>
+        <translation>Tilsit</translation>
+    </message>
+    <message>
+        <source>Wensleydale</source>
+        <translation>Wensleydale</translation>
+    </message>
+    <message>
+        <source>White brined</source>
+        <translation>Fromage blanc en saumure</translation>
+    </message>
+    <message>
+        <source>acid, milled and salted, lightly pressed</source>
+        <translation>acide, broyé et salé, peu pressé</translation>
+    </message>
+    <message>
+        <source>acid, salty, clean</source>
+        <translation>acide, salé, net</translation>
+    </message>
+    <message>
+        <source>acid, salty, sheepy</source>
+        <translation>acide, salé, de brebis</translation>
+    </message>
+    <message>
+        <source>blue mould inside</source>
+        <translation>pâte persillée</translation>
+    </message>
+    <message>
+        <source>cave</source>
+        <translation>cave</translation>
+    </message>
+    <message>
+        <source>cellar</source>
+        <translation>cave</translation>
+    </message>
+    <message>
+        <source>clean, mild, lightly acid</source>
+        <translation>net, doux, légèrement acide</translation>
+    </message>
+    <message>
+        <source>clean, mild, may be undeveloped</source>
+        <translation>net, doux, parfois peu développé</translation>
+    </message>
+    <message>
+        <source>clean, mildly salty, nutty; stronger with age</source>
+        <translation>net, légèrement salé, de noix ; plus fort avec l'âge</translation>
+    </message>
+    <message>
+        <source>clean, rounded, savoury</source>
+        <translation>net, rond, savoureux</translation>
+    </message>
+    <message>
+        <source>cloth-bound, cellar</source>
+        <translation>en toile, cave</translation>
+    </message>
+    <message>
+        <source>cold cellar</source>
+        <translation>cave froide</translation>
+    </message>
+    <message>
+        <source>cold room</source>
+        <translation>chambre froide</translation>
+    </message>
+    <message>
+        <source>cold store</source>
+        <translation>réserve froide</translation>
+    </message>
+    <message>
+        <source>cold, wrapped</source>
+        <translation>au froid, emballé</translation>
+    </message>
+    <message>
+        <source>compact, sliceable, slightly brittle</source>
+        <translation>compact, se tranche, un peu cassant</translation>
+    </message>
+    <message>
+        <source>cooked, brined</source>
+        <translation>cuit, en saumure</translation>
+    </message>
+    <message>
+        <source>cooked, eyed, brined</source>
+        <translation>cuit, à ouvertures, en saumure</translation>
+    </message>
+    <message>
+        <source>cooked, natural or smeared rind</source>
+        <translation>cuit, croûte naturelle ou morgée</translation>
+    </message>
+    <message>
+        <source>cooked, smeared</source>
+        <translation>cuit, morgé</translation>
+    </message>
+    <message>
+        <source>cool cellar</source>
+        <translation>cave fraîche</translation>
+    </message>
+    <message>
+        <source>cool room</source>
+        <translation>local frais</translation>
+    </message>
+    <message>
+        <source>creamy white with blue-green veins, no gas holes</source>
+        <translation>blanc crème à veines bleu-vert, sans trous de gaz</translation>
+    </message>
+    <message>
+        <source>crumbly, soft</source>
+        <translation>friable, mou</translation>
+    </message>
+    <message>
+        <source>drying room</source>
+        <translation>séchoir</translation>
+    </message>
+    <message>
+        <source>elastic, layered, juicy when fresh</source>
+        <translation>élastique, feuilleté, juteux quand il est frais</translation>
+    </message>
+    <message>
+        <source>even colour, near white to orange; no gas holes, few openings</source>
+        <translation>couleur régulière, presque blanc à orangé ; sans trous de gaz, peu d'ouvertures</translation>
+    </message>
+    <message>
+        <source>extra hard, grating</source>
+        <translation>extra-dur, à râper</translation>
+    </message>
+    <message>
+        <source>fine, firm</source>
+        <translation>fin, ferme</translation>
+    </message>
+    <message>
+        <source>fine, firm when dried</source>
+        <translation>fin, ferme une fois sec</translation>
+    </message>
+    <message>
+        <source>fine, moist, firming</source>
+        <translation>fin, humide, qui s'affermit</translation>
+    </message>
+    <message>
+        <source>firm to granular</source>
+        <translation>ferme à granuleux</translation>
+    </message>
+    <message>
+        <source>firm to hard</source>
+        <translation>ferme à dur</translation>
+    </message>
+    <message>
+        <source>firm, close, a little grainy</source>
+        <translation>ferme, serré, un peu grenu</translation>
+    </message>
+    <message>
+        <source>firm, crumbly, flaky</source>
+        <translation>ferme, friable, en écailles</translation>
+    </message>
+    <message>
+        <source>firm, elastic</source>
+        <translation>ferme, élastique</translation>
+    </message>
+    <message>
+        <source>firm, elastic, layered</source>
+        <translation>ferme, élastique, feuilleté</translation>
+    </message>
+    <message>
+        <source>firm, layered</source>
+        <translation>ferme, feuilleté</translation>
+    </message>
+    <message>
+        <source>firm, pliable</source>
+        <translation>ferme, souple</translation>
+    </message>
+    <message>
+        <source>firm, pliable, smooth</source>
+        <translation>ferme, souple, lisse</translation>
+    </message>
+    <message>
+        <source>firm, sliceable, holds when fried</source>
+        <translation>ferme, se tranche, tient à la poêle</translation>
+    </message>
+    <message>
+        <source>firm, smooth</source>
+        <translation>ferme, lisse</translation>
+    </message>
+    <message>
+        <source>firm, smooth, melts on the tongue</source>
+        <translation>ferme, lisse, fondant en bouche</translation>
+    </message>
+    <message>
+        <source>firm, smooth, silky</source>
+        <translation>ferme, lisse, soyeux</translation>
+    </message>
+    <message>
+        <source>firm, smooth, waxy when rubbed, close</source>
+        <translation>ferme, lisse, cireux sous le doigt, serré</translation>
+    </message>
+    <message>
+        <source>firm, squeaky, holds when fried</source>
+        <translation>ferme, crisse sous la dent, tient à la poêle</translation>
+    </message>
+    <message>
+        <source>first room</source>
+        <translation>première cave</translation>
+    </message>
+    <message>
+        <source>fresh, acid</source>
+        <translation>frais, acide</translation>
+    </message>
+    <message>
+        <source>fresh, acid and heat</source>
+        <translation>frais, acide et chaleur</translation>
+    </message>
+    <message>
+        <source>fresh, acid, cooked</source>
+        <translation>frais, acide, cuit</translation>
+    </message>
+    <message>
+        <source>fresh, acid, creamy</source>
+        <translation>frais, acide, crémeux</translation>
+    </message>
+    <message>
+        <source>fresh, acid, rich</source>
+        <translation>frais, acide, riche</translation>
+    </message>
+    <message>
+        <source>fresh, lactic, goaty with age</source>
+        <translation>frais, lactique, de chèvre avec l'âge</translation>
+    </message>
+    <message>
+        <source>fresh, lactic, mild</source>
+        <translation>frais, lactique, doux</translation>
+    </message>
+    <message>
+        <source>fresh, mild</source>
+        <translation>frais, doux</translation>
+    </message>
+    <message>
+        <source>fresh, rennet</source>
+        <translation>frais, à la présure</translation>
+    </message>
+    <message>
+        <source>fruity, milky, roasted, plant, animal, spicy</source>
+        <translation>fruité, lacté, torréfié, végétal, animal, épicé</translation>
+    </message>
+    <message>
+        <source>fruity, milky, roasted, savoury; fuller with age</source>
+        <translation>fruité, lacté, torréfié, savoureux ; plus plein avec l'âge</translation>
+    </message>
+    <message>
+        <source>fruity, nutty, savoury</source>
+        <translation>fruité, de noix, savoureux</translation>
+    </message>
+    <message>
+        <source>granular, grates readily</source>
+        <translation>granuleux, se râpe bien</translation>
+    </message>
+    <message>
+        <source>hard, granular with age</source>
+        <translation>dur, granuleux avec l'âge</translation>
+    </message>
+    <message>
+        <source>in brine, cold</source>
+        <translation>en saumure, au froid</translation>
+    </message>
+    <message>
+        <source>in brine, first</source>
+        <translation>en saumure, d'abord</translation>
+    </message>
+    <message>
+        <source>ivory to pale yellow, eyes cherry to walnut size, round and glossy</source>
+        <translation>ivoire à jaune pâle, ouvertures de la cerise à la noix, rondes et brillantes</translation>
+    </message>
+    <message>
+        <source>ivory to straw, few holes, thin rind</source>
+        <translation>ivoire à paille, peu de trous, croûte fine</translation>
+    </message>
+    <message>
+        <source>ivory to straw, thin rind</source>
+        <translation>ivoire à paille, croûte fine</translation>
+    </message>
+    <message>
+        <source>ivory to yellow, few round eyes</source>
+        <translation>ivoire à jaune, peu d'ouvertures rondes</translation>
+    </message>
+    <message>
+        <source>ivory to yellow, openings none or up to a small cherry</source>
+        <translation>ivoire à jaune, sans ouvertures ou jusqu'à la petite cerise</translation>
+    </message>
+    <message>
+        <source>ivory to yellow, openings up to a small cherry</source>
+        <translation>ivoire à jaune, ouvertures jusqu'à la petite cerise</translation>
+    </message>
+    <message>
+        <source>ivory with blue-green veins along needle holes</source>
+        <translation>ivoire à veines bleu-vert le long des piqûres</translation>
+    </message>
+    <message>
+        <source>ivory, few eyes of pea size, smeared rind</source>
+        <translation>ivoire, peu d'ouvertures de la taille d'un pois, croûte morgée</translation>
+    </message>
+    <message>
+        <source>ivory, few openings, pink to white rind</source>
+        <translation>ivoire, peu d'ouvertures, croûte rose à blanche</translation>
+    </message>
+    <message>
+        <source>ivory, few small eyes</source>
+        <translation>ivoire, peu de petites ouvertures</translation>
+    </message>
+    <message>
+        <source>ivory, many small slits</source>
+        <translation>ivoire, beaucoup de petites fentes</translation>
+    </message>
+    <message>
+        <source>ivory, orange smear</source>
+        <translation>ivoire, morge orangée</translation>
+    </message>
+    <message>
+        <source>ivory, small irregular openings, light smear</source>
+        <translation>ivoire, petites ouvertures irrégulières, légère morge</translation>
+    </message>
+    <message>
+        <source>ivory, thick dry rind</source>
+        <translation>ivoire, croûte sèche et épaisse</translation>
+    </message>
+    <message>
+        <source>lactic, buttery</source>
+        <translation>lactique, beurré</translation>
+    </message>
+    <message>
+        <source>lactic, goat</source>
+        <translation>lactique, chèvre</translation>
+    </message>
+    <message>
+        <source>lactic, goaty, nutty</source>
+        <translation>lactique, de chèvre, de noix</translation>
+    </message>
+    <message>
+        <source>lactic, hazelnut, goaty</source>
+        <translation>lactique, de noisette, de chèvre</translation>
+    </message>
+    <message>
+        <source>low elasticity, buttery, slightly floury</source>
+        <translation>peu élastique, beurré, un peu farineux</translation>
+    </message>
+    <message>
+        <source>mellow, savoury</source>
+        <translation>moelleux, savoureux</translation>
+    </message>
+    <message>
+        <source>mild</source>
+        <translation>doux</translation>
+    </message>
+    <message>
+        <source>mild and sweet to piquant</source>
+        <translation>doux à piquant</translation>
+    </message>
+    <message>
+        <source>mild and sweet to savoury</source>
+        <translation>doux à savoureux</translation>
+    </message>
+    <message>
+        <source>mild to piquant</source>
+        <translation>doux à piquant</translation>
+    </message>
+    <message>
+        <source>mild, buttery</source>
+        <translation>doux, beurré</translation>
+    </message>
+    <message>
+        <source>mild, buttery, lightly acid</source>
+        <translation>doux, beurré, légèrement acide</translation>
+    </message>
+    <message>
+        <source>mild, buttery, lightly acid; fuller with a smeared rind</source>
+        <translation>doux, beurré, légèrement acide ; plus plein avec une croûte morgée</translation>
+    </message>
+    <message>
+        <source>mild, buttery, sweet; nutty with age</source>
+        <translation>doux, beurré, sucré ; de noix avec l'âge</translation>
+    </message>
+    <message>
+        <source>mild, clean, lightly salty</source>
+        <translation>doux, net, légèrement salé</translation>
+    </message>
+    <message>
+        <source>mild, lactic, honeyed</source>
+        <translation>doux, lactique, miellé</translation>
+    </message>
+    <message>
+        <source>mild, milky</source>
+        <translation>doux, lacté</translation>
+    </message>
+    <message>
+        <source>mild, nutty</source>
+        <translation>doux, de noix</translation>
+    </message>
+    <message>
+        <source>mild, tangy, savoury</source>
+        <translation>doux, vif, savoureux</translation>
+    </message>
+    <message>
+        <source>mildly acid to mushroom</source>
+        <translation>légèrement acide à champignon</translation>
+    </message>
+    <message>
+        <source>mildly acid to mushroom and cream</source>
+        <translation>légèrement acide à champignon et crème</translation>
+    </message>
+    <message>
+        <source>mildly acid when young, mushroom and cream when ripe</source>
+        <translation>légèrement acide jeune, champignon et crème à maturité</translation>
+    </message>
+    <message>
+        <source>milky to savoury</source>
+        <translation>lacté à savoureux</translation>
+    </message>
+    <message>
+        <source>milky, mildly acid</source>
+        <translation>lacté, légèrement acide</translation>
+    </message>
+    <message>
+        <source>milky, nutty</source>
+        <translation>lacté, de noix</translation>
+    </message>
+    <message>
+        <source>milky, nutty, tangy with age</source>
+        <translation>lacté, de noix, vif avec l'âge</translation>
+    </message>
+    <message>
+        <source>milky, salty</source>
+        <translation>lacté, salé</translation>
+    </message>
+    <message>
+        <source>milky, salty, mint if added</source>
+        <translation>lacté, salé, menthe si ajoutée</translation>
+    </message>
+    <message>
+        <source>milky, sweet</source>
+        <translation>lacté, sucré</translation>
+    </message>
+    <message>
+        <source>milled and dry-salted, pressed</source>
+        <translation>broyé et salé à sec, pressé</translation>
+    </message>
+    <message>
+        <source>milled and dry-salted, unpressed, blue mould</source>
+        <translation>broyé et salé à sec, non pressé, persillé</translation>
+    </message>
+    <message>
+        <source>milled and salted, pressed twice</source>
+        <translation>broyé et salé, pressé deux fois</translation>
+    </message>
+    <message>
+        <source>moist, crumbly, flaky</source>
+        <translation>humide, friable, en écailles</translation>
+    </message>
+    <message>
+        <source>moist, crumbly, melting</source>
+        <translation>humide, friable, fondant</translation>
+    </message>
+    <message>
+        <source>moist, flaky</source>
+        <translation>humide, en écailles</translation>
+    </message>
+    <message>
+        <source>nutty, savoury, sweet</source>
+        <translation>de noix, savoureux, doux</translation>
+    </message>
+    <message>
+        <source>nutty, sweet</source>
+        <translation>de noix, doux</translation>
+    </message>
+    <message>
+        <source>orange, few small eyes, pitted crust</source>
+        <translation>orangé, peu de petites ouvertures, croûte piquetée</translation>
+    </message>
+    <message>
+        <source>pale, closed</source>
+        <translation>pâle, fermé</translation>
+    </message>
+    <message>
+        <source>pale, closed, orange thin rind</source>
+        <translation>pâle, fermé, fine croûte orangée</translation>
+    </message>
+    <message>
+        <source>pale, few round eyes</source>
+        <translation>pâle, peu d'ouvertures rondes</translation>
+    </message>
+    <message>
+        <source>pale, many small irregular openings</source>
+        <translation>pâle, beaucoup de petites ouvertures irrégulières</translation>
+    </message>
+    <message>
+        <source>pale, round glossy eyes throughout</source>
+        <translation>pâle, ouvertures rondes et brillantes partout</translation>
+    </message>
+    <message>
+        <source>pliable, sliceable</source>
+        <translation>souple, se tranche</translation>
+    </message>
+    <message>
+        <source>pliable, smooth</source>
+        <translation>souple, lisse</translation>
+    </message>
+    <message>
+        <source>pressed, brined</source>
+        <translation>pressé, en saumure</translation>
+    </message>
+    <message>
+        <source>reasonably firm, may be curdy, partly broken down after three weeks</source>
+        <translation>assez ferme, parfois caillebotté, en partie affiné après trois semaines</translation>
+    </message>
+    <message>
+        <source>reasonably firm, may be curdy, smooth when warm</source>
+        <translation>assez ferme, parfois caillebotté, lisse à chaud</translation>
+    </message>
+    <message>
+        <source>ripening</source>
+        <translation>affinage</translation>
+    </message>
+    <message>
+        <source>salty, piquant, sheepy</source>
+        <translation>salé, piquant, de brebis</translation>
+    </message>
+    <message>
+        <source>salty, piquant, strong</source>
+        <translation>salé, piquant, fort</translation>
+    </message>
+    <message>
+        <source>savoury, tangy</source>
+        <translation>savoureux, vif</translation>
+    </message>
+    <message>
+        <source>scalded</source>
+        <translation>échaudé</translation>
+    </message>
+    <message>
+        <source>second room</source>
+        <translation>seconde cave</translation>
+    </message>
+    <message>
+        <source>semi-hard, brined</source>
+        <translation>demi-dur, en saumure</translation>
+    </message>
+    <message>
+        <source>semi-hard, smeared</source>
+        <translation>demi-dur, morgé</translation>
+    </message>
+    <message>
+        <source>semi-soft</source>
+        <translation>demi-mou</translation>
+    </message>
+    <message>
+        <source>semi-soft, pliable, sliceable</source>
+        <translation>demi-mou, souple, se tranche</translation>
+    </message>
+    <message>
+        <source>semi-soft, sliceable</source>
+        <translation>demi-mou, se tranche</translation>
+    </message>
+    <message>
+        <source>semi-soft, smooth</source>
+        <translation>demi-mou, lisse</translation>
+    </message>
+    <message>
+        <source>semi-soft, springy</source>
+        <translation>demi-mou, élastique</translation>
+    </message>
+    <message>
+        <source>semi-soft, supple</source>
+        <translation>demi-mou, souple</translation>
+    </message>
+    <message>
+        <source>sharp, salty, piquant</source>
+        <translation>fort, salé, piquant</translation>
+    </message>
+    <message>
+        <source>sheep, hard</source>
+        <translation>brebis, dur</translation>
+    </message>
+    <message>
+        <source>sheep, pressed</source>
+        <translation>brebis, pressé</translation>
+    </message>
+    <message>
+        <source>sheepy, savoury to piquant</source>
+        <translation>de brebis, savoureux à piquant</translation>
+    </message>
+    <message>
+        <source>slightly acid, savoury, piquant with age</source>
+        <translation>légèrement acide, savoureux, piquant avec l'âge</translation>
+    </message>
+    <message>
+        <source>small even mechanical openings or closed; no gas holes</source>
+        <translation>petites ouvertures mécaniques régulières ou fermé ; sans trous de gaz</translation>
+    </message>
+    <message>
+        <source>smear cellar</source>
+        <translation>cave à morge</translation>
+    </message>
+    <message>
+        <source>smear room</source>
+        <translation>cave à morge</translation>
+    </message>
+    <message>
+        <source>smooth, firm, melts evenly</source>
+        <translation>lisse, ferme, fond régulièrement</translation>
+    </message>
+    <message>
+        <source>soft to crumbly, open</source>
+        <translation>mou à friable, ouvert</translation>
+    </message>
+    <message>
+        <source>soft, creamy to crumbly</source>
+        <translation>mou, crémeux à friable</translation>
+    </message>
+    <message>
+        <source>soft, creamy under the rind</source>
+        <translation>mou, crémeux sous la croûte</translation>
+    </message>
+    <message>
+        <source>soft, crumbly, buttery</source>
+        <translation>mou, friable, beurré</translation>
+    </message>
+    <message>
+        <source>soft, melting under the rind</source>
+        <translation>mou, fondant sous la croûte</translation>
+    </message>
+    <message>
+        <source>soft, moist</source>
+        <translation>mou, humide</translation>
+    </message>
+    <message>
+        <source>soft, not crumbly, ripening from the surface</source>
+        <translation>mou, non friable, s'affinant de la surface</translation>
+    </message>
+    <message>
+        <source>soft, not crumbly, ripening from the surface to the centre</source>
+        <translation>mou, non friable, s'affinant de la surface vers le cœur</translation>
+    </message>
+    <message>
+        <source>soft, ripening from the surface</source>
+        <translation>mou, s'affinant de la surface</translation>
+    </message>
+    <message>
+        <source>soft, ripening inwards</source>
+        <translation>mou, s'affinant vers le cœur</translation>
+    </message>
+    <message>
+        <source>soft, smeared</source>
+        <translation>mou, morgé</translation>
+    </message>
+    <message>
+        <source>soft, spreadable</source>
+        <translation>mou, à tartiner</translation>
+    </message>
+    <message>
+        <source>soft, supple</source>
+        <translation>mou, souple</translation>
+    </message>
+    <message>
+        <source>soft, washed rind</source>
+        <translation>pâte molle, croûte lavée</translation>
+    </message>
+    <message>
+        <source>soft, white mould</source>
+        <translation>pâte molle, croûte fleurie</translation>
+    </message>
+    <message>
+        <source>spreadable, smooth</source>
+        <translation>à tartiner, lisse</translation>
+    </message>
+    <message>
+        <source>store</source>
+        <translation>réserve</translation>
+    </message>
+    <message>
+        <source>straw to amber, small openings</source>
+        <translation>paille à ambre, petites ouvertures</translation>
+    </message>
+    <message>
+        <source>straw to orange, close</source>
+        <translation>paille à orangé, serré</translation>
+    </message>
+    <message>
+        <source>straw yellow, few round eyes, smooth rind or coated</source>
+        <translation>jaune paille, peu d'ouvertures rondes, croûte lisse ou enrobée</translation>
+    </message>
+    <message>
+        <source>straw, hard brittle rind, few tiny holes</source>
+        <translation>paille, croûte dure et cassante, peu de trous minuscules</translation>
+    </message>
+    <message>
+        <source>straw, many small openings</source>
+        <translation>paille, beaucoup de petites ouvertures</translation>
+    </message>
+    <message>
+        <source>straw, reddish smear</source>
+        <translation>paille, morge rougeâtre</translation>
+    </message>
+    <message>
+        <source>stretched</source>
+        <translation>pâte filée</translation>
+    </message>
+    <message>
+        <source>stretched, fresh</source>
+        <translation>pâte filée, frais</translation>
+    </message>
+    <message>
+        <source>strong, meaty</source>
+        <translation>fort, de viande</translation>
+    </message>
+    <message>
+        <source>strong, savoury</source>
+        <translation>fort, savoureux</translation>
+    </message>
+    <message>
+        <source>supple, melting</source>
+        <translation>souple, fondant</translation>
+    </message>
+    <message>
+        <source>sweet to sharp</source>
+        <translation>doux à vif</translation>
+    </message>
+    <message>
+        <source>sweet, milky</source>
+        <translation>doux, lacté</translation>
+    </message>
+    <message>
+        <source>sweet, nutty</source>
+        <translation>doux, de noix</translation>
+    </message>
+    <message>
+        <source>tender, distinct grains</source>
+        <translation>grains tendres et distincts</translation>
+    </message>
+    <message>
+        <source>velvety or flaky, open</source>
+        <translation>velouté ou en écailles, ouvert</translation>
+    </message>
+    <message>
+        <source>warm cellar</source>
+        <translation>cave chaude</translation>
+    </message>
+    <message>
+        <source>warm room</source>
+        <translation>local chaud</translation>
+    </message>
+    <message>
+        <source>washed curd, pressed, brined</source>
+        <translation>caillé lavé, pressé, en saumure</translation>
+    </message>
+    <message>
+        <source>washed curd, semi-soft</source>
+        <translation>caillé lavé, demi-mou</translation>
+    </message>
+    <message>
+        <source>washed curd, semi-soft, brined</source>
+        <translation>caillé lavé, demi-mou, en saumure</translation>
+    </message>
+    <message>
+        <source>washed curd, smeared</source>
+        <translation>caillé lavé, morgé</translation>
+    </message>
+    <message>
+        <source>washed, stirred curd, dry-salted, pressed</source>
+        <translation>caillé lavé et brassé, salé à sec, pressé</translation>
+    </message>
+    <message>
+        <source>white grains in cream</source>
+        <translation>grains blancs dans la crème</translation>
+    </message>
+    <message>
+        <source>white inside, orange coat, small openings</source>
+        <translation>blanc dedans, enrobage orange, petites ouvertures</translation>
+    </message>
+    <message>
+        <source>white log, ash or mould rind</source>
+        <translation>bûche blanche, croûte cendrée ou fleurie</translation>
+    </message>
+    <message>
+        <source>white mould all over</source>
+        <translation>moisissure blanche partout</translation>
+    </message>
+    <message>
+        <source>white mould all over, some red or brown spots</source>
+        <translation>moisissure blanche partout, quelques taches rouges ou brunes</translation>
+    </message>
+    <message>
+        <source>white mould all over, some red or brown spots; gas holes normally absent</source>
+        <translation>moisissure blanche partout, quelques taches rouges ou brunes ; d'ordinaire sans trous de gaz</translation>
+    </message>
+    <message>
+        <source>white or coloured, close</source>
+        <translation>blanc ou coloré, serré</translation>
+    </message>
+    <message>
+        <source>white to ivory, small even mechanical openings or closed; no gas holes</source>
+        <translation>blanc à ivoire, petites ouvertures mécaniques régulières ou fermé ; sans trous de gaz</translation>
+    </message>
+    <message>
+        <source>white to ivory, small uneven eyes or none</source>
+        <translation>blanc à ivoire, petites ouvertures irrégulières ou aucune</translation>
+    </message>
+    <message>
+        <source>white to straw with blue-green veins</source>
+        <translation>blanc à paille à veines bleu-vert</translation>
+    </message>
+    <message>
+        <source>white to straw, few openings, smeared rind</source>
+        <translation>blanc à paille, peu d'ouvertures, croûte morgée</translation>
+    </message>
+    <message>
+        <source>white to straw, hard rind</source>
+        <translation>blanc à paille, croûte dure</translation>
+    </message>
+    <message>
+        <source>white to straw, pink smear</source>
+        <translation>blanc à paille, morge rose</translation>
+    </message>
+    <message>
+        <source>white to yellowish, no rind, no or few openings</source>
+        <translation>blanc à jaunâtre, sans croûte, peu ou pas d'ouvertures</translation>
+    </message>
+    <message>
+        <source>white with blue-green veins</source>
+        <translation>blanc à veines bleu-vert</translation>
+    </message>
+    <message>
+        <source>white, brined</source>
+        <translation>blanc, en saumure</translation>
+    </message>
+    <message>
+        <source>white, closed</source>
+        <translation>blanc, fermé</translation>
+    </message>
+    <message>
+        <source>white, closed, folded</source>
+        <translation>blanc, fermé, plié</translation>
+    </message>
+    <message>
+        <source>white, fine curds</source>
+        <translation>blanc, grains fins</translation>
+    </message>
+    <message>
+        <source>white, flaky</source>
+        <translation>blanc, en écailles</translation>
+    </message>
+    <message>
+        <source>white, natural or light mould rind</source>
+        <translation>blanc, croûte naturelle ou légèrement fleurie</translation>
+    </message>
+    <message>
+        <source>white, no rind, few openings</source>
+        <translation>blanc, sans croûte, peu d'ouvertures</translation>
+    </message>
+    <message>
+        <source>white, open</source>
+        <translation>blanc, ouvert</translation>
+    </message>
+    <message>
+        <source>white, smooth</source>
+        <translation>blanc, lisse</translation>
+    </message>
+    <message>
+        <source>white, smooth, shiny skin</source>
+        <translation>blanc, peau lisse et brillante</translation>
+    </message>
+    <message>
+        <source>white, thin floury rind</source>
+        <translation>blanc, fine croûte farineuse</translation>
+    </message>
+    <message>
+        <source>white, wrinkled rind</source>
+        <translation>blanc, croûte ridée</translation>
+    </message>
+    <message>
+        <source>yellow, few eyes of pea to cherry size</source>
+        <translation>jaune, peu d'ouvertures du pois à la cerise</translation>
+    </message>
+</context>
+<context>
+    <name>texture</name>
+    <message>
+        <source>a body that is weak when fresh is pasty when aged</source>
+        <translation>un corps faible à l'état frais devient pâteux en vieillissant</translation>
+    </message>
+    <message>
+        <source>a firm body of pH 5.0-5.2 shortens with age</source>
+        <translation>un corps ferme à pH 5,0-5,2 devient court avec l'âge</translation>
+    </message>
+    <message>
+        <source>a higher pH makes it more pliable, a lower one short</source>
+        <translation>un pH plus haut le rend plus souple, un plus bas court</translation>
+    </message>
+    <message>
+        <source>above 67 % moisture in non-fat substance it is a soft cheese by class</source>
+        <translation>au-dessus de 67 % d'humidité du fromage dégraissé, c'est un fromage mou par sa classe</translation>
+    </message>
+    <message>
+        <source>acid curd that has lost its calcium breaks short and brittle, and crumbles</source>
+        <translation>un caillé acide qui a perdu son calcium casse court et s'effrite</translation>
+    </message>
+    <message>
+        <source>below pH 5.0 in the first days the body turns short and crumbly</source>
+        <translation>sous pH 5,0 dans les premiers jours le corps devient court et friable</translation>
+    </message>
+    <message>
+        <source>between pH 5.2 and 5.4 curd bends furthest before it breaks</source>
+        <translation>entre pH 5,2 et 5,4 le caillé plie le plus avant de rompre</translation>
+    </message>
+    <message>
+        <source>drain and form at a higher pH, so that more calcium stays; less starter, or more washing</source>
+        <translation>soutirez et moulez à un pH plus haut, pour garder plus de calcium ; moins de ferment, ou plus de lavage</translation>
+    </message>
+    <message>
+        <source>drain at a lower pH</source>
+        <translation>soutirez à un pH plus bas</translation>
+    </message>
+    <message>
+        <source>drain longer or warmer</source>
+        <translation>égouttez plus longtemps ou plus chaud</translation>
+    </message>
+    <message>
+        <source>drained at a high pH it keeps more calcium and is firmer and more elastic</source>
+        <translation>soutiré à un pH haut, il garde plus de calcium et est plus ferme et élastique</translation>
+    </message>
+    <message>
+        <source>drier curd, or a little more acid</source>
+        <translation>un caillé plus sec, ou un peu plus d'acide</translation>
+    </message>
+    <message>
+        <source>drier curd, or eat it young</source>
+        <translation>un caillé plus sec, ou à manger jeune</translation>
+    </message>
+    <message>
+        <source>drier curd: smaller cut, warmer or longer cook, longer stirring out</source>
+        <translation>un caillé plus sec : grain plus petit, chauffage plus chaud ou plus long, brassage à sec plus long</translation>
+    </message>
+    <message>
+        <source>drier curd; then the acid stops higher too</source>
+        <translation>un caillé plus sec ; l'acide s'arrête alors aussi plus haut</translation>
+    </message>
+    <message>
+        <source>drier than its kind: hard, “corky”, slow to ripen</source>
+        <translation>plus sec que les siens : dur, comme du liège, lent à affiner</translation>
+    </message>
+    <message>
+        <source>dry and acid together crumble</source>
+        <translation>sec et acide ensemble s'effritent</translation>
+    </message>
+    <message>
+        <source>eat it younger, or make it a little sweeter</source>
+        <translation>à manger plus jeune, ou à faire un peu plus doux</translation>
+    </message>
+    <message>
+        <source>firm</source>
+        <translation>ferme</translation>
+    </message>
+    <message>
+        <source>keep more moisture</source>
+        <translation>gardez plus d'humidité</translation>
+    </message>
+    <message>
+        <source>keep more moisture: larger cut, cooler or shorter cook, less stirring dry</source>
+        <translation>gardez plus d'humidité : grain plus gros, chauffage moins chaud ou plus court, moins de brassage à sec</translation>
+    </message>
+    <message>
+        <source>keep more moisture: larger cut, shorter or cooler cook</source>
+        <translation>gardez plus d'humidité : grain plus gros, chauffage plus court ou moins chaud</translation>
+    </message>
+    <message>
+        <source>lean cheese is corky and rubbery</source>
+        <translation>un fromage maigre est comme du liège et caoutchouteux</translation>
+    </message>
+    <message>
+        <source>less fat in the milk</source>
+        <translation>moins de matière grasse dans le lait</translation>
+    </message>
+    <message>
+        <source>less salt or a shorter brine</source>
+        <translation>moins de sel ou une saumure plus courte</translation>
+    </message>
+    <message>
+        <source>less than about 53 % moisture in non-fat substance is a hard cheese by class</source>
+        <translation>moins d'environ 53 % d'humidité du fromage dégraissé, c'est un fromage dur par sa classe</translation>
+    </message>
+    <message>
+        <source>little acid in the first days leaves a corky, rubbery body</source>
+        <translation>peu d'acide les premiers jours laisse un corps de liège, caoutchouteux</translation>
+    </message>
+    <message>
+        <source>moist and sweet it turns pasty</source>
+        <translation>humide et doux, il devient pâteux</translation>
+    </message>
+    <message>
+        <source>moister than its kind: soft, quick to sour and short of life</source>
+        <translation>plus humide que les siens : mou, prompt à aigrir et de courte garde</translation>
+    </message>
+    <message>
+        <source>more acid makes it short, less acid rubbery</source>
+        <translation>plus d'acide le rend court, moins d'acide caoutchouteux</translation>
+    </message>
+    <message>
+        <source>more fat in the milk; leave more moisture in a lean cheese</source>
+        <translation>plus de matière grasse dans le lait ; laissez plus d'humidité dans un fromage maigre</translation>
+    </message>
+    <message>
+        <source>more starter or time before salt and cold</source>
+        <translation>plus de ferment ou de temps avant le sel et le froid</translation>
+    </message>
+    <message>
+        <source>much calcium makes it more elastic</source>
+        <translation>beaucoup de calcium le rend plus élastique</translation>
+    </message>
+    <message>
+        <source>much fat makes a weak body</source>
+        <translation>beaucoup de matière grasse fait un corps faible</translation>
+    </message>
+    <message>
+        <source>much salt makes a body crumbly</source>
+        <translation>beaucoup de sel rend le corps friable</translation>
+    </message>
+    <message>
+        <source>pH near 5.1 with about 600 mmol of calcium is the firm, smooth body of Cheddar</source>
+        <translation>un pH près de 5,1 avec environ 600 mmol de calcium, c'est le corps ferme et lisse du Cheddar</translation>
+    </message>
+    <message>
+        <source>pasty</source>
+        <translation>pâteux</translation>
+    </message>
+    <message>
+        <source>pliable</source>
+        <translation>souple</translation>
+    </message>
+    <message>
+        <source>rubbery</source>
+        <translation>caoutchouteux</translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation>court</translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation>mou</translation>
+    </message>
+    <message>
+        <source>stop the acid higher: less starter, earlier salt, more washing or a drier curd</source>
+        <translation>arrêtez l'acide plus haut : moins de ferment, sel plus tôt, plus de lavage ou un caillé plus sec</translation>
+    </message>
+    <message>
+        <source>time weakens it within weeks; more acid, or drain at a lower pH</source>
+        <translation>le temps l'affaiblit en quelques semaines ; plus d'acide, ou soutirez à un pH plus bas</translation>
+    </message>
+    <message>
+        <source>too much moisture and acid together go soft and sticky</source>
+        <translation>trop d'humidité et d'acide ensemble rendent mou et collant</translation>
+    </message>
+    <message>
+        <source>young, sweet and full of calcium: tough, rubbery, curdy - the body that holds eyes</source>
+        <translation>jeune, doux et plein de calcium : coriace, caoutchouteux - le corps qui tient les ouvertures</translation>
+    </message>
+</context>
+<context>
+    <name>unit</name>
+    <message>
+        <source>% RH</source>
+        <translation>% HR</translation>
+    </message>
+    <message>
+        <source>% humidity</source>
+        <translation>% d'humidité</translation>
+    </message>
+    <message>
+        <source>% lactic acid</source>
+        <translation>% d'acide lactique</translation>
+    </message>
+    <message>
+        <source>% of curd</source>
+        <translation>% du caillé</translation>
+    </message>
+    <message>
+        <source>% of milk</source>
+        <translation>% du lait</translation>
+    </message>
+    <message>
+        <source>/mL</source>
+        <translation>/mL</translation>
+    </message>
+    <message>
+        <source>10⁹ cells per mL</source>
+        <translation>10⁹ cellules par mL</translation>
+    </message>
+    <message>
+        <source>BTU/h</source>
+        <translation>BTU/h</translation>
+    </message>
+    <message>
+        <source>CFU/g</source>
+        <translation>UFC/g</translation>
+    </message>
+    <message>
+        <source>IMCU/mL</source>
+        <translation>IMCU/mL</translation>
+    </message>
+    <message>
+        <source>K/min</source>
+        <translation>K/min</translation>
+    </message>
+    <message>
+        <source>Pa</source>
+        <translation>Pa</translation>
+    </message>
+    <message>
+        <source>US cup</source>
+        <translation>US cup</translation>
+    </message>
+    <message>
+        <source>US fl oz</source>
+        <translation>fl oz US</translation>
+    </message>
+    <message>
+        <source>US gal</source>
+        <translation>gal US</translation>
+    </message>
+    <message>
+        <source>US pt</source>
+        <translation>pt US</translation>
+    </message>
+    <message>
+        <source>US qt</source>
+        <translation>qt US</translation>
+    </message>
+    <message>
+        <source>US tbsp</source>
+        <translation>US tbsp</translation>
+    </message>
+    <message>
+        <source>US tsp</source>
+        <translation>US tsp</translation>
+    </message>
+    <message>
+        <source>W/m²K</source>
+        <translation>W/m²K</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>bar</translation>
+    </message>
+    <message>
+        <source>cL</source>
+        <translation>cL</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>cm²</source>
+        <translation>cm²</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <translation>j</translation>
+    </message>
+    <message>
+        <source>dL</source>
+        <translation>dL</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>jours</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>ft²</source>
+        <translation>ft²</translation>
+    </message>
+    <message>
+        <source>g/kg</source>
+        <translation>g/kg</translation>
+    </message>
+    <message>
+        <source>g/mL</source>
+        <translation>g/mL</translation>
+    </message>
+    <message>
+        <source>hL</source>
+        <translation>hL</translation>
+    </message>
+    <message>
+        <source>imp fl oz</source>
+        <translation>fl oz imp</translation>
+    </message>
+    <message>
+        <source>imp gal</source>
+        <translation>gal imp</translation>
+    </message>
+    <message>
+        <source>imp pt</source>
+        <translation>pt imp</translation>
+    </message>
+    <message>
+        <source>imp qt</source>
+        <translation>qt imp</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>kPa</source>
+        <translation>kPa</translation>
+    </message>
+    <message>
+        <source>kW</source>
+        <translation>kW</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>kg per 100 kg milk</source>
+        <translation>kg pour 100 kg de lait</translation>
+    </message>
+    <message>
+        <source>kg per 100 kg of cheese and hour</source>
+        <translation>kg pour 100 kg de fromage et par heure</translation>
+    </message>
+    <message>
+        <source>kg/L</source>
+        <translation>kg/L</translation>
+    </message>
+    <message>
+        <source>kg/cm²</source>
+        <translation>kg/cm²</translation>
+    </message>
+    <message>
+        <source>kg/kg</source>
+        <translation>kg/kg</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>mL</source>
+        <translation>mL</translation>
+    </message>
+    <message>
+        <source>mbar</source>
+        <translation>mbar</translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation>mg</translation>
+    </message>
+    <message>
+        <source>mg per 100 g</source>
+        <translation>mg pour 100 g</translation>
+    </message>
+    <message>
+        <source>mg per g protein</source>
+        <translation>mg par g de protéine</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>mmol per kg</source>
+        <translation>mmol par kg</translation>
+    </message>
+    <message>
+        <source>mmol per kg solids-not-fat</source>
+        <translation>mmol par kg d'extrait sec dégraissé</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>mois</translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation>m²</translation>
+    </message>
+    <message>
+        <source>m³</source>
+        <translation>m³</translation>
+    </message>
+    <message>
+        <source>of 1</source>
+        <translation>sur 1</translation>
+    </message>
+    <message>
+        <source>oz</source>
+        <translation>oz</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>points</translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation>psi</translation>
+    </message>
+    <message>
+        <source>wk</source>
+        <translation>sem</translation>
+    </message>
+    <message>
+        <source>°C/min</source>
+        <translation>°C/min</translation>
+    </message>
+    <message>
+        <source>°F/min</source>
+        <translation>°F/min</translation>
+    </message>
+    <message>
+        <source>°SH</source>
+        <translation>°SH</translation>
+    </message>
+    <message>
+        <source>°Th</source>
+        <translation>°Th</translation>
+    </message>
+</context>
+</TS>
