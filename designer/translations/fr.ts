@@ -32,6 +32,14 @@
         <translation>Unités &amp;métriques</translation>
     </message>
     <message>
+        <source>&amp;New recipe…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Note to the last save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Open…</source>
         <translation>&amp;Ouvrir…</translation>
     </message>
@@ -66,6 +74,18 @@
     <message>
         <source>&amp;Undo</source>
         <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>&amp;Versions…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another &amp;amount of milk…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another &amp;milk…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>As the &amp;system</source>
@@ -142,6 +162,10 @@
     <message>
         <source>Unfold &amp;firmness and salt</source>
         <translation>Déplier &amp;fermeté et sel</translation>
+    </message>
+    <message>
+        <source>What would have to &amp;change for it to be a …?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
@@ -396,16 +420,34 @@
 <context>
     <name>Compare</name>
     <message>
-        <source>FDM %</source>
-        <translation>G/S %</translation>
+        <source>Calcium
+mg per g</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Moisture %</source>
-        <translation>Humidité %</translation>
+        <source>FDM
+points</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Yield kg</source>
-        <translation>Rendement kg</translation>
+        <source>Finish
+h:min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture
+points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S/M
+points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yield
+kg</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>alike</source>
@@ -416,8 +458,10 @@
         <translation>humidité du caillé</translation>
     </message>
     <message>
-        <source>pH 24 h</source>
-        <translation>pH 24 h</translation>
+        <source>pH
+at 24 h</source>
+        <translation>pH
+at 24 h</translation>
     </message>
     <message>
         <source>pH of milk, then curd</source>
@@ -435,6 +479,18 @@
 <context>
     <name>ComparePlace</name>
     <message>
+        <source>&amp;Take across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the comparison</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Both makes do the same in every stage.</source>
         <translation>Les deux fabrications font la même chose à chaque étape.</translation>
     </message>
@@ -447,40 +503,32 @@
         <translation>Comparer</translation>
     </message>
     <message>
-        <source>Doses read per 100 kg of milk.</source>
-        <translation>Les doses se lisent pour 100 kg de lait.</translation>
+        <source>Compare again</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Example</source>
-        <translation>Exemple</translation>
+        <source>Doses read per 100 kg of milk.</source>
+        <translation>Les doses se lisent pour 100 kg de lait.</translation>
     </message>
     <message>
         <source>First 30 hours</source>
         <translation>30 premières heures</translation>
     </message>
     <message>
-        <source>Full line: open make. Broken line: the other.</source>
-        <translation>Trait plein : fabrication ouverte. Trait brisé : l'autre.</translation>
-    </message>
-    <message>
-        <source>None yet: every save keeps a version</source>
-        <translation>Aucune encore : chaque enregistrement garde une version</translation>
+        <source>How far the comparison is</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One difference: {0} ({1}).</source>
         <translation>Une différence : {0} ({1}).</translation>
     </message>
     <message>
-        <source>Open a recipe to compare with</source>
-        <translation>Ouvrir une recette à comparer</translation>
+        <source>Open a &amp;recipe…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Open a recipe…</source>
-        <translation>Ouvrir une recette…</translation>
-    </message>
-    <message>
-        <source>Open another…</source>
-        <translation>En ouvrir une autre…</translation>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Put another make beside this one, and every difference says what it is worth in the cheese.</source>
@@ -491,20 +539,40 @@
         <translation>Ranger</translation>
     </message>
     <message>
-        <source>Saved version</source>
-        <translation>Version enregistrée</translation>
+        <source>S&amp;wap sides</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take across</source>
-        <translation>Reprendre</translation>
+        <source>Set &amp;beside</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take an example</source>
-        <translation>Prendre un exemple</translation>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. What stands below is not of these two makes.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Taken across: {0}</source>
         <translation>Repris : {0}</translation>
+    </message>
+    <message>
+        <source>Texture of both: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Texture: {0} → {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The comparison, as printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other lane first, so that values go the other way</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>To the press</source>
@@ -513,14 +581,6 @@
     <message>
         <source>Working out what each difference is worth…</source>
         <translation>Calcul de ce que vaut chaque différence…</translation>
-    </message>
-    <message>
-        <source>Worth: {0}.</source>
-        <translation>Vaut : {0}.</translation>
-    </message>
-    <message>
-        <source>the other</source>
-        <translation>l'autre</translation>
     </message>
     <message>
         <source>version {0}</source>
@@ -533,6 +593,13 @@
     <message>
         <source>{0} differences. Most comes from: {1} ({2}).</source>
         <translation>{0} différences. L'essentiel vient de : {1} ({2}).</translation>
+    </message>
+</context>
+<context>
+    <name>Curves</name>
+    <message>
+        <source>Curves of the makes; left and right arrows read their values</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -675,6 +742,49 @@
     </message>
 </context>
 <context>
+    <name>FromStyle</name>
+    <message>
+        <source>Drawn from the nearest example, scaled to your milk, then brought inside the style's limits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a style: Cheddar, blue, goat …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Getting ready …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a first recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Styles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>average of the species</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Gate</name>
     <message>
         <source>in</source>
@@ -800,6 +910,93 @@
     </message>
 </context>
 <context>
+    <name>MilkPage</name>
+    <message>
+        <source>Another milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>As it is</translation>
+    </message>
+    <message>
+        <source>Beside the milk one thing shifts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beside the milk {0} things shift.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move to {0} milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing but the milk needs to change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step of undo. Doses and settings that no rule speaks of stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcomes as it is, with the milk alone, and with what shifts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The moisture could not be brought all the way back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working out what shifts…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>as it is</translation>
+    </message>
+    <message>
+        <source>average of the species</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>so changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>•  Offered, not done: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>MilkPlace</name>
     <message>
         <source>Add addition</source>
@@ -812,6 +1009,14 @@
     <message>
         <source>Add starter</source>
         <translation>Ajouter un ferment</translation>
+    </message>
+    <message>
+        <source>Another amount…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another milk…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Form</source>
@@ -859,6 +1064,140 @@
     <message>
         <source>The details could not be written to a file.</source>
         <translation>Les détails n'ont pu être écrits dans un fichier.</translation>
+    </message>
+</context>
+<context>
+    <name>NearestPage</name>
+    <message>
+        <source>1 change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>As it is</translation>
+    </message>
+    <message>
+        <source>Change the recipe so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking at every style…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing: by its figures it is one already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcomes as it is and so changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still outside: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Styles, the nearest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That brings it nearer, but not inside its limits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The recipe is then checked against {0}; one step of undo.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Towards {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways worked out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would have to change for this recipe to be a …?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working out the smallest change…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>as it is</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>so changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is made of {1} milk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} styles, the nearest first. Choose one to see the smallest change that gets there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, not all</source>
+        <translation>{0}, not all</translation>
+    </message>
+    <message>
+        <source>‹ Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NoteBar</name>
+    <message>
+        <source>Note to the saved version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as version {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a note, if you like</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1032,6 +1371,17 @@
     </message>
 </context>
 <context>
+    <name>OutcomeTable</name>
+    <message>
+        <source>Difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Page</name>
     <message>
         <source>Back (Esc)</source>
@@ -1084,8 +1434,8 @@
         <translation>  (suite)</translation>
     </message>
     <message>
-        <source>No printer is set up on this computer; save the plan as a PDF instead.</source>
-        <translation>Aucune imprimante n'est installée sur cet ordinateur ; enregistrez plutôt la fiche en PDF.</translation>
+        <source>No printer is set up on this computer; save it as a PDF instead.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -1108,16 +1458,16 @@
         <translation>Enregistrer en &amp;PDF…</translation>
     </message>
     <message>
-        <source>Save the plan</source>
-        <translation>Enregistrer la fiche</translation>
+        <source>Save the pages</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The plan could not be written to {path}: {why}</source>
-        <translation>La fiche n'a pu être écrite dans {path} : {why}</translation>
+        <source>The pages could not be written to {path}: {why}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The printer did not answer; save the plan as a PDF instead.</source>
-        <translation>L'imprimante n'a pas répondu ; enregistrez plutôt la fiche en PDF.</translation>
+        <source>The printer did not answer; save it as a PDF instead.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>page {0} of {1}</source>
@@ -1130,6 +1480,53 @@
     <message>
         <source>{count} pages written to {path}</source>
         <translation>{count} pages écrites dans {path}</translation>
+    </message>
+</context>
+<context>
+    <name>Partners</name>
+    <message>
+        <source>&amp;Lanes of this vat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A &amp;recipe file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A saved &amp;version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An &amp;example</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None yet: every save keeps a version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a recipe to compare with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The middle of a &amp;style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This vat is not split: no branch of its curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>version {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} against {1}</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1148,6 +1545,21 @@
     <message>
         <source>temperature, {0}</source>
         <translation>température, {0}</translation>
+    </message>
+</context>
+<context>
+    <name>RecentList</name>
+    <message>
+        <source>Leave {0} out of this list; the file stays where it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recipes you open or save will stand here. A recipe is a plain text file of your own: keep it wherever you keep your papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not there any more</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1190,6 +1602,164 @@
     <message>
         <source>as usual</source>
         <translation>comme d'usage</translation>
+    </message>
+</context>
+<context>
+    <name>Scale</name>
+    <message>
+        <source>By the area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the thickness squared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the vat's power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as many times as there is more milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no rule tells: left as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>so that the pressure stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the way salt goes in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what does not go by the amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it can warm</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ScalePage</name>
+    <message>
+        <source>12 kW</source>
+        <translation>12 kW</translation>
+    </message>
+    <message>
+        <source>300 mm</source>
+        <translation>300 mm</translation>
+    </message>
+    <message>
+        <source>A form is between 20 mm and 1.5 m across.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another amount of milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cheeses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diameter of the form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heating power of the vat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many forms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Now</translation>
+    </message>
+    <message>
+        <source>Outcomes before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale the recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale to {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of forms is a whole number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vat heats with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What becomes of every line, and by which rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Why</translation>
+    </message>
+    <message>
+        <source>across, in number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as many, but larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forms of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more of the same form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} times the milk: {1} figures change, {2} are to be checked, the rest stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Milk</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1248,6 +1818,64 @@
     <message>
         <source>Split stage</source>
         <translation>Couper l'étape</translation>
+    </message>
+</context>
+<context>
+    <name>Start</name>
+    <message>
+        <source>Bringing it inside limits and ranges …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing it inside the limits alone …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for the nearest example …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Setting it to the middle of the usual ranges …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no style</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StartPlace</name>
+    <message>
+        <source>Blank recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Examples of a dairy we made up; each opens as a copy of your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New from a style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recent recipes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shortest make there is, from ripening to press, to build upon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What will you make?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1435,17 +2063,6 @@
     </message>
 </context>
 <context>
-    <name>TwoCurves</name>
-    <message>
-        <source>Curves of both makes; left and right arrows read their values</source>
-        <translation>Courbes des deux fabrications ; les flèches gauche et droite lisent leurs valeurs</translation>
-    </message>
-    <message>
-        <source>{0}: {1} against {2}</source>
-        <translation>{0} : {1} contre {2}</translation>
-    </message>
-</context>
-<context>
     <name>Vat</name>
     <message>
         <source>cheese</source>
@@ -1474,6 +2091,81 @@
     <message>
         <source>whey</source>
         <translation>lactosérum</translation>
+    </message>
+</context>
+<context>
+    <name>VersionsPage</name>
+    <message>
+        <source>By</source>
+        <translation>By</translation>
+    </message>
+    <message>
+        <source>Enter or a double click writes a note. The files lie in {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every save keeps what was there before, as plain files beside the recipe. None is kept yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From version {0} to what is open: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>No.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open as a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put beside in Compare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved versions, the newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Version {0} is put back; undo takes it away again, saving keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Version {0} is what is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Version {0} put back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Versions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Design</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1541,6 +2233,10 @@
     <message>
         <source>Plan</source>
         <translation>Fiche</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This holds from the next start of the program.</source>
@@ -2594,6 +3290,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Une saumure à {temp_c:g} °C pèse entre {weak:.0f} et {strong:.0f} kg par m³.</translation>
     </message>
     <message>
+        <source>A brine of {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C at which the pace of salt was measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A gate stands on one of {curves}, at one of {moments}.</source>
         <translation>Un jalon se pose sur : {curves}, à : {moments}.</translation>
     </message>
@@ -2614,8 +3314,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Un style tiré de lots demande au moins un lot chiffré.</translation>
     </message>
     <message>
-        <source>Acid-and-heat curd drains here by a plain law; take moisture and yield as a first guess.</source>
-        <translation>Le caillé acide-chaleur s'égoutte ici selon une loi simple ; prenez humidité et rendement pour une première approche.</translation>
+        <source>Acid-and-heat curd drains by a law that rests on three cheeses (ricotta, paneer, Queso blanco); take moisture and yield as a first guess.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>After the vat</source>
@@ -2626,8 +3326,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Âge</translation>
     </message>
     <message>
+        <source>Alike in both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>All that is wanted is so already: {figures}.</source>
         <translation>Tout ce qui est voulu l'est déjà : {figures}.</translation>
+    </message>
+    <message>
+        <source>At pH {ph:.1f} and {temp:.0f} °C acid has curdled only about {share:.0f} % of it; the rest goes with the whey. It takes more acid, or more heat.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>At the middle of the style</source>
@@ -2636,6 +3344,18 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>At the vat</source>
         <translation>À la cuve</translation>
+    </message>
+    <message>
+        <source>Both cheeses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both makes do the same in every stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calcium mg/g</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -2666,12 +3386,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Écarts</translation>
     </message>
     <message>
+        <source>Different, but not felt in these figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Does not meet {rule}: {label}, {sentence}{more}.</source>
         <translation>Ne respecte pas {rule} : {label}, {sentence}{more}.</translation>
     </message>
     <message>
         <source>Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.</source>
         <translation>Tiré de l'exemple « {name} », ses réglages au milieu des plages usuelles de {name2}.</translation>
+    </message>
+    <message>
+        <source>FDM points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish h:min</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>First {name}</source>
@@ -2688,6 +3420,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Forecast inside the limits and usual ranges: {how}.</source>
         <translation>Prévision dans les limites et plages usuelles : {how}.</translation>
+    </message>
+    <message>
+        <source>From milk in the vat.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Gets worse</source>
@@ -2710,8 +3446,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>En travers : {why}.</translation>
     </message>
     <message>
-        <source>Lactic curd drains here by a plain law; take moisture and yield as a first guess.</source>
-        <translation>Le caillé lactique s'égoutte ici selon une loi simple ; prenez humidité et rendement pour une première approche.</translation>
+        <source>Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lactic curd: the few published makes came within about 3 points of moisture of this law; take moisture and yield with that.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Late or early?</source>
@@ -2742,8 +3482,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Lait</translation>
     </message>
     <message>
-        <source>Name the other recipe, or a style with --style; one of the two.</source>
-        <translation>Nommez l'autre recette, ou un style avec --style ; l'un des deux.</translation>
+        <source>Moisture points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the other recipe, --style, --version or --lane (at most twice); one of the four.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No limit of {name} applies to this recipe.</source>
@@ -2786,6 +3530,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Une fois le lactosérum tiré, on ne corrige plus grand-chose.</translation>
     </message>
     <message>
+        <source>Over each other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Per 100 kg milk {verb} {share:.2f} kg {what} ({fat_pct:g} % fat, {protein_pct:.2f} % protein): fat {fat:.2f} %, protein {protein:.2f} %, protein to fat {protein2:.2f}.</source>
         <translation>Pour 100 kg de lait, {verb} {share:.2f} kg de {what} ({fat_pct:g} % de matière grasse, {protein_pct:.2f} % de protéines) : matière grasse {fat:.2f} %, protéines {protein:.2f} %, protéines sur matière grasse {protein2:.2f}.</translation>
     </message>
@@ -2818,8 +3566,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Atteint.</translation>
     </message>
     <message>
-        <source>Rennet at {temp:.0f} °C lies outside the {set_c_low:.0f}-{set_c_high:.0f} °C the setting law knows.</source>
-        <translation>L'emprésurage à {temp:.0f} °C est hors des {set_c_low:.0f}-{set_c_high:.0f} °C que connaît la loi de coagulation.</translation>
+        <source>Rennet at {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C the setting law knows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S/M points</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>STOP</source>
@@ -2850,8 +3602,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Texture des deux : {bodies}.</translation>
     </message>
     <message>
+        <source>Texture of both: {body}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Texture: {bodies} → {bodies2}.</source>
         <translation>Texture : {bodies} → {bodies2}.</translation>
+    </message>
+    <message>
+        <source>Texture: {left} ({left_name}); {right} ({right_name}).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>That hangs on the milk: standardise its protein to fat.</source>
@@ -2878,6 +3638,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Le fromage sera sans doute {word} ; ce qui lui coûte le plus : {reason}</translation>
     </message>
     <message>
+        <source>The curd begins to drain at pH {ph:.1f}; the drainage of lactic curd is known below {limit:.1f}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The curve</source>
         <translation>La courbe</translation>
     </message>
@@ -2888,6 +3652,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>The forecast lies inside the limits.</source>
         <translation>La prévision est dans les limites.</translation>
+    </message>
+    <message>
+        <source>The greatest first; the parts add up.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The lock on {names} is in the way.</source>
@@ -2982,6 +3750,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Pour standardiser : {sentence}</translation>
     </message>
     <message>
+        <source>What each difference is worth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What may move in this recipe does not reach so far.</source>
         <translation>Ce qui peut bouger dans cette recette ne va pas si loin.</translation>
     </message>
@@ -2996,6 +3768,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Written to {path}</source>
         <translation>Écrit dans {path}</translation>
+    </message>
+    <message>
+        <source>Yield kg/100 kg</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>[bold]{held} of {compared} published figures hold.[/bold]</source>
@@ -3486,6 +4262,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>en IMCU par litre de lait</translation>
     </message>
     <message>
+        <source>in all</source>
+        <translation>in all</translation>
+    </message>
+    <message>
         <source>in grams, dry, per kg of milk</source>
         <translation>en grammes, sec, par kg de lait</translation>
     </message>
@@ -3650,6 +4430,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>modèle {model}</translation>
     </message>
     <message>
+        <source>model {version}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>model: {note}</source>
         <translation>modèle : {note}</translation>
     </message>
@@ -3784,6 +4568,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>outcome</source>
         <translation>résultat</translation>
+    </message>
+    <message>
+        <source>pH at 24 h</source>
+        <translation>pH at 24 h</translation>
     </message>
     <message>
         <source>pH meter calibrated</source>
@@ -4042,8 +4830,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>la durée n'est pas connue d'avance, dites donc combien dure le changement de température : ramp = "30 min"</translation>
     </message>
     <message>
+        <source>the main make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the make takes {later} longer</source>
         <translation>la fabrication dure {later} de plus</translation>
+    </message>
+    <message>
+        <source>the middle of {style}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the milk must be {asked}; it is {here}</source>
@@ -4130,6 +4926,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{what} de la cuve amène tant de lait à {limit} au plus, jamais à {end_c}</translation>
     </message>
     <message>
+        <source>there is no branch of curd of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there is no branch “{branch_id}”</source>
         <translation>il n'y a pas de branche « {branch_id} »</translation>
     </message>
@@ -4206,6 +5006,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>c'est trop grand pour une recette ({size:.1f} Mo, au plus {max_bytes:.0f} Mo)</translation>
     </message>
     <message>
+        <source>this lies before the lanes part, so it is the same for all; change it in the make itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>this milk clots in {relative:.2f} of the time of the one before; the same dose would flocculate in {value:.1f} instead of {wanted:.1f} min</source>
         <translation>ce lait coagule en {relative:.2f} du temps du précédent ; la même dose floculerait en {value:.1f} au lieu de {wanted:.1f} min</translation>
     </message>
@@ -4278,6 +5082,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>cuve</translation>
     </message>
     <message>
+        <source>version {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>version {number} put back</source>
         <translation>version {number} remise</translation>
     </message>
@@ -4288,6 +5096,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>weight</source>
         <translation>poids</translation>
+    </message>
+    <message>
+        <source>what no difference can say</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what was done</source>
@@ -4506,6 +5318,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{label} : la plage voulue est inversée.</translation>
     </message>
     <message>
+        <source>{left} against {right}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{left} of milk against {right}; doses read per 100 kg of milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{litres} ({mass_kg}) of {milks} milk, {heat}</source>
         <translation>{litres} ({mass_kg}) de lait de {milks}, {heat}</translation>
     </message>
@@ -4528,6 +5348,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{margin:.0f} days short of the {least:g} it must be kept{why}</source>
         <translation>il manque {margin:.0f} jours aux {least:g} où il doit être gardé{why}</translation>
+    </message>
+    <message>
+        <source>{mass} of milk in both</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once.</source>
