@@ -58,10 +58,11 @@ class Stepped:
             context_of(recipe, recipe, index, self.milk, starts_c[stage.id]) for index, stage in enumerate(self.stages)
         ]
         self.given = [given_at(recipe, stage) for stage in self.stages]
-        self.pieces = [
-            _pieces(_Same(stage, *given), context)
-            for stage, given, context in zip(self.stages, self.given, self.contexts, strict=True)
-        ]
+        self.pieces: list[_Pieces] = []
+        cut = False
+        for stage, given, context in zip(self.stages, self.given, self.contexts, strict=True):
+            self.pieces.append(_pieces(_Same(stage, *given), context, cut))
+            cut = cut or bool((self.pieces[-1].base["cut_mm"] > 0.0).any())
         self.starter_min = self._starter_min()
         p, y0 = _start(self.milk)
         rows = [piece.base for piece in self.pieces]
@@ -237,17 +238,21 @@ class _Same:
 
 
 class _Pieces:
-    """Rows of one stage on long steps: as it stands, and with any one thing changed. Each is worked out once."""
+    """Rows of one stage on long steps: as it stands, and with any one thing changed. Each is worked out once.
 
-    def __init__(self, stage: Stage, given: Given, context: RowContext) -> None:
+    `cut` says that the curd has been cut before it.
+    """
+
+    def __init__(self, stage: Stage, given: Given, context: RowContext, cut: bool) -> None:
         self.stage, self.given, self.context = stage, given, context
+        self.cut = cut
         self.known: dict[tuple[Any, ...], Any] = {}
         ends_c = stage.end_temperature_c(context.temperature_c)
         self.hottest_c = max((temp for temp in (context.temperature_c, ends_c) if temp == temp), default=0.0)
-        self.base = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c)
+        self.base = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c, cut=cut)
 
     def _rows(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
-        out = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c)
+        out = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c, cut=self.cut)
         if len(out) == len(self.base):
             # The same steps, so that what they are off by cancels in a difference; shorter in a row cut short.
             shrink = np.minimum(1.0, out["minutes"] / np.maximum(self.base["minutes"], 1e-9))
@@ -300,9 +305,9 @@ class _Pieces:
 
 
 @lru_cache(maxsize=512)
-def _pieces(parts: _Same, context: RowContext) -> _Pieces:
+def _pieces(parts: _Same, context: RowContext, cut: bool) -> _Pieces:
     stage, *given = parts.parts
-    return _Pieces(stage, tuple(given), context)
+    return _Pieces(stage, tuple(given), context, cut)
 
 
 def _joined(rows: Sequence[NDArray[Any]]) -> NDArray[Any]:
@@ -310,10 +315,10 @@ def _joined(rows: Sequence[NDArray[Any]]) -> NDArray[Any]:
     return np.frombuffer(b"".join(piece.tobytes() for piece in rows), dtype=rows[0].dtype).copy()
 
 
-def _longer(rows: NDArray[Any], hottest_c: float) -> NDArray[Any]:
+def _longer(rows: NDArray[Any], hottest_c: float, *, cut: bool = False) -> NDArray[Any]:
     """Rows prepared for the march on longer steps; where a cheese cools, as long as its conduction bears."""
     rows["step_max_min"][rows["place"] >= PLACE_MOULD] = NO_LIMIT_MIN
-    out = prepare(rows)
+    out = prepare(rows, cut=cut)
     under, cooling = out["place"] == PLACE_UNDER_WHEY, out["place"] >= PLACE_MOULD
     steps = out["step_max_min"]
     if hottest_c > HOT_C:

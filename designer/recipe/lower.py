@@ -57,13 +57,14 @@ def vat_heat(vat: Vat | None, milk_kg: float, litres: float, room_c: float) -> V
     jacket = float(usual["jacket"]) if vat.jacket_u_w_m2k is None else vat.jacket_u_w_m2k
     jacket_area = area * float(usual["jacketed"]) if vat.jacket_area_m2 is None else vat.jacket_area_m2
     return VatHeat(
-        heat_kj_k=max(milk_kg, 1e-9) * float(presets()["milk"]["heat_capacity"]),
+        milk_kg=max(milk_kg, 1e-9),
         room_c=room_c,
         power_kw=vat.power_kw,
         loss_kw_k=loss * area / 1000.0 if losing else 0.0,
         jacket_kw_k=0.0 if vat.cooling_c is None else jacket * jacket_area / 1000.0,
         cooling_c=vat.cooling_c,
         unheated=vat.unheated,
+        kj_per_kg_k=float(presets()["milk"]["heat_capacity"]),
     )
 
 
@@ -172,7 +173,7 @@ def context_of(recipe: Recipe, lane: Recipe | Branch, index: int, milk: schedule
         geometry=geometry(lane.form if lane.form is not None else recipe.form),
         room_c=recipe.room_c,
         temperature_c=start_c,
-        vat=vat_heat(recipe.vat, kg, kg / milk.density_kg_l, recipe.room_c),
+        vat_of=vat_heat(recipe.vat, kg, kg / milk.density_kg_l, recipe.room_c),
     )
 
 

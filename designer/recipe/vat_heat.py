@@ -14,18 +14,24 @@ from designer.units import show
 
 @dataclass(frozen=True, slots=True)
 class VatHeat:
-    """A vat full of milk: heat it holds [kJ/K], heating [kW], loss to the room and to a cold jacket [kW/K]; °C.
+    """A vat with its milk [kg]: heating [kW], loss to the room and to a cold jacket [kW/K], its heat [kJ/kg K]; °C.
 
     `unheated` says that nobody keeps the temperature between changes.
     """
 
-    heat_kj_k: float
+    milk_kg: float
     room_c: float
     power_kw: float | None = None
     loss_kw_k: float = 0.0
     jacket_kw_k: float = 0.0
     cooling_c: float | None = None
     unheated: bool = False
+    kj_per_kg_k: float = 3.93
+
+    @property
+    def heat_kj_k(self) -> float:
+        """Heat the milk holds [kJ/K]."""
+        return self.milk_kg * self.kj_per_kg_k
 
     @property
     def loss_per_min(self) -> float:

@@ -8,6 +8,8 @@ from itertools import pairwise
 import pytest
 
 from designer.forecast import Forecast, forecast
+from designer.judge.levers import effects
+from designer.judge.movable import movables, moved
 from designer.recipe.document import Recipe, Vat
 from designer.recipe.edit import edit, edit_recipe
 from designer.recipe.error import RecipeError
@@ -87,10 +89,10 @@ LOSING = Vat(unheated=True, u_w_m2k=10.0, area_m2=1.2)
 
 def test_two_worked_vats() -> None:
     """C10: 206 kg and 20 W/K are 11.2 h, 1.6 °C an hour at 18 °C above the room. C9: 500 kg, 8 °C in 30 min, 8.7 kW."""
-    left = VatHeat(206.0 * 3.93, 18.0, loss_kw_k=0.020, unheated=True)
+    left = VatHeat(206.0, 18.0, loss_kw_k=0.020, unheated=True)
     assert 1.0 / left.loss_per_min / 60.0 == pytest.approx(11.2, abs=0.1)
     assert 36.0 - left.left_alone_c(36.0, 60.0) == pytest.approx(1.6, abs=0.1)
-    assert VatHeat(500.0 * 3.93, 18.0, power_kw=8.7).least_minutes(31.0, 39.0) == pytest.approx(30.0, abs=0.2)
+    assert VatHeat(500.0, 18.0, power_kw=8.7).least_minutes(31.0, 39.0) == pytest.approx(30.0, abs=0.2)
 
 
 def test_an_unheated_vat_cools_as_its_energy_balance_says() -> None:
@@ -169,3 +171,14 @@ def test_a_cold_jacket_cools_by_its_water() -> None:
     assert warm[0] < warm[1]
     with pytest.raises(RecipeError, match="jacket brings"):
         lower(edit_recipe(milk, vat=vat.but(cooling_c=22.0)))
+
+
+def test_what_moves_it_knows_that_a_room_and_more_milk_reach_an_unheated_vat() -> None:
+    """The quick way agrees with the forecast in full, for the room and for the milk in the vat."""
+    recipe = edit_recipe(reads(MAKE), vat=LOSING)
+    for path, value in ((("", "room_c"), 8.0), (("milk", "mass_kg"), 150.0)):
+        one = next(each for each in movables(recipe) if each.path == path)
+        found = effects(recipe, [one], [value])["moisture_pct"]
+        wanted = [forecast(each).outcomes["moisture_pct"].value for each in (recipe, moved(recipe, one, value))]
+        assert abs(wanted[1] - wanted[0]) > 1e-3
+        assert found[1] - found[0] == pytest.approx(wanted[1] - wanted[0], rel=0.1)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import string
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, ClassVar, Literal, Self
 
 from pydantic import model_validator
@@ -55,7 +55,12 @@ class RowContext:
     geometry: Geometry = Geometry()
     room_c: float = 20.0
     temperature_c: float = math.nan
-    vat: VatHeat | None = None
+    vat_of: VatHeat | None = None
+
+    @property
+    def vat(self) -> VatHeat | None:
+        """The vat with this milk in this room."""
+        return None if self.vat_of is None else replace(self.vat_of, milk_kg=self.milk.mass_kg, room_c=self.room_c)
 
     @property
     def litres(self) -> float:
