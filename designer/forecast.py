@@ -96,6 +96,18 @@ class Forecast:
     weight: float = 1.0
     """Kilograms of the first milk behind one kilogram of this lane's: lanes add up by it."""
 
+    @property
+    def lanes(self) -> tuple[Forecast, ...]:
+        """The main make and its branches."""
+        return (self, *self.branches)
+
+    def lane(self, branch_id: str | None) -> Forecast:
+        """The forecast of a branch, or of the main make (None); KeyError if there is none."""
+        for one in self.lanes:
+            if one.branch_id == branch_id:
+                return one
+        raise KeyError(branch_id)
+
 
 Caution = safety.Caution
 BANDED = ("temperature_c", "ph", "ph_whey", "curd_moisture_pct", "whey_kg_per_100kg", "firmness_pa", "salt_pct")

@@ -323,6 +323,7 @@ class Branch(Model):
         100.0, "share", "percent", low=0.1, high=100.0, step=5.0, help="Share that goes this way."
     )
     of: Literal["curd", "whey", "cream"] = words("curd", "What goes this way.")
+    style: str = words("", "Style it is checked against; empty: that of the recipe, for curd.", shape="choice")
     starters: tuple[Starter, ...] = part((), "starter", "tables", "Starters of this branch.")
     additions: tuple[Addition, ...] = part((), "addition", "tables", "Additions of this branch.")
     form: Form | None = part(None, "form", "table", "Form of this branch.")
@@ -426,6 +427,27 @@ class Recipe(Model):
     def lanes(self) -> tuple[Recipe | Branch, ...]:
         """The main make and the branches."""
         return (self, *self.branches)
+
+    def lane(self, stage_id: str) -> Recipe | Branch:
+        """The lane that holds a stage; KeyError if there is none."""
+        for lane in self.lanes():
+            if any(stage.id == stage_id for stage in lane.stages):
+                return lane
+        raise KeyError(stage_id)
+
+    def branch(self, branch_id: str) -> Branch:
+        """The branch of that id; KeyError if there is none."""
+        for branch in self.branches:
+            if branch.id == branch_id:
+                return branch
+        raise KeyError(branch_id)
+
+    def style_of(self, branch_id: str | None) -> str:
+        """Key of the style a lane is checked against (None: the main make); "" where it is checked against none."""
+        if branch_id is None:
+            return self.style
+        branch = self.branch(branch_id)
+        return branch.style or (self.style if branch.of == "curd" else "")
 
     def ids(self) -> Iterator[str]:
         """Every id of the recipe, in the order of the document."""

@@ -200,14 +200,14 @@ def free_id(recipe: Recipe, wanted: str) -> str:
     return f"{wanted}-{count}"
 
 
-def new_stage(recipe: Recipe, kind: str, **fields: Any) -> Stage:
+def new_stage(recipe: Recipe, kind: str, **fields: Any) -> AnyStage:
     """A stage of a kind with a free id and the kind's own settings."""
     if kind not in KINDS:
         raise RecipeError(say("there is no stage kind “{kind}”", kind=kind))
     model = KINDS[kind]
     data = {"id": free_id(recipe, kind.replace("_", "-"))} | _needed(model) | fields
     data = checked(lambda: model.reconcile(data, fields), model, kind) if "end" not in data else data
-    built: Stage = checked(
+    built: AnyStage = checked(
         lambda: model.model_validate(data), model, say("new stage, “{label}”", label=word(model.LABEL, "stage"))
     )
     return built
