@@ -29,6 +29,11 @@ def place(trace: Trace) -> Array:
 
 def carried(old: Forecast, new: Forecast) -> Forecast:
     """The new forecast with the bands of the old one laid around its curves, outcomes and stage ends."""
+    was_there = {one.branch_id: one for one in old.branches}
+    branches = tuple(
+        carried(was_there[one.branch_id], one) if one.branch_id in was_there else one for one in new.branches
+    )
+    new = replace(new, branches=branches) if branches else new
     if old.bands is None or new.bands is not None:
         return new
     at, was = place(new.trace), place(old.trace)

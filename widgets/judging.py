@@ -53,7 +53,7 @@ class Judging:
 
     def __call__(self, made: Forecast) -> Verdict | None:
         """The verdict on a forecast, None where the recipe names no style we know."""
-        known = known_style(made.recipe.style)
+        known = known_style(made.recipe.style_of(made.branch_id))
         return None if known is None else check(made, known, rules=self.chosen(known))
 
     def chosen(self, known: Style) -> tuple[str, ...] | None:
@@ -74,5 +74,5 @@ class Judging:
 
 def judged(made: Forecast) -> Verdict | None:
     """The verdict by the rule sets that bind any maker, None where the recipe names no style we know."""
-    known = known_style(made.recipe.style)
+    known = known_style(made.recipe.style_of(made.branch_id))
     return check(made, known) if known is not None else None

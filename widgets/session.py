@@ -69,6 +69,8 @@ class Session(QObject):
     """the committed recipe is another"""
     forecastChanged = Signal()
     """`forecast`, `verdict` and `before` are those of `shown`"""
+    laneChanged = Signal()
+    """another lane is looked at: `seen` and `verdict` are its own"""
     bandsChanged = Signal()
     problem = Signal(str)
     """what is wrong with what is shown, a sentence; "" when it is mended"""
@@ -102,7 +104,7 @@ class Session(QObject):
         self._kept = self.forecast
         self._kept_before: Forecast | None = None
         self._merging = False
-        self.verdict = check(self.forecast)
+        self.verdict = check(self.seen)
         self._bands.ask(recipe)
 
     # ---- reading
@@ -116,6 +118,19 @@ class Session(QObject):
     def modified(self) -> bool:
         """True where there is something to save."""
         return not self.stack.isClean()
+
+    @property
+    def lane(self) -> str | None:
+        """Id of the branch that is looked at, None: the main make. It is the one that holds the selected stage."""
+        return next(
+            (branch.id for branch in self.recipe.branches if any(one.id == self.chosen for one in branch.stages)), None
+        )
+
+    @property
+    def seen(self) -> Forecast:
+        """The forecast of the lane that is looked at."""
+        lane = self.lane
+        return next((one for one in self.forecast.branches if one.branch_id == lane), self.forecast)
 
     def march(self, recipe: Recipe) -> Forecast:
         """A forecast of another recipe, without bands; RecipeError where it can't be."""
@@ -171,14 +186,25 @@ class Session(QObject):
 
     def choose(self, stage_id: str) -> None:
         """Select a stage."""
-        if stage_id != self.chosen:
-            self.chosen = stage_id
-            self.chosenChanged.emit(stage_id)
+        if stage_id == self.chosen:
+            return
+        before = self.lane
+        self.chosen = stage_id
+        if self.lane != before:
+            self.verdict = self._check(self.seen)
+            self.laneChanged.emit()
+        self.chosenChanged.emit(stage_id)
+
+    def choose_lane(self, branch_id: str | None) -> None:
+        """Look at a branch, or at the main make: its first stage is selected."""
+        if branch_id != self.lane:
+            lane = self.recipe if branch_id is None else self.recipe.branch(branch_id)
+            self.choose(lane.stages[0].id)
 
     def _put(self, recipe: Recipe) -> None:
         self.recipe = self.shown = recipe
         self.documentChanged.emit(recipe)
-        if recipe.stages and self.chosen not in {stage.id for stage in recipe.stages}:
+        if self.chosen not in {stage.id for lane in recipe.lanes() for stage in lane.stages}:
             self.choose(recipe.stages[0].id)
         self.settle()
         self.committed.emit(recipe)
@@ -197,12 +223,11 @@ class Session(QObject):
         if self.forecast.recipe != self.shown:
             try:
                 new = self._nominal(self.shown)
-                verdict = self._check(new)
             except RecipeError as error:
                 self._say(str(error))
                 return
             self.forecast = carried(self.forecast, new)
-            self.verdict = verdict
+            self.verdict = self._check(self.seen)
             self.bands_stale = True
             self._bands.ask(self.shown)
         if not self.previewing:
@@ -228,7 +253,7 @@ class Session(QObject):
             self.forecast = forecast
             if not self.previewing:
                 self._kept = forecast
-            self.verdict = self._check(forecast)
+            self.verdict = self._check(self.seen)
             self.bands_stale = False
             self.bandsChanged.emit()
 

@@ -24,9 +24,13 @@ class StageWork(QObject):
         super().__init__(parent)
         self._session, self._tell = session, tell
 
+    def _ids(self) -> list[str]:
+        """Stages of the lane that is looked at."""
+        return [stage.id for stage in self._session.recipe.lane(self._session.chosen).stages]
+
     def step(self, by: int) -> None:
-        """Select another stage of the main make."""
-        ids = [stage.id for stage in self._session.recipe.stages]
+        """Select another stage of the lane."""
+        ids = self._ids()
         self._session.choose(ids[min(max(ids.index(self._session.chosen) + by, 0), len(ids) - 1)])
 
     def insert(self, kind: str) -> None:
@@ -37,7 +41,7 @@ class StageWork(QObject):
             return edits.insert(recipe, edits.new_stage(recipe, kind), after_id=chosen)
 
         if self._keep(change, self.tr("Insert {0}").format(wording.kind_name(kind))):
-            ids = [stage.id for stage in self._session.recipe.stages]
+            ids = self._ids()
             self._session.choose(ids[ids.index(chosen) + 1])
 
     def move(self, by: int) -> None:
@@ -50,13 +54,13 @@ class StageWork(QObject):
 
     def split(self) -> None:
         """In two in its middle."""
-        now = next((one for one in self._session.forecast.stages if one.id == self._session.chosen), None)
+        now = next((one for one in self._session.seen.stages if one.id == self._session.chosen), None)
         half = float(round((now.end_min - now.start_min) / 2)) if now is not None else 1.0
         self._keep(lambda recipe: edits.split(recipe, self._session.chosen, half), self.tr("Split stage"))
 
     def remove(self) -> None:
         """Out of the make; its neighbour becomes the selected one."""
-        ids = [stage.id for stage in self._session.recipe.stages]
+        ids = self._ids()
         index = ids.index(self._session.chosen)
         neighbour = ids[index - 1] if index else ids[min(1, len(ids) - 1)]
         gone = self._session.chosen

@@ -27,6 +27,7 @@ from designer.recipe.stages.kinds import KINDS
 from widgets import help_box, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
+from widgets.branch_work import BranchWork
 from widgets.compare.place import ComparePlace
 from widgets.files import FileWork, examples
 from widgets.form.milk_place import MilkPlace
@@ -73,6 +74,7 @@ class Window(QMainWindow):
         self.stages = StageWork(self.session, self.files.tell, self)
         self.variants = Variants(self.session, self.files, self.go, self)
         self.variants.beside.connect(self._put_beside)
+        self.branches = BranchWork(self.session, self.files.tell, self._name_branch, self)
         self.curve = MakeCurve(self.session)
         self.stage_form = StageForm(self.session)
         self.outcomes = OutcomePanel(self.session)
@@ -254,6 +256,7 @@ class Window(QMainWindow):
             Spec("duplicate", "&Duplicate stage", self.stages.duplicate, "", "Ctrl+D"),
             Spec("split", "&Split stage in the middle", self.stages.split, "", "Ctrl+Shift+D"),
             Spec("remove", "&Remove stage", self.stages.remove, "", "Ctrl+Del"),
+            *self.branches.specs(),
             *self.variants.specs(),
             Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents, dialog=True),
             Spec("about", "&About Curdwright", lambda: help_box.about(self), dialog=True),
@@ -287,6 +290,8 @@ class Window(QMainWindow):
         stage.addActions([a["duplicate"], a["split"], a["earlier"], a["move_later"], a["remove"]])
         stage.addSeparator()
         stage.addActions([a["previous"], a["next"]])
+        stage.addSeparator()
+        self.branches.fill(stage, a)
         view = self.menuBar().addMenu(self.tr("&View"))
         view.addActions([a["day"], a["whole"], a["to_stage"], a["zoom_in"], a["zoom_out"]])
         view.addSeparator()
@@ -425,6 +430,10 @@ class Window(QMainWindow):
     def _set_keep(self) -> None:
         self.curve.mode = KEEP
         self.preferences.keep_end = True
+
+    def _name_branch(self) -> None:
+        self.go("design")
+        self.stage_form.name_branch()
 
     def _set_firmness(self, on: bool) -> None:
         self.curve.set_panes(("ph", "moisture", "firmness") if on else ("ph", "moisture"))

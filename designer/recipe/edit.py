@@ -137,14 +137,16 @@ def _edit_given(recipe: Recipe, field: str, part_id: str, changes: dict[str, Any
     raise RecipeError(say("there is no {field} “{part_id}”", field=word(field[:-1], "field"), part_id=part_id))
 
 
-def edit_form(recipe: Recipe, **changes: Any) -> Recipe:
-    """Change the form, or begin one."""
-    return _changed(recipe, "", form=_begun(recipe.form, Form, "form", changes))
+def edit_form(recipe: Recipe, branch: str | None = None, /, **changes: Any) -> Recipe:
+    """Change the form of the main make or of a branch, or begin one."""
+    lane = _lane_named(recipe, branch)
+    return _with_lane(recipe, lane, form=_begun(lane.form, Form, "form", changes))
 
 
-def edit_coat(recipe: Recipe, **changes: Any) -> Recipe:
-    """Change the rind or coat, or begin one."""
-    return _changed(recipe, "", coat=_begun(recipe.coat, Coat, "coat", changes))
+def edit_coat(recipe: Recipe, branch: str | None = None, /, **changes: Any) -> Recipe:
+    """Change the rind or coat of the main make or of a branch, or begin one."""
+    lane = _lane_named(recipe, branch)
+    return _with_lane(recipe, lane, coat=_begun(lane.coat, Coat, "coat", changes))
 
 
 def edit_vat(recipe: Recipe, **changes: Any) -> Recipe:
@@ -161,11 +163,16 @@ def _begun(part: M | None, model: type[M], where: str, changes: dict[str, Any]) 
 
 def edit_branch(recipe: Recipe, branch_id: str, **changes: Any) -> Recipe:
     """Change fields of one branch."""
-    for index, branch in enumerate(recipe.branches):
-        if branch.id == branch_id:
-            new = _changed(branch, say("branch “{name}”", name=branch.name or branch.id), **changes)
-            return _changed(recipe, "", branches=(*recipe.branches[:index], new, *recipe.branches[index + 1 :]))
-    raise RecipeError(say("there is no branch “{branch_id}”", branch_id=branch_id))
+    return _with_lane(recipe, _lane_named(recipe, branch_id), **changes)
+
+
+def _lane_named(recipe: Recipe, branch_id: str | None) -> Lane:
+    for lane in recipe.branches:
+        if lane.id == branch_id:
+            return lane
+    if branch_id is not None:
+        raise RecipeError(say("there is no branch “{branch_id}”", branch_id=branch_id))
+    return recipe
 
 
 _HOMES: dict[type[Model], str] = {MilkSource: "milks", Starter: "starters", Addition: "additions", Branch: "branches"}

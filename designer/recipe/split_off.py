@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from typing import Final, Literal, TypeVar
 
+from designer.language import say
 from designer.recipe.document import Addition, Branch, Form, Recipe, Starter
 from designer.recipe.edit import add, edit_recipe, free_id, new_stage
 from designer.recipe.end import after
@@ -33,7 +34,7 @@ def split_off(recipe: Recipe, after_id: str, of: Of, share_pct: float, name: str
     """
     main = [stage.id for stage in recipe.stages]
     if after_id not in main:
-        raise RecipeError("a branch parts from the main make; choose a stage of it")
+        raise RecipeError(say("a branch parts from the main make; choose a stage of it"))
     branch_id = free_id(recipe, _plain(name) or of)
     index = main.index(after_id)
     if of == "curd":

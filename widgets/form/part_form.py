@@ -26,8 +26,8 @@ def plain_choices(part: Model, meta: FieldMeta) -> list[tuple[Any, str]]:
 
 
 def _is_choice(meta: FieldMeta) -> bool:
-    """A list: choices of its own, or the stages something goes in at."""
-    return meta.shape == "choice" or meta.name == "at"
+    """A list: choices of its own, or the stages something goes in at or parts after."""
+    return meta.shape == "choice" or meta.name in ("at", "after")
 
 
 class PartForm(QWidget):

@@ -5,16 +5,17 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QSignalBlocker, Qt, QTimer, Signal, Slot
-from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from designer.language import word
 from designer.recipe import edit as edits
-from designer.recipe.document import Recipe
+from designer.recipe.document import Recipe, Starter
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
 from designer.recipe.error import RecipeError
 from designer.recipe.field import FieldMeta, field_meta, field_metas
 from designer.recipe.stages.press import Press, PressStep
 from widgets import wording
+from widgets.form.branch_form import BranchForm
 from widgets.form.editors import explained, title, words
 from widgets.form.part_form import LABEL_PX, PartForm
 from widgets.session import Session
@@ -107,6 +108,9 @@ class StageForm(QWidget):
         self._steps.setSpacing(6)
         self._given = QVBoxLayout()
         self._given.setSpacing(6)
+        self._branch = BranchForm(session, self)
+        self._branch.said.connect(self.said)
+        self._branch.hinted.connect(self.hinted)
         for form in (self._end, self._own):
             form.focused.connect(self._explain)
         self._forms: dict[str, PartForm] = {}
@@ -141,6 +145,7 @@ class StageForm(QWidget):
         column.addWidget(self._own)
         column.addLayout(self._steps)
         column.addLayout(self._given)
+        column.addWidget(self._branch)
         column.addStretch(1)
         area = QScrollArea(self)
         area.setWidget(inside)
@@ -156,7 +161,12 @@ class StageForm(QWidget):
     def set_system(self, system: str) -> None:
         """Metric or US units."""
         self.system = system
+        self._branch.system = system
         self.refresh()
+
+    def name_branch(self) -> None:
+        """Put the keyboard into the name of the branch."""
+        self._branch.focus_name()
 
     @property
     def stage(self) -> Any:
@@ -182,7 +192,7 @@ class StageForm(QWidget):
     def refresh(self) -> None:
         """Show the selected stage as it is."""
         recipe = self.session.shown
-        if self.session.chosen not in {stage.id for stage in recipe.stages}:
+        if not any(stage.id == self.session.chosen for lane in recipe.lanes() for stage in lane.stages):
             return
         stage = self.stage
         self._title.setText(wording.stage_name(stage.name, stage.kind).capitalize())
@@ -197,9 +207,10 @@ class StageForm(QWidget):
         self._own.put(stage, self.system, hide=frozenset({"kind"}))
         self._show_steps(stage)
         self._show_given(recipe, stage.id)
+        self._branch.refresh()
 
     def _write_when(self) -> None:
-        forecast = self.session.forecast
+        forecast = self.session.seen
         now = next((one for one in forecast.stages if one.id == self.session.chosen), None)
         if now is None:
             self._when.setText("")
@@ -225,11 +236,12 @@ class StageForm(QWidget):
             form.put(step, self.system, only=only)
 
     def _show_given(self, recipe: Recipe, stage_id: str) -> None:
-        given = [one for one in (*recipe.starters, *recipe.additions) if one.at == stage_id]
+        lane = recipe.lane(stage_id)
+        given = [one for one in (*lane.starters, *lane.additions) if one.at == stage_id]
         self._keep_forms("given", len(given), self._given)
         for index, one in enumerate(given):
             name = one.name or words(getattr(one, "what", None) or one.kind)
-            form = self._form(f"given{index}", self._given, self.tr("Goes in: {0}").format(name))
+            form = self._form(f"given{index}", self._given, self.tr("Goes in: {0}").format(name), removable=True)
             only = [
                 meta.name
                 for meta in field_metas(type(one))
@@ -237,21 +249,32 @@ class StageForm(QWidget):
             ]
             form.put(one, self.system, only=only)
 
-    def _form(self, key: str, column: QVBoxLayout, title: str) -> PartForm:
+    def _form(self, key: str, column: QVBoxLayout, title: str, *, removable: bool = False) -> PartForm:
         form = self._forms.get(key)
         if form is None:
-            head = QLabel(self)
-            head.setFont(dress.font("body", bold=True))
-            head.setWordWrap(True)
+            head = QWidget(self)
+            row = QHBoxLayout(head)
+            row.setContentsMargins(0, 0, 0, 0)
+            label = QLabel(head)
+            label.setFont(dress.font("body", bold=True))
+            label.setWordWrap(True)
+            row.addWidget(label, 1)
             form = PartForm(parent=self)
             form.setProperty("head", head)
+            if removable:
+                button = QPushButton(self.tr("Take out"), head)
+                button.setFlat(True)
+                button.clicked.connect(lambda _=False, key=key: self._take_out(key))
+                row.addWidget(button)
             form.changed.connect(lambda name, value, nudged, key=key: self._part_changed(key, name, value, nudged))
             form.focused.connect(self._explain)
             column.addWidget(head)
             column.addWidget(form)
             self._forms[key] = form
         head = form.property("head")
-        head.setText(title)
+        head.findChild(QLabel).setText(title)
+        for button in head.findChildren(QPushButton):
+            button.setAccessibleName(self.tr("Take out: {0}").format(title))
         return form
 
     def _keep_forms(self, prefix: str, count: int, column: QVBoxLayout) -> None:
@@ -261,6 +284,21 @@ class StageForm(QWidget):
                 column.removeWidget(widget)
                 widget.hide()
                 widget.deleteLater()
+
+    def _given_at(self, key: str) -> Any:
+        """What goes in at the selected stage, by the key of its form."""
+        stage = self.stage
+        lane = self.session.recipe.lane(stage.id)
+        return [one for one in (*lane.starters, *lane.additions) if one.at == stage.id][int(key[len("given") :])]
+
+    def _take_out(self, key: str) -> None:
+        given = self._given_at(key)
+        try:
+            made = edits.take_out(self.session.recipe, given.id)
+        except RecipeError as error:
+            self.said.emit(str(error))
+            return
+        self.session.commit(made, self.tr("Take out"))
 
     # ---- editing
 
@@ -300,8 +338,8 @@ class StageForm(QWidget):
 
             self._keep(form, name, nudged, change)
             return
-        given = [one for one in (*recipe.starters, *recipe.additions) if one.at == stage.id][int(key[5:])]
-        editing = edits.edit_starter if given in recipe.starters else edits.edit_addition
+        given = self._given_at(key)
+        editing = edits.edit_starter if isinstance(given, Starter) else edits.edit_addition
         self._keep(form, name, nudged, lambda: editing(recipe, given.id, **{name: value}))
 
     @Slot(int)
@@ -320,13 +358,13 @@ class StageForm(QWidget):
         self.session.commit(made, self.tr("End of {0}").format(stage.title))
 
     def _begun(self, by: str, stage: Any) -> dict[str, Any]:
-        now = next(one for one in self.session.forecast.stages if one.id == stage.id)
+        now = next(one for one in self.session.seen.stages if one.id == stage.id)
         length = max(float(round(now.end_min - now.start_min)), 1.0)
         if by in ("time", "feel"):
             return {"by": by, "length_min": length}
         low, high, step = END_VALUE_RANGE[by]
         of = OF_FIRST.get(stage.kind, "curd")
-        floc = self.session.forecast.outcomes.get("floc_min")
+        floc = self.session.seen.outcomes.get("floc_min")
         values = {
             "ph": now.values.get("ph", 6.0),
             "temperature": now.values["temperature_c"],

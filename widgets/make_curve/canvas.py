@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QPointF, Qt, Signal, Slot
 from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent, QPainter, QWheelEvent
 from PySide6.QtWidgets import QToolTip, QWidget
 
-from widgets.make_curve import gates, grips, overlay
+from widgets.make_curve import gates, grips, lanes, overlay
 from widgets.make_curve.controls import GripControl
 from widgets.make_curve.drag import LATER, Answer, Drag, nudged
 from widgets.make_curve.frame import Frame
@@ -59,7 +59,8 @@ class MakeCurve(Picture):
         """One slider over each grip in view, in the order of the make."""
         _ = self.frame
         order = {"corner": 0, "inside": 1, "edge": 2}
-        wanted = sorted(self._grips, key=lambda g: (g.index, order[g.place]))
+        number = {frame.lane: frame.number for frame in self.frames}
+        wanted = sorted(self._grips, key=lambda g: (number[g.lane], g.index, order[g.place]))
         seen: set[tuple[str, str, str]] = set()
         last: QWidget | None = None
         for grip in wanted:
@@ -86,8 +87,11 @@ class MakeCurve(Picture):
     def _over(self, painter: QPainter, frame: Frame) -> None:
         grab = self._grab
         dragged = grab.drag.grip if grab is not None and grab.drag is not None else None
-        overlay.paint_grips(painter, frame, self._grips, dragged or self._hot, self._focused)
-        overlay.paint_reading(painter, frame, None if dragged else self._reading)
+        for each in self.frames:
+            own = [grip for grip in self._grips if grip.lane == each.lane]
+            focused = self._focused if self._focused is not None and self._focused.lane == each.lane else None
+            overlay.paint_grips(painter, each, own, dragged or self._hot, focused)
+        overlay.paint_reading(painter, frame, self._read_on(), None if dragged else self._reading)
         at, answer = None, None
         if grab is not None and grab.answer is not None:
             at, answer = grab.at, grab.answer
@@ -100,6 +104,12 @@ class MakeCurve(Picture):
         if at is not None and answer is not None:
             overlay.paint_badge(painter, frame, at, answer.text, answer.note, answer.why, self.width())
 
+    def _read_on(self) -> Frame:
+        """The lane whose values stand at the reading line: the main make until the branch looked at has begun."""
+        seen = self.seen
+        began = self._reading is None or lanes.start_min(seen) <= self._reading
+        return seen if began else self.frame
+
     # ---- pointer
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
@@ -108,25 +118,34 @@ class MakeCurve(Picture):
             return
         at = event.position()
         frame = self.frame
-        found = grips.hit(self._grips, frame, at)
+        found = self.hit(at)
         if found is not None and self.session.trouble:
             # What is drawn is the last make that could be forecast; it is not what would be changed.
             self.said.emit(self.session.trouble)
         elif found is not None:
             self.session.choose(found.stage)
-            self.keep_before(frame.blocks[found.index].start_min)
-            self._grab = Grab(drag=Drag.start(found, self.frame, self.session.recipe, at, self.session.march), at=at)
+            own = self.frame_of(found)
+            self.keep_before(own.blocks[found.index].start_min)
+            self._grab = Grab(drag=Drag.start(found, own, self.session.recipe, at, self.session.march), at=at)
             self.said.emit(self.tr("Shift lets go of round values, Ctrl keeps the end, Esc cancels."))
         elif frame.places.strip.adjusted(0, -6, 0, 6).contains(at):
             self._grab = Grab(strip=True, at=at)
             self._pan_strip(at)
         else:
             self._grab = Grab(pan_from=at.x(), at=at)
-            if at.y() <= frame.places.ribbon.bottom():
-                block = overlay.block_at(frame, frame.axis.minute(at.x()))
-                if block is not None:
-                    self.session.choose(block.id)
+            self._choose_at(at)
         self.update()
+
+    def _choose_at(self, at: QPointF) -> None:
+        """Select the stage under a point; left or right of all stages of a branch, the branch."""
+        lane = lanes.at(self.frames, at.y())
+        if lane is None:
+            return
+        block = overlay.block_at(lane, lane.axis.minute(at.x()))
+        if block is not None:
+            self.session.choose(block.id)
+        elif lane.lane is not None:
+            self.session.choose_lane(lane.lane)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Drag, pan, or read."""
@@ -160,9 +179,10 @@ class MakeCurve(Picture):
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Zoom to a stage; anywhere else, back to the make day."""
-        frame = self.frame
-        block = overlay.block_at(frame, frame.axis.minute(event.position().x()))
-        if frame.places.ribbon.contains(event.position()) and block is not None:
+        at = event.position()
+        frame = lanes.at(self.frames, at.y()) or self.frame
+        block = overlay.block_at(frame, frame.axis.minute(at.x()))
+        if frame.places.ribbon.contains(at) and block is not None:
             self.fit_stage(block.id)
         else:
             self.fit_day()
@@ -209,11 +229,12 @@ class MakeCurve(Picture):
             found = gates.place(frame, mark)
             if found is not None and abs(found[0] - at.x()) < 9 and found[1].rect.contains(at):
                 return mark.sentence()
-        grip = grips.hit(self._grips, frame, at)
+        grip = self.hit(at)
         if grip is not None:
             return f"{grip.label}: {grips.value_text(grip.kind, grip.value, self.system)}"
-        block = overlay.block_at(frame, frame.axis.minute(at.x()))
-        if block is not None and frame.places.top <= at.y() <= frame.places.ribbon.bottom():
+        lane = lanes.at(self.frames, at.y())
+        block = overlay.block_at(lane, frame.axis.minute(at.x())) if lane is not None else None
+        if block is not None:
             text = self.tr("{0}: {1} to {2}, ends by {3}")
             return text.format(
                 block.name, frame.clock_text(block.start_min), frame.clock_text(block.end_min), block.end_text
@@ -222,14 +243,15 @@ class MakeCurve(Picture):
 
     def _hover(self, at: QPointF) -> None:
         frame = self.frame
-        self._hot = grips.hit(self._grips, frame, at)
+        self._hot = self.hit(at)
         inside = frame.axis.left <= at.x() <= frame.axis.right and frame.places.top <= at.y() <= frame.places.bottom
         self._reading = max(frame.axis.minute(at.x()), 0.0) if inside else None
         shape = Qt.CursorShape.ArrowCursor
         if self._hot is not None:
             shape = Qt.CursorShape.SplitHCursor if self._hot.place == "edge" else Qt.CursorShape.SizeVerCursor
         elif inside:
-            shape = Qt.CursorShape.CrossCursor if at.y() > frame.places.ribbon.bottom() else Qt.CursorShape.ArrowCursor
+            reads = lanes.at(self.frames, at.y()) is None
+            shape = Qt.CursorShape.CrossCursor if reads else Qt.CursorShape.ArrowCursor
         if self.cursor().shape() != shape:
             self.setCursor(shape)
         self.update()
@@ -297,7 +319,7 @@ class MakeCurve(Picture):
             self.said.emit(self.session.trouble)
             return
         now = self.grip(*grip.key, grip.place)
-        answer = nudged(self.session.recipe, now, self.frame, steps, mode=self.mode, fine=fine)
+        answer = nudged(self.session.recipe, now, self.frame_of(now), steps, mode=self.mode, fine=fine)
         self._nudge = answer
         if answer.recipe is not None:
             self.session.commit(answer.recipe, self._step_text(now, answer), key=grip.key)

@@ -14,8 +14,10 @@ from designer.forecast import Forecast
 from designer.language import number
 from widgets.make_curve.frame import Frame, Scale
 from widgets.make_curve.gates import Mark
+from widgets.make_curve.lanes import dash
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
 from widgets.make_curve.vat import nice_marks
+from widgets.theme import apply as dress
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,9 +86,11 @@ def scale_keys(pane: str) -> tuple[str, str]:
     return pane, pane + ":right"
 
 
-def ranges(forecast: Forecast, marks: Sequence[Mark]) -> dict[str, tuple[float, float]]:
-    """Low and high of every pane's scales, gates included, rounded outwards so that small edits do not move them."""
-    trace = forecast.trace
+def ranges(lanes: Sequence[Forecast], marks: Sequence[Mark]) -> dict[str, tuple[float, float]]:
+    """Low and high of every pane's scales over all lanes, gates included, rounded outwards so that small edits do not
+    move them."""
+    names = ("ph", "ph_whey", "curd_moisture_pct", "whey_kg_per_100kg", "firmness_pa", "salt_pct")
+    trace = {name: np.concatenate([lane.trace[name] for lane in lanes]) for name in names}
     ends = [end for mark in marks if mark.curve in ("ph", "ph_whey") for end in (mark.row.low, mark.row.high) if end]
     ph = np.concatenate((trace["ph"], trace["ph_whey"], ends))
     moisture, whey = trace["curd_moisture_pct"], trace["whey_kg_per_100kg"]
@@ -111,8 +115,8 @@ def paint_ground(painter: QPainter, frame: Frame, pane: Pane) -> None:
         _right_marks(painter, frame, right, rect, pane)
 
 
-def paint_pane(painter: QPainter, frame: Frame, pane: Pane) -> None:
-    """Stage lines, bands, the line before the last edit, curves."""
+def paint_pane(painter: QPainter, frame: Frame, pane: Pane, others: Sequence[Frame] = ()) -> None:
+    """Stage lines, bands, the line before the last edit, curves; of other lanes thin ones, broken and named."""
     rect = frame.places.panes[pane.key]
     left, right = (frame.scales[key] for key in scale_keys(pane.key))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
@@ -128,11 +132,54 @@ def paint_pane(painter: QPainter, frame: Frame, pane: Pane) -> None:
     if frame.before is not None:
         for curve in pane.curves:
             _before(painter, frame, frame.before, curve, right if curve.right else left, rect)
+    named = _others(painter, pane, left, others)
     for curve in reversed(pane.curves):
         kept = pick[_drawn(frame, frame.forecast, curve)[pick]]
         scale = right if curve.right else left
         _draw(painter, frame, curve, x_all[kept], scale.ys(trace[curve.column][kept]))
+    _name_lanes(painter, named, rect)
     painter.restore()
+
+
+Named = list[tuple[Frame, float, float]]
+"""Lanes with the pixel at which their curve ends or leaves the view."""
+
+
+def _others(painter: QPainter, pane: Pane, scale: Scale, others: Sequence[Frame]) -> Named:
+    """The first curve of the pane in the lanes that are not looked at."""
+    curve, rect = pane.curves[0], scale.rect
+    named: Named = []
+    for frame in others:
+        trace, axis = frame.forecast.trace, frame.axis
+        x = axis.left + (trace.time_min - axis.start_min) * axis.px_per_min
+        pick = thinned(x, frame.edges, frame.left_px, rect.right(), 3.0)
+        pick = pick[_drawn(frame, frame.forecast, curve)[pick]]
+        if len(pick) < 2 or x[pick[0]] > rect.right() or x[pick[-1]] < rect.left():
+            continue
+        pen = QPen(frame.colour(curve.colour), 1.0, Qt.PenStyle.CustomDashLine, Qt.PenCapStyle.FlatCap)
+        pen.setDashPattern(dash(frame.number))
+        painter.setPen(pen)
+        ys = scale.ys(trace[curve.column][pick])
+        painter.drawPolyline(polygon(x[pick], ys))
+        end = min(float(x[pick[-1]]), rect.right())
+        named.append((frame, end, float(np.interp(end, x[pick], ys))))
+    return named
+
+
+def _name_lanes(painter: QPainter, named: Named, rect: QRectF) -> None:
+    """Each lane's name at the end of its curve, above it or below, where nothing else stands."""
+    taken: list[QRectF] = []
+    for frame, x, y in named:
+        wide, tall = dress.width(frame.name, "note"), frame.fonts.note_metrics.height()
+        for top in (y - tall - 2, y + 2, y - 2 * tall, y + tall):
+            box = QRectF(x - wide - 5, top, wide, tall)
+            if rect.contains(box) and not any(box.intersects(other) for other in taken):
+                taken.append(box)
+                painter.fillRect(box.adjusted(-2, 1, 2, -1), frame.colour("paper", 0.8))
+                painter.setFont(frame.fonts.note)
+                painter.setPen(frame.colour("ink"))
+                painter.drawText(box, Qt.AlignmentFlag.AlignCenter, frame.name)
+                break
 
 
 def _draw(painter: QPainter, frame: Frame, curve: Curve, x: Array, y: Array) -> None:

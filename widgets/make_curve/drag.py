@@ -82,7 +82,7 @@ def reach(recipe: Recipe, block: Block, forecast: Forecast, march: March) -> Rea
     never = low if float(block.value or 0.0) < first else high
     end = stage.end.model_copy(update={"value": never})
     try:
-        onward = march(edit(recipe, block.id, end=end))
+        onward = march(edit(recipe, block.id, end=end)).lane(forecast.branch_id)
     except RecipeError:
         return None
     inside = onward.trace.stage == block.index

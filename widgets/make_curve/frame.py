@@ -5,7 +5,7 @@ A Frame is built once per repaint and read by every painter; nothing in it chang
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final
 
@@ -15,6 +15,7 @@ from PySide6.QtCore import QCoreApplication, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF
 
 from designer.forecast import Forecast
+from designer.judge.moments import own_stages
 from designer.language import number
 from widgets import wording
 from widgets.make_curve.axis import TimeAxis
@@ -51,7 +52,7 @@ class Block:
     end_c: float
     """temperature at the end [°C]"""
     phase: str
-    """what is in the vat: "milk", "gel", "whey" (curd under whey), "bare" (drained curd) or "cheese" """
+    """what there is: "milk", "gel", "whey" (curd under it), "bare" (drained curd), "cheese", "drawn" whey or "cream" """
     grain_mm: float
     """size the curd was last cut to"""
 
@@ -85,13 +86,17 @@ def end_text(end: Any, length_min: float, system: str) -> str:
     return QCoreApplication.translate("Ends", "{0} % whey off").format(number(value, ".0f"))
 
 
-def phases(kinds: Iterable[str]) -> list[str]:
-    """What is there in each stage of a make, by the kinds of its stages; a cheese stays a cheese."""
+def phases(kinds: Iterable[str], *, begins: str = "milk") -> list[str]:
+    """What is there in each stage of a lane, by the kinds of its stages; a cheese stays a cheese.
+
+    `begins` is what there is before: "milk", "drawn" whey, "cream", or the phase at which curd left the main make.
+    """
     made = []
-    moulded = False
+    moulded = begins == "cheese"
+    first = begins if begins in ("milk", "drawn", "cream") else "bare" if begins == "bare" else "whey"
     for kind in kinds:
         if kind in MILK_KINDS and not moulded:
-            made.append("milk")
+            made.append(first)
         elif kind in GEL_KINDS and not moulded:
             made.append("gel")
         elif kind in WHEY_KINDS and not moulded:
@@ -104,11 +109,22 @@ def phases(kinds: Iterable[str]) -> list[str]:
     return made
 
 
+def lane_phases(forecast: Forecast) -> list[str]:
+    """What is there in each stage of the lane of a forecast; of a branch of curd that goes on from the main make."""
+    main = phases(stage.kind for stage in forecast.recipe.stages)
+    if forecast.branch_id is None:
+        return main
+    branch = forecast.recipe.branch(forecast.branch_id)
+    parted = next(phase for stage, phase in zip(forecast.recipe.stages, main, strict=True) if stage.id == branch.after)
+    begins = {"whey": "drawn", "cream": "cream"}.get(branch.of, parted)
+    return phases((stage.kind for stage in branch.stages), begins=begins)
+
+
 def blocks(forecast: Forecast, system: str) -> tuple[Block, ...]:
     """The stages of a forecast as blocks, in order."""
-    written = {stage.id: stage for stage in forecast.recipe.stages}
+    written = {stage.id: stage for stage in own_stages(forecast)}
     made = []
-    held = phases(stage.kind for stage in forecast.stages)
+    held = lane_phases(forecast)
     grain_mm = 12.0
     for index, stage in enumerate(forecast.stages):
         end = written[stage.id].end
@@ -158,6 +174,8 @@ class Places:
     panes: Mapping[str, QRectF]
     axis: QRectF
     strip: QRectF
+    lanes: tuple[tuple[QRectF, QRectF], ...] = ()
+    """of each branch: where its vat and its ribbon stand"""
 
     @property
     def top(self) -> float:
@@ -172,30 +190,43 @@ class Places:
 
 GUTTER_LEFT: Final = 56.0
 GUTTER_RIGHT: Final = 46.0
+LANE_GAP: Final = 6.0
+LANE_SHARE: Final = 0.48
+"""Height of a branch's vat, of that of the main make."""
 
 
-def places(width: float, height: float, panes: tuple[str, ...], line_px: float) -> Places:
-    """Divide a widget: vat, stage ribbon, panes, time axis, strip of the whole make. `line_px` is a line of text."""
+def places(width: float, height: float, panes: tuple[str, ...], line_px: float, branches: int = 0) -> Places:
+    """Divide a widget: vat, stage ribbon, branches, panes, time axis, strip of the whole make.
+
+    `line_px` is the height of a line of text.
+    """
     head = line_px + 10
     strip, axis = 20.0, 2 * line_px + 9
     ribbon = 2 * line_px + 28
     left, inner = GUTTER_LEFT, width - GUTTER_LEFT - GUTTER_RIGHT
-    free = height - head - 4 - ribbon - axis - strip - len(panes) * head - 8
-    vat_share = 1.0 / (1.0 + 0.52 * len(panes))
+    slim = max(line_px + 8, 24.0)
+    free = height - head - 4 - ribbon - axis - strip - len(panes) * head - 8 - branches * (slim + LANE_GAP)
+    vat_share = 1.0 / (1.0 + 0.52 * len(panes) + LANE_SHARE * branches)
     vat_height = max(free * vat_share, 60.0)
-    pane_height = max((free - vat_height) / max(len(panes), 1), 30.0)
+    lane_height = max(LANE_SHARE * vat_height, 34.0)
+    pane_height = max((free - vat_height - branches * lane_height) / max(len(panes), 1), 30.0)
     y = head + 4
     vat = QRectF(left, y, inner, vat_height)
     y += vat_height
     ribbon_rect = QRectF(left, y, inner, ribbon)
     y += ribbon
+    lanes = []
+    for _ in range(branches):
+        y += LANE_GAP
+        lanes.append((QRectF(left, y, inner, lane_height), QRectF(left, y + lane_height, inner, slim)))
+        y += lane_height + slim
     made: dict[str, QRectF] = {}
     for name in panes:
         y += head
         made[name] = QRectF(left, y, inner, pane_height)
         y += pane_height
     axis_rect = QRectF(left, y, inner, axis)
-    return Places(vat, ribbon_rect, made, axis_rect, QRectF(left, y + axis, inner, strip - 6))
+    return Places(vat, ribbon_rect, made, axis_rect, QRectF(left, y + axis, inner, strip - 6), tuple(lanes))
 
 
 @dataclass(frozen=True, slots=True)
@@ -238,7 +269,7 @@ class Fonts:
 
 @dataclass(frozen=True, slots=True)
 class Frame:
-    """Everything the painters read."""
+    """Everything the painters read of one lane: the main make, or a branch with a smaller vat of its own."""
 
     forecast: Forecast
     before: Forecast | None
@@ -266,6 +297,20 @@ class Frame:
     memo: dict[object, Any] = field(default_factory=dict)
     """what several painters need, worked out once a frame"""
     edges: NDArray[np.bool_] = field(default_factory=lambda: np.zeros(0, dtype=bool))
+    name: str = ""
+    """of the lane"""
+    number: int = 0
+    """of the lane: 0 the main make"""
+
+    @property
+    def lane(self) -> str | None:
+        """Id of the branch, None: the main make."""
+        return self.forecast.branch_id
+
+    @property
+    def stages(self) -> Sequence[Any]:
+        """The stages of this lane as written, also those the forecast has not come to."""
+        return own_stages(self.forecast)
 
     @property
     def left_px(self) -> float:

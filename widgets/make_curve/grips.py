@@ -50,6 +50,8 @@ class Grip:
     """pill of an inside grip; empty for the others"""
     text: str = ""
     """what the pill says"""
+    lane: str | None = None
+    """branch it belongs to, None: the main make"""
 
     @property
     def key(self) -> tuple[str, str]:
@@ -71,15 +73,15 @@ def of_frame(frame: Frame) -> tuple[Grip, ...]:
     """Every grip in view, edges first."""
     made: list[Grip] = []
     for block in frame.blocks:
-        stage = frame.forecast.recipe.stages[block.index]
+        stage = frame.stages[block.index]
         x = frame.axis.x(block.end_min)
         if frame.axis.left - 1 <= x <= frame.axis.right + 1:
             made.append(_edge(frame, block, stage, x))
             made.extend(_corners(frame, block, stage, x))
     taken: list[QRectF] = []
     for block in frame.blocks:
-        made.extend(_pills(frame, block, frame.forecast.recipe.stages[block.index], taken))
-    return tuple(made)
+        made.extend(_pills(frame, block, frame.stages[block.index], taken))
+    return tuple(made) if frame.lane is None else tuple(replace(grip, lane=frame.lane) for grip in made)
 
 
 def _edge(frame: Frame, block: Block, stage: Any, x: float) -> Grip:

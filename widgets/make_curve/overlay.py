@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
@@ -13,9 +15,7 @@ from widgets.make_curve.grips import Grip, value_text
 from widgets.theme import apply as dress
 
 
-def paint_grips(
-    painter: QPainter, frame: Frame, grips: tuple[Grip, ...], hot: Grip | None, focused: Grip | None
-) -> None:
+def paint_grips(painter: QPainter, frame: Frame, grips: Sequence[Grip], hot: Grip | None, focused: Grip | None) -> None:
     """Every grip, quiet; the one under the pointer or with the keyboard's focus, strong."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     for grip in grips:
@@ -106,7 +106,7 @@ def _pill(painter: QPainter, frame: Frame, grip: Grip, strong: bool) -> None:
     painter.drawText(grip.box, Qt.AlignmentFlag.AlignCenter, grip.text)
 
 
-def paint_corner_words(painter: QPainter, frame: Frame, grips: tuple[Grip, ...]) -> None:
+def paint_corner_words(painter: QPainter, frame: Frame, grips: Sequence[Grip]) -> None:
     """The temperature at the corners that are set, where it is another than the last written and there is room."""
     painter.setFont(frame.fonts.note)
     painter.setPen(frame.colour("temperature"))
@@ -131,11 +131,13 @@ def paint_corner_words(painter: QPainter, frame: Frame, grips: tuple[Grip, ...])
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
 
 
-def paint_reading(painter: QPainter, frame: Frame, minute: float | None) -> None:
-    """The reading line through all panes, and in each pane's head line every value there."""
+def paint_reading(painter: QPainter, frame: Frame, read: Frame, minute: float | None) -> None:
+    """The reading line through all panes, and in each pane's head line every value there, of the lane `read`."""
     if minute is None:
         return
-    paint_heads(painter, frame, minute)
+    for key in frame.places.panes:
+        paint_head(painter, read, PANES[key], minute)
+    _vat_head(painter, frame, read, minute)
     x = frame.axis.x(minute)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(QPen(frame.colour("ink", 0.75), 1.0))
@@ -157,11 +159,11 @@ def paint_reading(painter: QPainter, frame: Frame, minute: float | None) -> None
     painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
 
 
-def paint_heads(painter: QPainter, frame: Frame, minute: float | None) -> None:
-    """The lines over the panes: what is drawn (no minute), or the values at a minute."""
+def paint_heads(painter: QPainter, frame: Frame) -> None:
+    """The lines over the panes: what is drawn."""
     for key in frame.places.panes:
-        paint_head(painter, frame, PANES[key], minute)
-    _vat_head(painter, frame, minute)
+        paint_head(painter, frame, PANES[key], None)
+    _vat_head(painter, frame, frame, None)
 
 
 def block_at(frame: Frame, minute: float) -> Block | None:
@@ -169,8 +171,8 @@ def block_at(frame: Frame, minute: float) -> Block | None:
     return next((block for block in frame.blocks if block.start_min <= minute < block.end_min), None)
 
 
-def _vat_head(painter: QPainter, frame: Frame, minute: float | None) -> None:
-    """The line over the vat: temperature and what is in it."""
+def _vat_head(painter: QPainter, frame: Frame, read: Frame, minute: float | None) -> None:
+    """The line over the vat: temperature and what is in it, of the lane `read`."""
     tr = QCoreApplication.translate
     rect = frame.places.vat
     base = rect.top() - 8
@@ -185,8 +187,10 @@ def _vat_head(painter: QPainter, frame: Frame, minute: float | None) -> None:
         words.append((title, False))
     else:
         x += metrics.horizontalAdvance(title) + 16
-        trace = frame.forecast.trace
-        block = block_at(frame, minute)
+        trace = read.forecast.trace
+        block = block_at(read, minute)
+        if read.lane is not None:
+            words.append((read.name, True))
         curd, whey = trace.at("curd_kg_per_100kg", minute), trace.at("whey_in_vat_kg_per_100kg", minute)
         off = trace.at("whey_kg_per_100kg", minute)
         words.append((wording.figure("temperature_c", trace.at("temperature_c", minute), frame.system), True))

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Slot
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Slot
 from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from designer.forecast import Forecast
-from widgets.make_curve import curves, gates, grips, overlay, ribbon, vat
+from widgets.make_curve import curves, gates, grips, lanes, overlay, ribbon, vat
 from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
 from widgets.session import Session
@@ -34,11 +34,12 @@ class Picture(QWidget):
         self._axis = TimeAxis(0.0, 1.0, 0.0, 60.0, 60.0)
         self._fit = "day"
         self._ranges: dict[str, tuple[float, float]] = {}
-        self._enlarged = 1
+        self._enlarged: dict[str | None, int] = {}
         self._full_kg = 100.0
-        self._words: dict[str, str] = {}
+        self._words: dict[str | None, dict[str, str]] = {}
         self._kept: tuple[QPixmap, float] | None = None
         self._frame: Frame | None = None
+        self._branches: tuple[Frame, ...] = ()
         self._grips: tuple[grips.Grip, ...] = ()
         self._still: QPixmap | None = None
         self._ground: QPixmap | None = None
@@ -48,17 +49,42 @@ class Picture(QWidget):
         session.forecastChanged.connect(self._forecast_changed)
         session.bandsChanged.connect(self._bands_changed)
         session.chosenChanged.connect(self._restill)
+        session.laneChanged.connect(self._restill)
         self._forecast_changed()
 
     # ---- what others may ask
 
     @property
     def frame(self) -> Frame:
-        """What is drawn now."""
+        """What is drawn now of the main make."""
         if self._frame is None:
             self._frame = self._built()
-            self._grips = grips.of_frame(self._frame)
+            self._branches = tuple(lanes.branch_frames(self._frame, self._spans(), self._enlarged_branches()))
+            self._grips = tuple(grip for frame in (self._frame, *self._branches) for grip in grips.of_frame(frame))
         return self._frame
+
+    @property
+    def frames(self) -> tuple[Frame, ...]:
+        """What is drawn now: the main make and its branches."""
+        return (self.frame, *self._branches)
+
+    @property
+    def seen(self) -> Frame:
+        """The lane that is looked at."""
+        return self.of_lane(self.session.lane)
+
+    def of_lane(self, lane: str | None) -> Frame:
+        """The frame of a lane; of the main make where there is no such branch."""
+        return next((frame for frame in self.frames if frame.lane == lane), self.frame)
+
+    def frame_of(self, grip: grips.Grip) -> Frame:
+        """The frame a grip belongs to."""
+        return self.of_lane(grip.lane)
+
+    def hit(self, at: QPointF) -> grips.Grip | None:
+        """The grip under a point."""
+        frame = lanes.at(self.frames, at.y()) or self.frame
+        return grips.hit(tuple(grip for grip in self._grips if grip.lane == frame.lane), frame, at)
 
     def grip(self, stage: str, field: str, place: str) -> grips.Grip:
         """The grip of a setting; KeyError if it is not in view."""
@@ -83,7 +109,7 @@ class Picture(QWidget):
     def fit_day(self) -> None:
         """Show the work at the vat, from milk to into the press."""
         self._fit = "day"
-        self._show(0.0, make_day_end(self.frame.blocks))
+        self._show(0.0, max(make_day_end(frame.blocks) for frame in self.frames))
 
     def fit_whole(self) -> None:
         """Show the whole make."""
@@ -92,7 +118,9 @@ class Picture(QWidget):
 
     def fit_stage(self, stage_id: str) -> None:
         """Show one stage with a little on both sides."""
-        block = next(block for block in self.frame.blocks if block.id == stage_id)
+        block = next((block for frame in self.frames for block in frame.blocks if block.id == stage_id), None)
+        if block is None:
+            return  # the forecast has not come to it
         margin = 0.15 * block.length_min
         self._fit = "free"
         self._show(block.start_min - margin, block.end_min + margin)
@@ -119,7 +147,15 @@ class Picture(QWidget):
         self._settled()
 
     def _places(self) -> Places:
-        return places(self.width(), self.height(), self.panes, QFontMetricsF(dress.font("note")).height())
+        line_px = QFontMetricsF(dress.font("note")).height()
+        return places(self.width(), self.height(), self.panes, line_px, len(self.session.forecast.branches))
+
+    def _spans(self) -> dict[str, tuple[float, float]]:
+        """Temperatures of each branch, low and high."""
+        return {key.split(":")[1]: span for key, span in self._ranges.items() if key.startswith("temperature:")}
+
+    def _enlarged_branches(self) -> dict[str, int]:
+        return {lane: times for lane, times in self._enlarged.items() if lane is not None}
 
     def _built(self) -> Frame:
         session = self.session
@@ -149,21 +185,24 @@ class Picture(QWidget):
             bands_stale=session.bands_stale,
             moving=session.previewing,
             pixel_ratio=self.devicePixelRatioF(),
-            enlarged=self._enlarged,
+            enlarged=self._enlarged.get(None, 1),
             full_kg=self._full_kg,
             from_px=self._kept[1] if self._kept is not None and session.previewing else 0.0,
             gates=gates.marks(session.verdict),
             edges=edges_of(forecast),
+            name=lanes.name_of(forecast.recipe),
         )
 
     def _settle_scales(self, forecast: Forecast) -> None:
         """Scales and length of the axis; held still while something is dragged."""
-        trace = forecast.trace
-        self._ranges = curves.ranges(forecast, gates.marks(self.session.verdict))
-        self._enlarged = vat.enlargement(forecast)
+        self._ranges = curves.ranges(forecast.lanes, gates.marks(self.session.verdict))
         self._full_kg = vat.fullest_kg(forecast)
-        self._ranges["temperature"] = (float(trace["temperature_c"].min()), float(trace["temperature_c"].max()))
-        self._axis = self._axis.grown(max(forecast.stages[-1].end_min, 1.0))
+        self._enlarged = {lane.branch_id: vat.enlargement(lane, self._full_kg) for lane in forecast.lanes}
+        for lane in forecast.lanes:
+            warmth = lane.trace["temperature_c"]
+            key = "temperature" if lane.branch_id is None else f"temperature:{lane.branch_id}"
+            self._ranges[key] = (float(warmth.min()), float(warmth.max()))
+        self._axis = self._axis.grown(max(1.0, *(lane.stages[-1].end_min for lane in forecast.lanes)))
 
     def _changed(self) -> None:
         self._frame = None
@@ -180,7 +219,8 @@ class Picture(QWidget):
             self._settle_scales(self.session.forecast)
             self._frame = None
             if self._fit == "day":
-                self._axis = self._axis.shown(0.0, make_day_end(blocks(self.session.forecast, self.system)))
+                ends = [make_day_end(blocks(lane, self.system)) for lane in self.session.forecast.lanes]
+                self._axis = self._axis.shown(0.0, max(ends))
             elif self._fit == "whole":
                 self._axis = self._axis.shown(0.0, self._axis.whole_min)
         self._changed()
@@ -256,6 +296,7 @@ class Picture(QWidget):
             frame.axis,
             frame.places.vat,
             self.panes,
+            len(self._branches),
             tuple(self._ranges.items()),
             frame.colours.name,
             self.system,
@@ -272,11 +313,12 @@ class Picture(QWidget):
         return self._ground
 
     def _paint_ground(self, painter: QPainter, frame: Frame) -> None:
-        vat.paint_scale(painter, frame)
+        for each in self.frames:
+            vat.paint_scale(painter, each)
         for key in frame.places.panes:
             curves.paint_ground(painter, frame, curves.PANES[key])
         ribbon.paint_axis(painter, frame)
-        overlay.paint_heads(painter, frame, None)
+        overlay.paint_heads(painter, frame)
 
     def keep_before(self, minute: float | None) -> None:
         """From now on nothing before this minute changes (a stage is being dragged); None: anything may."""
@@ -297,14 +339,22 @@ class Picture(QWidget):
 
     def _paint_still(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
         painter.drawPixmap(0, 0, ground)
-        vat.paint_vat(painter, frame)
-        pills = [grip.box for grip in self._grips if grip.place == "inside"]
-        self._words = vat.content_words(painter, frame, pills, self._words)
-        ribbon.paint_ribbon(painter, frame)
+        for each in self.frames:
+            pills = [grip.box for grip in self._grips if grip.place == "inside" and grip.lane == each.lane]
+            each.memo["pills"] = pills
+            vat.paint_vat(painter, each)
+            owners = self._words.get(each.lane, {})
+            self._words[each.lane] = vat.content_words(painter, each, pills, owners)
+            ribbon.paint_ribbon(painter, each)
+        for branch in self._branches:
+            lanes.paint_parting(painter, frame, branch)
+            lanes.paint_head(painter, branch)
+        seen = self.seen
         for key in frame.places.panes:
-            curves.paint_pane(painter, frame, curves.PANES[key])
+            curves.paint_pane(painter, seen, curves.PANES[key], [each for each in self.frames if each is not seen])
         ribbon.paint_midnights(painter, frame)
         gates.paint_gates(painter, frame)
         if not frame.from_px:
             ribbon.paint_strip(painter, frame)
-        overlay.paint_corner_words(painter, frame, self._grips)
+        for each in self.frames:
+            overlay.paint_corner_words(painter, each, [grip for grip in self._grips if grip.lane == each.lane])

@@ -48,6 +48,9 @@ def _ground(frame: Frame, block: Block) -> str:
 def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
     strong, note = frame.fonts.strong_metrics, frame.fonts.note_metrics
     ink = QColor(frame.colours.ink)
+    if box.height() < strong.height() + note.height():
+        _one_line(painter, frame, block, box)
+        return
     room = int(box.width()) - 8
     name = dress.fitted(block.name, "note", room, bold=True)
     name_wide = dress.width(block.name, "note", bold=True)
@@ -75,6 +78,25 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         upright = QRectF(-box.height() / 2, -box.width() / 2, box.height(), box.width())
         painter.drawText(upright, Qt.AlignmentFlag.AlignCenter, name)
         painter.restore()
+
+
+def _one_line(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
+    """Name and end side by side where a ribbon is slim; the name alone, or nothing, where there is no room."""
+    room = box.width() - 8
+    end = ("\u25c7 " if block.state else "") + block.end_text
+    name_wide, end_wide = dress.width(block.name, "note", bold=True), dress.width(end, "note")
+    if room < min(name_wide, 30.0):
+        return
+    both = name_wide + 8 + end_wide <= room
+    left = box.left() + 4 + ((room - name_wide - 8 - end_wide) / 2 if both else max(room - name_wide, 0.0) / 2)
+    base = box.center().y() + frame.fonts.strong_metrics.ascent() / 2 - 1
+    painter.setFont(frame.fonts.strong)
+    painter.setPen(QColor(frame.colours.ink))
+    painter.drawText(QPointF(left, base), dress.fitted(block.name, "note", room, bold=True))
+    if both:
+        painter.setFont(frame.fonts.note)
+        painter.setPen(QColor(frame.colours.ink if block.id == frame.chosen else frame.colours.soft))
+        painter.drawText(QPointF(left + name_wide + 8, base), end)
 
 
 def paint_axis(painter: QPainter, frame: Frame) -> None:

@@ -17,17 +17,21 @@ from designer.forecast import Forecast
 from designer.language import number
 from widgets import wording
 from widgets.make_curve import texture
-from widgets.make_curve.frame import OUT, Block, Frame, Scale, phases
+from widgets.make_curve.frame import OUT, Block, Frame, Scale, lane_phases
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
 from widgets.theme import apply as dress
 from widgets.theme.colour import mix
 
 
-def temperature_scale(rect: QRectF, lows: float, highs: float) -> Scale:
-    """A scale from well below the coldest to a little above the warmest, so that the vat always has a body."""
+def temperature_scale(rect: QRectF, lows: float, highs: float, head_px: float = 0.0) -> Scale:
+    """A scale from well below the coldest to a little above the warmest, so that the vat always has a body.
+
+    `head_px` is kept free above the warmest.
+    """
     spread = max(highs - lows, 12.0)
-    low = lows - 0.55 * spread
-    return Scale(rect, max(low, min(0.0, lows - 4.0)), highs + 0.13 * spread)
+    low = max(lows - 0.55 * spread, min(0.0, lows - 4.0))
+    body = max(rect.height() - head_px, 1.0)
+    return Scale(rect, low, max(highs + 0.13 * spread, low + (highs - low) * rect.height() / body))
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,19 +46,38 @@ class Content:
     """where it is drawn so"""
 
 
-def enlargement(forecast: Forecast) -> int:
-    """How many times as large the curd can be drawn once it is out of the whey."""
+LARGER = (1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20)
+"""How many times as large curd may be drawn."""
+
+
+def weights(forecast: Forecast) -> NDArray[np.float64]:
+    """Kilograms of the first milk behind a kilogram of the lane, at each point of its trace, shape (n,).
+
+    The main make gets lighter where curd or cream leaves it; whey that leaves counts as run off already.
+    """
     trace = forecast.trace
+    if forecast.branch_id is not None:
+        return np.full(len(trace.time_min), forecast.weight)
+    out = np.ones(len(trace.time_min))
+    index = {stage.id: at for at, stage in enumerate(forecast.recipe.stages)}
+    for branch, own in zip(forecast.recipe.branches, forecast.branches, strict=True):
+        if branch.of != "whey":
+            out[trace.stage > index[branch.after]] -= own.weight
+    return out
+
+
+def enlargement(forecast: Forecast, full_kg: float = 100.0) -> int:
+    """How many times as large the curd can be drawn once it is out of the whey."""
     bare = _bare(forecast)
     if not np.any(bare):
         return 1
-    most = float(np.max(trace["curd_kg_per_100kg"][bare]))
-    return int(min(6.0, max(1.0, np.floor(62.0 / max(most, 1.0)))))
+    most = float(np.max((forecast.trace["curd_kg_per_100kg"] * weights(forecast))[bare])) / full_kg * 100.0
+    return max((times for times in LARGER if times * most <= 62.0), default=1)
 
 
 def _bare(forecast: Forecast) -> NDArray[np.bool_]:
     """Where in the trace the curd is out of the vat, shape (n,)."""
-    out = np.array([phase in OUT for phase in phases(stage.kind for stage in forecast.recipe.stages)])
+    out = np.array([phase in OUT for phase in lane_phases(forecast)])
     return np.asarray(out[forecast.trace.stage])
 
 
@@ -62,14 +85,14 @@ def fullest_kg(forecast: Forecast) -> float:
     """The most that is ever in the vat [kg per 100 kg milk]: more than 100 where wash water comes on top."""
     inside = ~_bare(forecast)
     held = forecast.trace["curd_kg_per_100kg"] + forecast.trace["whey_in_vat_kg_per_100kg"]
-    return max(100.0, float(np.max(held[inside]))) if np.any(inside) else 100.0
+    return max(100.0, float(np.max((held * weights(forecast))[inside]))) if np.any(inside) else 100.0
 
 
 def content(forecast: Forecast, enlarged: int, full_kg: float) -> Content:
-    """The vat's content to scale, the curd `enlarged` once out of the whey."""
+    """The vat's content to scale, of the first milk, the curd `enlarged` once out of the whey."""
     trace = forecast.trace
     bare = _bare(forecast)
-    times = np.where(bare, enlarged, 1) / full_kg
+    times = np.where(bare, enlarged, 1) * weights(forecast) / full_kg
     share = np.clip(trace["curd_kg_per_100kg"] * times, 0.0, 1.0)
     return Content(share, np.clip(share + trace["whey_in_vat_kg_per_100kg"] * times, 0.0, 1.0), bare)
 
@@ -85,8 +108,10 @@ def _content(frame: Frame) -> Content:
 def brush_of(frame: Frame, block: Block) -> QBrush:
     """How the curd of a stage is filled."""
     c, ratio = frame.colours, frame.pixel_ratio
-    if block.phase == "milk":
+    if block.phase in ("milk", "cream"):
         return QBrush(dress.ink(c.milk))
+    if block.phase == "drawn":
+        return QBrush(dress.ink(c.whey))
     if block.phase == "gel":
         gel = QLinearGradient(QPointF(frame.axis.x(block.start_min), 0), QPointF(frame.axis.x(block.end_min), 0))
         floc = frame.forecast.outcomes.get("floc_min")
@@ -194,6 +219,9 @@ def _enlarged(painter: QPainter, frame: Frame, held: Content) -> None:
         f"\u00d7 {frame.enlarged}",
     ):
         right = x + metrics.horizontalAdvance(text)
+        words = QRectF(x, level - 7 - metrics.ascent(), right - x, metrics.height())
+        if any(pill.intersects(words) for pill in frame.memo.get("pills", ())):
+            continue
         line_there = frame.temperature.y(trace.at("temperature_c", frame.axis.minute(right)))
         if right < rect.right() - 4 and line_there < level - 7 - metrics.ascent():
             painter.setFont(frame.fonts.note)
@@ -283,6 +311,8 @@ def _words_of(phase: str, curd: float, whey: float) -> list[tuple[str, float, fl
         return [(tr("Vat", "curd"), curd, 0.0), (tr("Vat", "whey"), whey, curd)]
     word = {
         "milk": tr("Vat", "milk"),
+        "cream": tr("Vat", "cream"),
+        "drawn": tr("Vat", "whey"),
         "gel": tr("Vat", "gel"),
         "bare": tr("Vat", "drained curd"),
         "cheese": tr("Vat", "cheese"),
@@ -293,6 +323,15 @@ def _words_of(phase: str, curd: float, whey: float) -> list[tuple[str, float, fl
 def line(colour: QColor, width: float) -> QPen:
     """A pen for long lines: flat ends and bevelled joins, the quickest Qt draws."""
     return QPen(colour, width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap, Qt.PenJoinStyle.BevelJoin)
+
+
+def level_y(frame: Frame, minute: float) -> float:
+    """Pixel of the top of what is in the vat just after a minute."""
+    held = _content(frame)
+    index = min(int(np.searchsorted(frame.forecast.trace.time_min, minute, side="right")), len(held.whey) - 1)
+    top = frame.temperature.y(float(frame.forecast.trace["temperature_c"][index]))
+    floor = frame.places.vat.bottom()
+    return float(floor - (floor - top) * held.whey[index])
 
 
 def silhouette(frame: Frame) -> QPainterPath:

@@ -108,6 +108,7 @@ class CheckPlace(QWidget):
         column_.addWidget(self.tree, 1)
         session.forecastChanged.connect(self._maybe)
         session.bandsChanged.connect(self._maybe)
+        session.laneChanged.connect(self._maybe)
         self.refresh()
 
     @Slot()

@@ -96,10 +96,12 @@ class OpenedOutcome(QWidget):
         column.addWidget(self._why_head)
         column.addWidget(self._why)
         column.addWidget(self.links)
-        column.addWidget(heading(self, self.tr("What moves it, a step either way")))
+        self._levers_head = heading(self, self.tr("What moves it, a step either way"))
+        column.addWidget(self._levers_head)
         column.addWidget(self.levers)
         column.addWidget(self.more, 0, Qt.AlignmentFlag.AlignLeft)
-        column.addWidget(heading(self, self.tr("Aim")))
+        self._aim_head = heading(self, self.tr("Aim"))
+        column.addWidget(self._aim_head)
         column.addWidget(self.aim)
         self._pale_why()
 
@@ -177,6 +179,13 @@ class OpenedOutcome(QWidget):
             setting.title, "\n\n".join(laws), value=change_words(self.key, link.part, self.system),
             second=self.tr("{0} instead of {1}").format(there, usual), parent=self,
         )  # fmt: skip
+
+    def of_a_branch(self) -> None:
+        """Reasons, levers and aim are worked out for the main make only; said, and nothing empty is shown."""
+        for part in (self._why_head, self.links, self._levers_head, self.levers, self.more, self._aim_head, self.aim):
+            part.hide()
+        self._why.setText(self.tr("What moves it is worked out for the main make; here drag, and watch the figures."))
+        self._why.setProperty("role", "soft")
 
     # ---- what moves it
 

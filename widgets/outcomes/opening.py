@@ -87,6 +87,7 @@ class Opening(QObject):
         session.documentChanged.connect(self._another)
         session.forecastChanged.connect(self._follow)
         session.bandsChanged.connect(self._follow)
+        session.laneChanged.connect(self._another_lane)
         self._ask()
 
     # ---- opening and shutting
@@ -123,6 +124,8 @@ class Opening(QObject):
         page.aim.wanted.connect(self._aim)
         page.aim.shown.connect(self._show)
         page.aim.taken.connect(self._take_aim)
+        if self.session.lane is not None:
+            page.of_a_branch()
         return page
 
     @Slot()
@@ -174,6 +177,15 @@ class Opening(QObject):
             self.page.set_pale()
 
     @Slot()
+    def _another_lane(self) -> None:
+        """Another lane is looked at: what was open spoke of the one before."""
+        if self.page is not None:
+            self._clear()
+            self.lines.open("", None)
+            self.changed.emit(False)
+        self._ask()
+
+    @Slot()
     def _follow(self) -> None:
         """Figures follow at once, also those of a preview; reasons are asked for when something is kept."""
         self._fill_figures()
@@ -181,9 +193,9 @@ class Opening(QObject):
             self._ask()
 
     def _ask(self) -> None:
-        made, recipe = self.session.forecast, self.session.recipe
+        made, recipe = self.session.seen, self.session.recipe
         asked: dict[str, Question] = {}
-        if isinstance(self.page, OpenedOutcome):
+        if isinstance(self.page, OpenedOutcome) and self.session.lane is None:
             key = self.page.key
             if self._levers is None or self._levers[0] is not recipe:
                 asked["levers"] = lambda _: (recipe, levers(recipe))
@@ -239,6 +251,8 @@ class Opening(QObject):
                 page.put(self.cheese)
         elif isinstance(page, OpenedOutcome):
             self._fill_figures()
+            if self.session.lane is not None:
+                return
             if self._levers is not None and self._levers[0] is recipe:
                 known = self._levers[1]
                 page.put_levers(known.ranked(page.key) if page.key in known.keys else ())
@@ -246,7 +260,7 @@ class Opening(QObject):
                 page.put_why(self._why[2])
 
     def _fill_figures(self) -> None:
-        page, made, verdict = self.page, self.session.forecast, self.session.verdict
+        page, made, verdict = self.page, self.session.seen, self.session.verdict
         if not isinstance(page, OpenedOutcome):
             return
         outcome = made.outcomes.get(page.key)

@@ -105,7 +105,7 @@ class OutcomeList(QWidget):
 
     def refresh(self) -> None:
         """Read forecast and verdict anew."""
-        forecast, verdict = self.session.forecast, self.session.verdict
+        forecast, verdict = self.session.seen, self.session.verdict
         rows = verdict.rows if verdict is not None else ()
         made = []
         for key in SHOWN:

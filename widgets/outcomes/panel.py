@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from widgets.make_curve.lanes import name_of
+from widgets.outcomes.lane_table import LaneTable
 from widgets.outcomes.opening import Opening
 from widgets.outcomes.outcome_list import OutcomeList
 from widgets.session import Session
@@ -35,10 +37,15 @@ class OutcomePanel(QWidget):
         self._cautions.setWordWrap(True)
         self._cautions.setFont(dress.font("note"))
         self._cautions.setContentsMargins(16, 8, 14, 10)
+        self.lanes = LaneTable(session, self)
         inside = QWidget(self)
         column = QVBoxLayout(inside)
         column.setContentsMargins(0, 10, 0, 0)
         column.setSpacing(4)
+        beside = QVBoxLayout()
+        beside.setContentsMargins(10, 0, 14, 0)
+        beside.addWidget(self.lanes)
+        column.addLayout(beside)
         for label in (self._name, self._verdict):
             label.setContentsMargins(16, 0, 14, 0)
             column.addWidget(label)
@@ -63,24 +70,27 @@ class OutcomePanel(QWidget):
         whole.addWidget(area)
         session.forecastChanged.connect(self.refresh)
         session.bandsChanged.connect(self.refresh)
+        session.laneChanged.connect(self.refresh)
         self.refresh()
 
     def set_system(self, system: str) -> None:
         """Metric or US units."""
         self.list.system = system
+        self.lanes.set_system(system)
         self.refresh()
         self.opening.set_system("us" if system == "us" else "metric")
 
     @Slot()
     def refresh(self) -> None:
         """Show what the forecast and the verdict say."""
-        verdict, forecast = self.session.verdict, self.session.forecast
+        verdict, forecast = self.session.verdict, self.session.seen
         self.list.refresh()
+        lane = "" if forecast.branch_id is None else name_of(forecast.recipe.branch(forecast.branch_id))
         if verdict is None:
-            _write(self._name, self.tr("Outcomes"))
+            _write(self._name, lane or self.tr("Outcomes"))
             _write(self._verdict, self.tr("No style is chosen, so nothing is checked."))
         else:
-            _write(self._name, verdict.name)
+            _write(self._name, f"{lane}: {verdict.name}" if lane else verdict.name)
             _write(self._verdict, verdict.sentence)
         if self.session.previewing:
             # The sentence may lose its chances while something is dragged; the figures under it must not jump.

@@ -219,6 +219,12 @@ def _sheet(c: Colours) -> str:
     QTableView QLineEdit {{ border-radius: 0; padding: 0 4px; min-height: 0; }}
     QHeaderView::section {{ background: {c.window}; color: {c.soft}; border: 0; border-bottom: 1px solid {c.line};
         padding: 5px 6px; }}
+    QTableView#lanes {{ background: transparent; border: 0; font-size: {SCALE["note"]}pt; }}
+    QTableView#lanes::item {{ padding: 0 1px; border-bottom: 1px solid {c.line}; }}
+    QTableView#lanes::item:selected {{ background: {c.chosen}; color: {c.ink}; }}
+    QTableView#lanes QHeaderView, QTableView#lanes QTableCornerButton::section {{ background: transparent; border: 0; }}
+    QTableView#lanes QHeaderView::section {{ background: transparent; padding: 2px 1px; font-size: {SCALE["note"]}pt; }}
+    QTableView#lanes QHeaderView::section:vertical {{ color: {c.ink}; padding: 2px 4px 2px 6px; }}
     QSplitter::handle {{ background: {c.line}; }}
     QLabel[role="soft"] {{ color: {c.soft}; }}
     QLabel[role="near"] {{ color: {c.near}; }}
