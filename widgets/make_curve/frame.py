@@ -52,7 +52,7 @@ class Block:
     end_c: float
     """temperature at the end [°C]"""
     phase: str
-    """what there is: "milk", "gel", "whey" (curd under it), "bare" (drained curd), "cheese", "drawn" whey or "cream" """
+    """what there is: "milk", "gel", "whey" (curd under it), "bare" (drained curd), "cheese", "drawn" whey, "cream" """
     grain_mm: float
     """size the curd was last cut to"""
 
