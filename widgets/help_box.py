@@ -19,6 +19,7 @@ def show_keys(window: QWidget, actions: Iterable[QAction]) -> None:
         tr("Help", "Drag a corner of the line to change a temperature, a rounded figure to change that setting."),
         tr("Help", "Shift lets go of round values. Ctrl turns “move along” and “keep the end” round. Esc cancels."),
         tr("Help", "Tab goes from handle to handle; arrows change it, Page Up and Down more, Shift less, Enter types."),
+        tr("Help", "Drag a stage by its name to put it elsewhere; a right click, or the menu key, says what else."),
         tr("Help", "Wheel zooms, with Shift it pans; drag the curves to pan; double-click a stage to see it alone."),
     ]
     native = QKeySequence.SequenceFormat.NativeText

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QSize, Qt, Slot
+from PySide6.QtCore import QPoint, QSize, Qt, Slot
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QUndoGroup, QUndoStack
 from PySide6.QtWidgets import (
     QApplication,
@@ -23,8 +23,7 @@ from PySide6.QtWidgets import (
 from designer.forecast import Forecast, forecast
 from designer.make import kernel
 from designer.recipe.document import Recipe
-from designer.recipe.stages.kinds import KINDS
-from widgets import help_box, wording
+from widgets import help_box, stage_menu
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
 from widgets.branch_work import BranchWork
@@ -249,13 +248,7 @@ class Window(QMainWindow):
             Spec("light", "&Light", lambda: self._set_scheme("light"), "", "", True, "theme"),
             Spec("dark", "&Dark", lambda: self._set_scheme("dark"), "", "", True, "theme"),
             Spec("contrast", "High &contrast", lambda: self._set_scheme("contrast"), "", "", True, "theme"),
-            Spec("previous", "Select the &previous stage", lambda: self.stages.step(-1), "", "Ctrl+Left"),
-            Spec("next", "Select the &next stage", lambda: self.stages.step(1), "", "Ctrl+Right"),
-            Spec("earlier", "Move stage &earlier", lambda: self.stages.move(-1), "", "Ctrl+Shift+Left"),
-            Spec("move_later", "Move stage &later", lambda: self.stages.move(1), "", "Ctrl+Shift+Right"),
-            Spec("duplicate", "&Duplicate stage", self.stages.duplicate, "", "Ctrl+D"),
-            Spec("split", "&Split stage in the middle", self.stages.split, "", "Ctrl+Shift+D"),
-            Spec("remove", "&Remove stage", self.stages.remove, "", "Ctrl+Del"),
+            *self.stages.specs(lambda: self.curve.reading),
             *self.branches.specs(),
             *self.variants.specs(),
             Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents, dialog=True),
@@ -282,12 +275,8 @@ class Window(QMainWindow):
         edit.addActions([a["later"], a["keep"]])
         self.variants.fill(self.menuBar().addMenu(self.tr("&Recipe")), a)
         stage = self.menuBar().addMenu(self.tr("&Stage"))
-        insert = stage.addMenu(self.tr("&Insert after the selected"))
-        for kind in KINDS:
-            name = wording.kind_name(kind)
-            action = insert.addAction(name[:1].upper() + name[1:])
-            action.triggered.connect(lambda _=False, kind=kind: self.stages.insert(kind))
-        stage.addActions([a["duplicate"], a["split"], a["earlier"], a["move_later"], a["remove"]])
+        self.insert = stage_menu.insert_menu(stage, self.stages)
+        stage.addActions([a[key] for key in (*stage_menu.DONE, "remove")])
         stage.addSeparator()
         stage.addActions([a["previous"], a["next"]])
         stage.addSeparator()
@@ -306,6 +295,10 @@ class Window(QMainWindow):
         theme.addActions([a["system"], a["light"], a["dark"], a["contrast"]])
         help_ = self.menuBar().addMenu(self.tr("&Help"))
         help_.addActions([a["keys"], a["about"]])
+
+    @Slot(QPoint)
+    def _show_stage_menu(self, at: QPoint) -> None:
+        self.stage_menu = stage_menu.popup(self, self.insert, self.actions_, at)
 
     def _tool_bar(self) -> None:
         bar = QToolBar(self.tr("Tools"), self)
@@ -343,6 +336,8 @@ class Window(QMainWindow):
         self.session.pathChanged.connect(self._titled)
         self.session.problem.connect(self._show_problem)
         self.curve.said.connect(self.status.setText)
+        self.curve.moved.connect(self.stages.move)
+        self.curve.menued.connect(self._show_stage_menu)
         self.curve.typed.connect(lambda grip: self.stage_form.focus_field(grip.field))
         self._listen(self.stage_form)
         self._listen(self.outcomes)

@@ -168,7 +168,7 @@ def _field(model: type[Model], meta: FieldMeta, value: object, raw: Table, where
         parts = []
         for index, each in enumerate(_many(value, meta.key, where)):
             label = _inside(where, part_label(meta.key.removesuffix("s"), index, each))
-            parts.append(build(_stage_model(each, label) if meta.key == "stage" else _model(meta), each, label))
+            parts.append(build(stage_model(each, label) if meta.key == "stage" else _model(meta), each, label))
         return tuple(parts)
     return _plain(value, meta, where)
 
@@ -182,7 +182,8 @@ def _model(meta: FieldMeta) -> type[Model]:
     return meta.model
 
 
-def _stage_model(raw: Table, where: str) -> type[Stage]:
+def stage_model(raw: Table, where: str) -> type[Stage]:
+    """The kind of stage a table is of. Raises RecipeError where it says none, or one there is not."""
     kind = raw.get("kind")
     if kind is None:
         raise RecipeError(say('kind is missing; for example kind = "cook"'), where)

@@ -372,6 +372,11 @@ def merged(recipe: Recipe, text: str) -> str:
     return _joined(found[0].text if before == after else after, _merge_parts(recipe, found, ""))
 
 
+def part_text(name: str, part: Model) -> str:
+    """One part of a list (`[[stage]]`, `[[addition]]`, ...) written anew."""
+    return _new_part(name, True, part)
+
+
 def fresh(recipe: Recipe) -> str:
     """The recipe written anew."""
     return merged(recipe, "")

@@ -4,26 +4,38 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QCoreApplication, QEvent, QPointF, Qt, Signal, Slot
-from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent, QPainter, QWheelEvent
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QPointF, Qt, Signal, Slot
+from PySide6.QtGui import (
+    QContextMenuEvent,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QNativeGestureEvent,
+    QPainter,
+    QWheelEvent,
+)
 from PySide6.QtWidgets import QToolTip, QWidget
 
 from widgets.make_curve import gates, grips, lanes, overlay
 from widgets.make_curve.controls import GripControl
 from widgets.make_curve.drag import LATER, Answer, Drag, nudged
 from widgets.make_curve.frame import Frame
+from widgets.make_curve.lift import Lift, grabbed
+from widgets.make_curve.lift import paint as paint_lift
 from widgets.make_curve.picture import Picture
 from widgets.session import Session
 
 PAN_AFTER_PX = 4.0
+LIFT_AFTER_PX = 8.0
 
 
 @dataclass(slots=True)
 class Grab:
-    """The gesture under way: a drag of a grip, or a pan of the view from a pixel."""
+    """The gesture under way: a drag of a grip, a stage lifted by its name, or a pan of the view from a pixel."""
 
     at: QPointF
     drag: Drag | None = None
+    lift: Lift | None = None
     pan_from: float = 0.0
     strip: bool = False
     moved: bool = False
@@ -37,6 +49,10 @@ class MakeCurve(Picture):
     """the maker wants to type the value of a grip"""
     said = Signal(str)
     """what is being done, for the status line; "" when over"""
+    moved = Signal(int)
+    """the selected stage is to go so many places later"""
+    menued = Signal(QPoint)
+    """what can be done with the selected stage is asked for, at a point of the screen"""
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         self._hot: grips.Grip | None = None
@@ -93,6 +109,11 @@ class MakeCurve(Picture):
             overlay.paint_grips(painter, each, own, dragged or self._hot, focused)
         overlay.paint_reading(painter, frame, self._read_on(), None if dragged else self._reading)
         at, answer = None, None
+        if grab is not None and grab.lift is not None and grab.moved:
+            own = self.of_lane(grab.lift.lane)
+            paint_lift(painter, own, grab.lift, grab.at.x())
+            name, place = grab.lift.block.name, grab.lift.words(own, grab.at.x())
+            overlay.paint_badge(painter, frame, grab.at, name, place, "", self.width())
         if grab is not None and grab.answer is not None:
             at, answer = grab.at, grab.answer
         elif grab is None and self._hot is not None and self._hot.place == "inside":
@@ -132,7 +153,10 @@ class MakeCurve(Picture):
             self._grab = Grab(strip=True, at=at)
             self._pan_strip(at)
         else:
-            self._grab = Grab(pan_from=at.x(), at=at)
+            lane = lanes.at(self.frames, at.y())
+            block = grabbed(lane, at) if lane is not None else None
+            lift = Lift(lane.lane, block) if lane is not None and block is not None else None
+            self._grab = Grab(pan_from=at.x(), at=at, lift=lift)
             self._choose_at(at)
         self.update()
 
@@ -157,6 +181,14 @@ class MakeCurve(Picture):
             self._drag_to(at, event.modifiers())
         elif grab.strip:
             self._pan_strip(at)
+        elif grab.lift is not None:
+            if not grab.moved and abs(at.x() - grab.at.x()) > LIFT_AFTER_PX:
+                grab.moved = True
+                self.setCursor(Qt.CursorShape.ClosedHandCursor)
+                self.said.emit(self.tr("Let go where the stage is to stand; Esc leaves it where it is."))
+            if grab.moved:
+                grab.at = at
+                self.update()
         elif grab.moved or abs(at.x() - grab.at.x()) > PAN_AFTER_PX:
             grab.moved = True
             self.pan(grab.pan_from - at.x())
@@ -175,6 +207,11 @@ class MakeCurve(Picture):
             else:
                 self.session.drop_preview()
             self._hover(event.position())
+        elif grab.lift is not None and grab.moved:
+            by = grab.lift.by(self.of_lane(grab.lift.lane), event.position().x())
+            self._hover(event.position())
+            if by:
+                self.moved.emit(by)
         self.update()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
@@ -187,6 +224,24 @@ class MakeCurve(Picture):
         else:
             self.fit_day()
 
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """What can be done with the stage under the pointer, or by key with the selected one."""
+        at = QPointF(event.pos())
+        if event.reason() == QContextMenuEvent.Reason.Mouse:
+            self._choose_at(at)
+            self._reading = max(self._axis.minute(at.x()), 0.0)
+            self.menued.emit(event.globalPos())
+        else:
+            block = next((one for frame in self.frames for one in frame.blocks if one.id == self.session.chosen), None)
+            frame = self.seen
+            x = min(max(self._axis.x(block.start_min), self._axis.left), self._axis.right) if block is not None else 0.0
+            self.menued.emit(self.mapToGlobal(QPointF(x, frame.places.ribbon.bottom()).toPoint()))
+
+    @property
+    def reading(self) -> float | None:
+        """The minute at the reading line, None where there is none."""
+        return self._reading
+
     def leaveEvent(self, event: QEvent) -> None:
         """No reading line without a pointer."""
         if self._grab is None:
@@ -198,14 +253,14 @@ class MakeCurve(Picture):
         if self._grab is not None and self._grab.drag is not None:
             return
         pixels, angle = event.pixelDelta(), event.angleDelta()
-        sideways = pixels.x() or angle.x() / 2
+        # A touch pad tells pixels, a wheel an eighth of a degree a step; some pads tell pixels only.
+        across, down = (pixels.x(), pixels.y()) if not pixels.isNull() else (angle.x() / 2, angle.y() / 2)
         if event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
-            sideways = sideways or angle.y() / 2
-            self.pan(-sideways)
-        elif abs(angle.x()) > abs(angle.y()):
-            self.pan(-sideways)
+            self.pan(-(across or down))
+        elif abs(across) > abs(down):
+            self.pan(-across)
         else:
-            self.zoom(1.0012 ** (-angle.y()), event.position().x())
+            self.zoom(1.0024 ** (-down), event.position().x())
         event.accept()
 
     def event(self, event: QEvent) -> bool:
@@ -276,9 +331,10 @@ class MakeCurve(Picture):
 
     def cancel(self) -> bool:
         """Let go of what is dragged, as if it had not been touched; False where nothing was."""
-        if self._grab is None or self._grab.drag is None:
+        if self._grab is None or (self._grab.drag is None and not (self._grab.lift is not None and self._grab.moved)):
             return False
         self._grab = None
+        self.setCursor(Qt.CursorShape.ArrowCursor)
         self.keep_before(None)
         self.session.drop_preview()
         self.said.emit("")
