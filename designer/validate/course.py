@@ -25,6 +25,8 @@ from designer.validate.makes import Figure, Make, makes
 Values = NDArray[np.float64]
 Constants = Mapping[str, float] | None
 """Constants by name in place of the shipped ones."""
+IN_CURD = {"curd_moisture_pct": "moisture_pct", "mnfs_pct": "mnfs_pct"}
+"""Figures of the curd at a stage -> what the composition calls them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,8 +80,8 @@ class Course:
             row = int(np.flatnonzero(lane.rows["stage"][: lane.end_row + 1] == stage)[-1])
             index = int(np.flatnonzero(lane.path.out[:, 1] <= row)[-1])
             minute = float(minutes[index]) + figure.after_min
-        if figure.quantity == "curd_moisture_pct":
-            return float(composition(lane.path.out[index, OUT_EXTRA:], lane.p)["moisture_pct"])
+        if figure.quantity in IN_CURD:
+            return float(composition(lane.path.out[index, OUT_EXTRA:], lane.p)[IN_CURD[figure.quantity]])
         column = 2 if figure.quantity == "ph" else 3
         if figure.after_min or figure.minute is not None:
             return float(np.interp(minute, minutes, lane.path.out[:, column]))

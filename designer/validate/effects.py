@@ -9,6 +9,7 @@ from importlib.resources import files
 
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit, edit_milk
+from designer.recipe.end import End
 from designer.validate.course import Constants, Course, prepared
 from designer.validate.makes import Figure, Make, makes
 
@@ -43,13 +44,18 @@ def effects() -> tuple[Effect, ...]:
         make = by_id[row["make"]]
         value = row["value"]
         low, high = value if isinstance(value, list) else (value, value)
-        figure = Figure(make.id, row["quantity"], low, high, "procedure", row["source"], row["have"])
-        changed = make.recipe
+        figure = Figure(
+            make.id, row["quantity"], low, high, "procedure", row["source"], row["have"], at=row.get("at", "")
+        )
+        usual = make.recipe
+        for end in row.get("ends", ()):
+            usual = edit(usual, end["at"], end=End(by="ph", of="curd", value=end["ph"], latest_min=end["latest_min"]))
+        changed = usual
         for change in row["changes"]:
             changed = _changed(changed, change["at"], change["field"], change["by"])
         before, after = (
             prepared(Make(row["id"], make.family, row["source"], row["have"], (), recipe, (figure,)))
-            for recipe in (make.recipe, changed)
+            for recipe in (usual, changed)
         )
         out.append(Effect(row["id"], before, after, figure))
     return tuple(out)

@@ -73,6 +73,7 @@ def test_check_says_met_and_not_met(capsys: pytest.CaptureFixture[str], tmp_path
     watery = tmp_path / "watery.toml"
     text = CHEDDAR.read_text(encoding="utf-8").replace('temperature = "39 °C"', 'temperature = "31 °C"')
     cooled = 'latest = "3 h" }\ntemperature = "36 °C"      # the pile cools slowly under its cloth\nramp = "90 min"'
+    text = text.replace('size = "5/16 in"', 'size = "1 in"')
     watery.write_text(text.replace(cooled, 'latest = "61 min" }'), encoding="utf-8")
     data = run_json(capsys, "check", str(watery), "--json", *FAST, code=1)
     assert data["state"] == "not met"

@@ -37,7 +37,7 @@ class Direction:
 DIRECTIONS = (
     Direction("cut_mm", 5, 15, "moisture_pct", +1),
     Direction("cook_c", 33, 41, "moisture_pct", -1),
-    Direction("hold_min", 10, 90, "moisture_pct", -1),
+    Direction("hold_min", 10, 60, "moisture_pct", -1),
     Direction("stirred", 0.0, 1.0, "moisture_pct", -1),
     Direction("salt", 0.01, 0.035, "moisture_pct", -1),
     Direction("salt", 0.01, 0.035, "salt_pct", +1),
@@ -100,6 +100,11 @@ EXCEPTIONS = (
         "warmer than the starter's optimum slows acid",
         "mesophiles grow best near 33 °C and stop near 42 °C",
         lambda: _outcome("ph", cook_c=41.5, hold_min=90) > _outcome("ph", cook_c=37.0, hold_min=90),
+    ),
+    Turn(
+        "curd held until it is sour hardly dries further",
+        "acid curd keeps more water in the end: what the longer hold drives out, the lower pH holds back",
+        lambda: abs(_outcome("moisture_pct", hold_min=90) - _outcome("moisture_pct", hold_min=60)) < 0.1,
     ),
     Turn(
         "above 50 °C cooking hardly dries further",
