@@ -133,6 +133,10 @@ def _starter(starter: Starter, milk: schedule.Milk) -> Weighed:
         return Weighed(starter.id, what, mass(milk.mass_kg * starter.bulk_pct / 100.0), kind, starter.lot)
     if starter.mass_kg is not None:
         return _small(Weighed(starter.id, what, mass(starter.mass_kg), "", starter.lot), starter.mass_kg)
+    if starter.units is not None and starter.pack_units is not None and starter.pack_kg is not None:
+        mass_kg = starter.units * starter.pack_kg / starter.pack_units
+        detail = say("{units:g} units", units=starter.units)
+        return _small(Weighed(starter.id, what, mass(mass_kg), detail, starter.lot), mass_kg)
     if starter.units is not None:
         note = say("{what}: grams = {units:g} × grams in the pack ÷ units in the pack.", what=what, units=starter.units)
         return Weighed(starter.id, what, say("{units:g} units", units=starter.units), "", starter.lot, note)

@@ -155,6 +155,12 @@ class Starter(Model):
         source="10 (another maker 6.5): common practice",
         usual=(1.0, 50.0),
     )
+    pack_units: float | None = quantity(
+        None, "pack", "units", low=0.01, high=1e6, step=5.0, label="units in the pack", help="Activity units of a pack."
+    )
+    pack_kg: float | None = quantity(
+        None, "pack_mass", "small_mass", low=1e-6, high=50.0, step=0.001, label="pack weighs", help="Mass of that pack."
+    )
     acidity_pct: float | None = quantity(
         None, "acidity", "acidity", low=0.1, high=3.0, step=0.05, help="Titratable acidity of a liquid starter."
     )

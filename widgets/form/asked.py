@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from designer.units import readings, show
 
@@ -20,9 +20,9 @@ class Ways(QWidget):
 
     chosen = Signal(str)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, upright: bool = False) -> None:
         super().__init__(parent)
-        self._row = QHBoxLayout(self)
+        self._row: QBoxLayout = QVBoxLayout(self) if upright else QHBoxLayout(self)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(4)
         self.buttons: list[QPushButton] = []

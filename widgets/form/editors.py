@@ -7,16 +7,20 @@ the reason under it.
 from __future__ import annotations
 
 from abc import abstractmethod
+from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from designer.judge.other_reading import Typed
 from designer.language import number, spoken
 from designer.recipe.field import FieldMeta, choice
 from designer.recipe.sure import asked
 from designer.units import UnitError, convert, parse, show
+from widgets.form.asked import Ways, ways_of
+from widgets.theme import apply as dress
 
 
 def words(text: str) -> str:
@@ -34,6 +38,8 @@ def shown(meta: FieldMeta, value: Any, system: str) -> str:
     """A value as the editor shows it."""
     if value is None:
         return ""
+    if meta.kind == "volume" and 0.0 < value < 1.0:
+        return show(float(value), "volume", unit="mL")  # as a syringe has it
     if meta.kind and isinstance(value, float | int) and not isinstance(value, bool):
         return show(float(value), meta.kind, system="us" if system == "us" else "metric")
     return str(value)
@@ -66,6 +72,11 @@ class Editor(QWidget):
         self.doubt = QLabel(self)
         self.doubt.setWordWrap(True)
         self.doubt.hide()
+        self.told = QLabel(self)
+        self.told.setProperty("role", "soft")
+        self.told.setFont(dress.font("note"))
+        self.told.setWordWrap(True)
+        self.told.hide()
 
     def _settle(self, field: QWidget) -> None:
         field.setAccessibleName(title(self.meta))
@@ -76,6 +87,7 @@ class Editor(QWidget):
         self._column.addWidget(field)
         self._column.addWidget(self.wrong)
         self._column.addWidget(self.doubt)
+        self._column.addWidget(self.told)
 
     def eventFilter(self, watched: QWidget, event: QEvent) -> bool:
         """Tell the form which field is being looked at."""
@@ -93,6 +105,12 @@ class Editor(QWidget):
             self.doubt.setText(sentence)
             self.doubt.setVisible(bool(sentence))
 
+    def tell(self, sentence: str) -> None:
+        """Say the value in the other ways it is said, under the field; "" for nothing."""
+        if self.told.text() != sentence:
+            self.told.setText(sentence)
+            self.told.setVisible(bool(sentence))
+
     def complain(self, sentence: str) -> None:
         """Say what is wrong under the field; "" when it is mended."""
         self.wrong.setText(sentence)
@@ -104,11 +122,21 @@ class Editor(QWidget):
             field.style().polish(field)
 
 
-class TextEditor(Editor):
-    """Quantities, numbers and words. Up and Down move a quantity by its natural step."""
+Also = Callable[[str], Typed | None]
+"""Reads what is typed in another way than the field's own unit."""
 
-    def __init__(self, meta: FieldMeta, system: str, parent: QWidget | None = None) -> None:
+
+class TextEditor(Editor):
+    """Quantities, numbers and words. Up and Down move a quantity by its natural step.
+
+    `also` reads the other ways a figure is written; one that can be read two ways is asked about with a button each.
+    """
+
+    def __init__(self, meta: FieldMeta, system: str, parent: QWidget | None = None, also: Also | None = None) -> None:
         super().__init__(meta, system, parent)
+        self._also = also
+        self.note = ""
+        """what there is to know of how the value was read"""
         self.line = QLineEdit(self)
         self._value: Any = None
         self._shown = ""
@@ -116,6 +144,9 @@ class TextEditor(Editor):
             self.line.setPlaceholderText(QCoreApplication.translate("Form", "left open"))
         self.line.editingFinished.connect(self._finished)
         self._settle(self.line)
+        self.ways = Ways(self, upright=True)
+        self.ways.chosen.connect(self._choose_reading)
+        self._column.insertWidget(1, self.ways)
 
     def put(self, value: Any) -> None:
         """Show a value, unless what stands there is being mended."""
@@ -137,6 +168,7 @@ class TextEditor(Editor):
             if event.key() == Qt.Key.Key_Escape:
                 self.line.setText(self._shown)
                 self.complain("")
+                self.ways.put(())
                 return True
         return super().eventFilter(watched, event)
 
@@ -152,6 +184,7 @@ class TextEditor(Editor):
 
     def _finished(self) -> None:
         text = self.line.text().strip()
+        self.ways.put(())
         if text == self._shown:
             self.complain("")
             return
@@ -159,23 +192,47 @@ class TextEditor(Editor):
             value = self.read(text)
         except UnitError as error:
             self.complain(str(error))
+            self.ways.put(ways_of(text, self.meta.kind) if self.meta.kind else ())
             return
         self.complain("")
         self._shown = text
         self.changed.emit(self.meta.name, value, False)
+        if not self.wrong.text() and self.line.text() == text:  # nothing was changed: say it in the field's own unit
+            self.put(value)
+
+    @Slot(str)
+    def _choose_reading(self, text: str) -> None:
+        self.line.setText(text)
+        self.line.setFocus()
+        self._finished()
+
+    def tell(self, sentence: str) -> None:
+        """Say the value in other ways, after what there is to know of how it was read."""
+        super().tell("\n".join(part for part in (self.note, sentence) if part))
 
     def read(self, text: str) -> Any:
         """What a text means for this field; UnitError, a sentence, where it means nothing."""
+        self.note = ""
         if not text and self.meta.optional:
             return None
         if self.meta.kind:
-            gallon = "us" if self.system == "us" else None
-            return parse(text, self.meta.kind, gallon=gallon, comma=spoken().comma).value
+            return self._quantity(text)
         if self.meta.shape == "number":
             if not text.isdecimal():
                 raise UnitError(QCoreApplication.translate("Form", "This is a whole number."))
             return int(text)
         return text
+
+    def _quantity(self, text: str) -> float:
+        try:
+            gallon = "us" if self.system == "us" else None
+            return parse(text, self.meta.kind, gallon=gallon, comma=spoken().comma).value
+        except UnitError:
+            other = self._also(text) if self._also is not None else None
+            if other is None:
+                raise
+        self.note = other.note
+        return other.value
 
 
 class ChoiceEditor(Editor):

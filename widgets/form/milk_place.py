@@ -42,7 +42,9 @@ class Card(QFrame):
     """(part, field, value, nudged)"""
     taken_out = Signal(str)
 
-    def __init__(self, title: str, removable: str, choices: Any, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, title: str, removable: str, choices: Any, recipe: Callable[[], Recipe], parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self.part: Model | None = None
         self.setObjectName("card")
@@ -62,7 +64,7 @@ class Card(QFrame):
             button.clicked.connect(lambda: self.taken_out.emit(removable))
             row.addWidget(button)
         column.addLayout(row)
-        self.form = PartForm(choices, self, fold=True)
+        self.form = PartForm(choices, self, fold=True, recipe=recipe)
         self.form.changed.connect(self._changed)
         column.addWidget(self.form)
 
@@ -194,7 +196,7 @@ class MilkPlace(QWidget):
             while column.count():
                 column.takeAt(0)
         for index, key, _, title, removable in wanted:
-            card = Card(title, removable, self._choices, self._area.widget())
+            card = Card(title, removable, self._choices, lambda: self.session.recipe, self._area.widget())
             card.changed.connect(self._changed)
             card.taken_out.connect(self._take_out)
             card.form.focused.connect(self._explain)

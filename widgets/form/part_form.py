@@ -8,7 +8,11 @@ from typing import Any
 from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QToolButton, QWidget
 
+from designer.judge.other_reading import Typed, typed
+from designer.judge.other_units import doubted, told
+from designer.recipe.document import Recipe
 from designer.recipe.field import FieldMeta, Model, field_metas
+from designer.units import System
 from widgets.form.editors import ChoiceEditor, Editor, TextEditor, YesEditor, title, words
 
 Choices = Callable[[Model, FieldMeta], list[tuple[Any, str]]]
@@ -36,9 +40,18 @@ class PartForm(QWidget):
     changed = Signal(str, object, bool)
     focused = Signal(object)
 
-    def __init__(self, choices: Choices = plain_choices, parent: QWidget | None = None, *, fold: bool = False) -> None:
+    def __init__(
+        self,
+        choices: Choices = plain_choices,
+        parent: QWidget | None = None,
+        *,
+        fold: bool = False,
+        recipe: Callable[[], Recipe] | None = None,
+    ) -> None:
         super().__init__(parent)
         self._choices = choices
+        self._recipe = recipe
+        """the recipe the part stands in, by which figures are told and typed in other ways than their unit"""
         self._fold = fold
         self._part: tuple[object, ...] = ()
         self._open: set[str] = set()
@@ -47,7 +60,7 @@ class PartForm(QWidget):
         self._grid.setHorizontalSpacing(10)
         self._grid.setVerticalSpacing(5)
         self._grid.setColumnStretch(1, 1)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
         self.editors: dict[str, Editor] = {}
         self._built_for: tuple[object, ...] = ()
 
@@ -56,6 +69,7 @@ class PartForm(QWidget):
     ) -> None:
         """Show a part; rows are made anew only where it has other fields (or the units changed)."""
         self._shown = (part, system, only, hide)
+        self._system: System = "us" if system == "us" else "metric"
         identity = (type(part), getattr(part, "id", ""))
         if identity != self._part:
             self._part, self._open = identity, set()
@@ -97,8 +111,15 @@ class PartForm(QWidget):
 
     def follow(self, part: Model) -> None:
         """Show the values of a part of the same build, quickly: called in every frame of a drag."""
+        self._followed = part
+        recipe = self._recipe() if self._recipe is not None else None
         for name, editor in self.editors.items():
             editor.put(getattr(part, name))
+            if recipe is not None and isinstance(editor, TextEditor) and editor.meta.kind:
+                editor.tell(told(recipe, part, name, self._system))
+                doubt = doubted(recipe, part, name, self._system)
+                if doubt or editor.meta.usual is None:
+                    editor.ask(doubt)
 
     def complain(self, name: str, sentence: str) -> None:
         """Say what is wrong beside a field."""
@@ -133,4 +154,11 @@ class PartForm(QWidget):
             return ChoiceEditor(meta, system, choices, self)
         if meta.shape == "yes":
             return YesEditor(meta, system, self)
-        return TextEditor(meta, system, self)
+        return TextEditor(
+            meta, system, self, None if self._recipe is None else lambda text: self._also(meta.name, text)
+        )
+
+    def _also(self, name: str, text: str) -> Typed | None:
+        """What is typed in another way than the field's unit."""
+        assert self._recipe is not None
+        return typed(self._recipe(), self._followed, name, text)

@@ -74,8 +74,8 @@ class EndForm(PartForm):
         if key != self._built_for:
             self._build(metas, lists, system)
             self._built_for = key
-        for name, editor in self.editors.items():
-            editor.put(getattr(end, name))
+        self._system = "us" if system == "us" else "metric"
+        self.follow(end)
 
 
 class StageForm(QWidget):
@@ -100,9 +100,9 @@ class StageForm(QWidget):
         self._by = QComboBox(self)
         self._by.setAccessibleName(self.tr("What ends the stage"))
         self._by.activated.connect(self._choose_end)
-        self._end = EndForm(parent=self)
+        self._end = EndForm(parent=self, recipe=self._shown_recipe)
         self._end.changed.connect(self._end_changed)
-        self._own = PartForm(parent=self)
+        self._own = PartForm(parent=self, recipe=self._shown_recipe)
         self._own.changed.connect(self._own_changed)
         self._steps = QVBoxLayout()
         self._steps.setSpacing(6)
@@ -167,6 +167,9 @@ class StageForm(QWidget):
     def name_branch(self) -> None:
         """Put the keyboard into the name of the branch."""
         self._branch.focus_name()
+
+    def _shown_recipe(self) -> Recipe:
+        return self.session.shown
 
     @property
     def stage(self) -> Any:
@@ -259,7 +262,7 @@ class StageForm(QWidget):
             label.setFont(dress.font("body", bold=True))
             label.setWordWrap(True)
             row.addWidget(label, 1)
-            form = PartForm(parent=self)
+            form = PartForm(parent=self, recipe=self._shown_recipe)
             form.setProperty("head", head)
             if removable:
                 button = QPushButton(self.tr("Take out"), head)
