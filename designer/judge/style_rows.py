@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from designer.judge.words import label_of
-from designer.language import number
+from designer.language import number, spoken
 from designer.quantities import QUANTITIES
 from designer.units import KINDS, System, parse, show
 from styles.house import GATE_NEAR, OWN_RULES, RANGE_NEAR, Figures, with_gate, with_limit, with_window
@@ -67,7 +67,7 @@ class StyleRow:
             return None
         if _BARE.fullmatch(plain) and self.kind != "duration":
             plain = f"{plain} {KINDS[self.kind].display(system)[0]}"
-        return parse(plain, self.kind, gallon="us" if system == "us" else None).value
+        return parse(plain, self.kind, gallon="us" if system == "us" else None, comma=spoken().comma).value
 
 
 def rows(style: Style) -> tuple[StyleRow, ...]:
