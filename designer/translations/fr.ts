@@ -33,11 +33,11 @@
     </message>
     <message>
         <source>&amp;New recipe…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nouvelle recette…</translation>
     </message>
     <message>
         <source>&amp;Note to the last save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Note au dernier enregistrement</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
@@ -77,15 +77,15 @@
     </message>
     <message>
         <source>&amp;Versions…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Versions…</translation>
     </message>
     <message>
         <source>Another &amp;amount of milk…</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre &amp;quantité de lait…</translation>
     </message>
     <message>
         <source>Another &amp;milk…</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre &amp;lait…</translation>
     </message>
     <message>
         <source>As the &amp;system</source>
@@ -165,7 +165,7 @@
     </message>
     <message>
         <source>What would have to &amp;change for it to be a …?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que faudrait-il &amp;changer pour un … ?</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
@@ -422,32 +422,38 @@
     <message>
         <source>Calcium
 mg per g</source>
-        <translation type="unfinished"></translation>
+        <translation>Calcium
+mg par g</translation>
     </message>
     <message>
         <source>FDM
 points</source>
-        <translation type="unfinished"></translation>
+        <translation>G/S
+points</translation>
     </message>
     <message>
         <source>Finish
 h:min</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin
+h:min</translation>
     </message>
     <message>
         <source>Moisture
 points</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité
+points</translation>
     </message>
     <message>
         <source>S/M
 points</source>
-        <translation type="unfinished"></translation>
+        <translation>S/H
+points</translation>
     </message>
     <message>
         <source>Yield
 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Rendement
+kg</translation>
     </message>
     <message>
         <source>alike</source>
@@ -480,15 +486,15 @@ at 24 h</translation>
     <name>ComparePlace</name>
     <message>
         <source>&amp;Take across</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Reprendre</translation>
     </message>
     <message>
         <source>Back (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour (Échap)</translation>
     </message>
     <message>
         <source>Back to the comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour à la comparaison</translation>
     </message>
     <message>
         <source>Both makes do the same in every stage.</source>
@@ -504,7 +510,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>Compare again</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparer de nouveau</translation>
     </message>
     <message>
         <source>Doses read per 100 kg of milk.</source>
@@ -516,7 +522,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>How far the comparison is</source>
-        <translation type="unfinished"></translation>
+        <translation>Avancement de la comparaison</translation>
     </message>
     <message>
         <source>One difference: {0} ({1}).</source>
@@ -524,11 +530,11 @@ at 24 h</translation>
     </message>
     <message>
         <source>Open a &amp;recipe…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir une &amp;recette…</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer…</translation>
     </message>
     <message>
         <source>Put another make beside this one, and every difference says what it is worth in the cheese.</source>
@@ -540,19 +546,19 @@ at 24 h</translation>
     </message>
     <message>
         <source>S&amp;wap sides</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;changer les côtés</translation>
     </message>
     <message>
         <source>Set &amp;beside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mettre à côté</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Stopped. What stands below is not of these two makes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté. Ce qui suit n'est pas de ces deux fabrications.</translation>
     </message>
     <message>
         <source>Taken across: {0}</source>
@@ -560,19 +566,19 @@ at 24 h</translation>
     </message>
     <message>
         <source>Texture of both: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Texture des deux : {0}.</translation>
     </message>
     <message>
         <source>Texture: {0} → {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Texture : {0} → {1}.</translation>
     </message>
     <message>
         <source>The comparison, as printed</source>
-        <translation type="unfinished"></translation>
+        <translation>La comparaison, telle qu'imprimée</translation>
     </message>
     <message>
         <source>The other lane first, so that values go the other way</source>
-        <translation type="unfinished"></translation>
+        <translation>L'autre voie d'abord, pour que les valeurs aillent dans l'autre sens</translation>
     </message>
     <message>
         <source>To the press</source>
@@ -599,7 +605,7 @@ at 24 h</translation>
     <name>Curves</name>
     <message>
         <source>Curves of the makes; left and right arrows read their values</source>
-        <translation type="unfinished"></translation>
+        <translation>Courbes des fabrications ; les flèches gauche et droite lisent leurs valeurs</translation>
     </message>
 </context>
 <context>
@@ -745,43 +751,43 @@ at 24 h</translation>
     <name>FromStyle</name>
     <message>
         <source>Drawn from the nearest example, scaled to your milk, then brought inside the style's limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirée de l'exemple le plus proche, mise à l'échelle de votre lait, puis amenée dans les limites du style.</translation>
     </message>
     <message>
         <source>Find a style</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher un style</translation>
     </message>
     <message>
         <source>Find a style: Cheddar, blue, goat …</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher un style : Cheddar, bleu, chèvre …</translation>
     </message>
     <message>
         <source>Getting ready …</source>
-        <translation type="unfinished"></translation>
+        <translation>Préparation …</translation>
     </message>
     <message>
         <source>Make a first recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire une première recette</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Stopped; nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté ; rien n'a été changé.</translation>
     </message>
     <message>
         <source>Styles</source>
-        <translation type="unfinished"></translation>
+        <translation>Styles</translation>
     </message>
     <message>
         <source>average of the species</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne de l'espèce</translation>
     </message>
     <message>
         <source>milk</source>
-        <translation type="unfinished"></translation>
+        <translation>lait</translation>
     </message>
 </context>
 <context>
@@ -913,7 +919,7 @@ at 24 h</translation>
     <name>MilkPage</name>
     <message>
         <source>Another milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre lait</translation>
     </message>
     <message>
         <source>As it is</source>
@@ -921,59 +927,59 @@ at 24 h</translation>
     </message>
     <message>
         <source>Beside the milk one thing shifts.</source>
-        <translation type="unfinished"></translation>
+        <translation>À côté du lait, une chose se décale.</translation>
     </message>
     <message>
         <source>Beside the milk {0} things shift.</source>
-        <translation type="unfinished"></translation>
+        <translation>À côté du lait, {0} choses se décalent.</translation>
     </message>
     <message>
         <source>Breed</source>
-        <translation type="unfinished"></translation>
+        <translation>Race</translation>
     </message>
     <message>
         <source>Milk alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait seul</translation>
     </message>
     <message>
         <source>Milk of</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait de</translation>
     </message>
     <message>
         <source>Move the recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Passer la recette</translation>
     </message>
     <message>
         <source>Move to {0} milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Passer au lait de {0}</translation>
     </message>
     <message>
         <source>Nothing but the milk needs to change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien que le lait n'a besoin de changer.</translation>
     </message>
     <message>
         <source>One step of undo. Doses and settings that no rule speaks of stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un seul pas d'annulation. Les doses et réglages dont aucune règle ne parle restent tels quels.</translation>
     </message>
     <message>
         <source>Outcomes as it is, with the milk alone, and with what shifts</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultats tels quels, avec le lait seul, et avec ce qui se décale</translation>
     </message>
     <message>
         <source>Share of the milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Part du lait</translation>
     </message>
     <message>
         <source>So changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainsi changé</translation>
     </message>
     <message>
         <source>The moisture could not be brought all the way back.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'humidité n'a pu être ramenée tout à fait.</translation>
     </message>
     <message>
         <source>Working out what shifts…</source>
-        <translation type="unfinished"></translation>
+        <translation>Calcul de ce qui se décale…</translation>
     </message>
     <message>
         <source>as it is</source>
@@ -981,19 +987,19 @@ at 24 h</translation>
     </message>
     <message>
         <source>average of the species</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne de l'espèce</translation>
     </message>
     <message>
         <source>so changed</source>
-        <translation type="unfinished"></translation>
+        <translation>ainsi changé</translation>
     </message>
     <message>
         <source>•  Offered, not done: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>•  Proposé, non fait : {0}</translation>
     </message>
     <message>
         <source>‹ Milk</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Lait</translation>
     </message>
 </context>
 <context>
@@ -1012,11 +1018,11 @@ at 24 h</translation>
     </message>
     <message>
         <source>Another amount…</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre quantité…</translation>
     </message>
     <message>
         <source>Another milk…</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre lait…</translation>
     </message>
     <message>
         <source>Form</source>
@@ -1070,7 +1076,7 @@ at 24 h</translation>
     <name>NearestPage</name>
     <message>
         <source>1 change</source>
-        <translation type="unfinished"></translation>
+        <translation>1 changement</translation>
     </message>
     <message>
         <source>As it is</source>
@@ -1078,79 +1084,79 @@ at 24 h</translation>
     </message>
     <message>
         <source>Change the recipe so</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer ainsi la recette</translation>
     </message>
     <message>
         <source>Looking at every style…</source>
-        <translation type="unfinished"></translation>
+        <translation>Examen de chaque style…</translation>
     </message>
     <message>
         <source>Milk: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait : {0}</translation>
     </message>
     <message>
         <source>Nothing: by its figures it is one already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien : d'après ses chiffres, c'en est déjà un.</translation>
     </message>
     <message>
         <source>Outcomes as it is and so changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultats tels quels et ainsi changés</translation>
     </message>
     <message>
         <source>So changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainsi changé</translation>
     </message>
     <message>
         <source>Still outside: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Encore dehors : {0}</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Style</source>
-        <translation type="unfinished"></translation>
+        <translation>Style</translation>
     </message>
     <message>
         <source>Styles, the nearest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Styles, les plus proches d'abord</translation>
     </message>
     <message>
         <source>That brings it nearer, but not inside its limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cela rapproche, mais pas jusque dans ses limites.</translation>
     </message>
     <message>
         <source>The recipe is then checked against {0}; one step of undo.</source>
-        <translation type="unfinished"></translation>
+        <translation>La recette est ensuite contrôlée selon {0} ; un seul pas d'annulation.</translation>
     </message>
     <message>
         <source>To change</source>
-        <translation type="unfinished"></translation>
+        <translation>À changer</translation>
     </message>
     <message>
         <source>Towards {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vers {0}</translation>
     </message>
     <message>
         <source>Ways worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>Chemins calculés</translation>
     </message>
     <message>
         <source>What lies between</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu'il y a entre les deux</translation>
     </message>
     <message>
         <source>What would have to change for this recipe to be a …?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que faudrait-il changer pour que cette recette soit un … ?</translation>
     </message>
     <message>
         <source>Working out the smallest change…</source>
-        <translation type="unfinished"></translation>
+        <translation>Recherche du plus petit changement…</translation>
     </message>
     <message>
         <source>another recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre recette</translation>
     </message>
     <message>
         <source>as it is</source>
@@ -1158,23 +1164,23 @@ at 24 h</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>rien</translation>
     </message>
     <message>
         <source>so changed</source>
-        <translation type="unfinished"></translation>
+        <translation>ainsi changé</translation>
     </message>
     <message>
         <source>{0} changes</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} changements</translation>
     </message>
     <message>
         <source>{0} is made of {1} milk.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} se fait de lait de {1}.</translation>
     </message>
     <message>
         <source>{0} styles, the nearest first. Choose one to see the smallest change that gets there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} styles, les plus proches d'abord. Choisissez-en un pour voir le plus petit changement qui y mène.</translation>
     </message>
     <message>
         <source>{0}, not all</source>
@@ -1182,22 +1188,22 @@ at 24 h</translation>
     </message>
     <message>
         <source>‹ Check</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Contrôle</translation>
     </message>
 </context>
 <context>
     <name>NoteBar</name>
     <message>
         <source>Note to the saved version</source>
-        <translation type="unfinished"></translation>
+        <translation>Note à la version enregistrée</translation>
     </message>
     <message>
         <source>Saved as version {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré comme version {0}</translation>
     </message>
     <message>
         <source>a note, if you like</source>
-        <translation type="unfinished"></translation>
+        <translation>une note, si vous voulez</translation>
     </message>
 </context>
 <context>
@@ -1374,11 +1380,11 @@ at 24 h</translation>
     <name>OutcomeTable</name>
     <message>
         <source>Difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Différence</translation>
     </message>
     <message>
         <source>Outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultat</translation>
     </message>
 </context>
 <context>
@@ -1435,7 +1441,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>No printer is set up on this computer; save it as a PDF instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune imprimante n'est installée sur cet ordinateur ; enregistrez plutôt en PDF.</translation>
     </message>
     <message>
         <source>P&amp;rint…</source>
@@ -1459,15 +1465,15 @@ at 24 h</translation>
     </message>
     <message>
         <source>Save the pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer les pages</translation>
     </message>
     <message>
         <source>The pages could not be written to {path}: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pages n'ont pu être écrites dans {path} : {why}</translation>
     </message>
     <message>
         <source>The printer did not answer; save it as a PDF instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'imprimante n'a pas répondu ; enregistrez plutôt en PDF.</translation>
     </message>
     <message>
         <source>page {0} of {1}</source>
@@ -1486,47 +1492,47 @@ at 24 h</translation>
     <name>Partners</name>
     <message>
         <source>&amp;Lanes of this vat</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Voies de cette cuve</translation>
     </message>
     <message>
         <source>A &amp;recipe file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Un &amp;fichier de recette…</translation>
     </message>
     <message>
         <source>A saved &amp;version</source>
-        <translation type="unfinished"></translation>
+        <translation>Une &amp;version enregistrée</translation>
     </message>
     <message>
         <source>An &amp;example</source>
-        <translation type="unfinished"></translation>
+        <translation>Un &amp;exemple</translation>
     </message>
     <message>
         <source>None yet: every save keeps a version</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune encore : chaque enregistrement garde une version</translation>
     </message>
     <message>
         <source>Open a recipe to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir une recette à comparer</translation>
     </message>
     <message>
         <source>The middle of a &amp;style</source>
-        <translation type="unfinished"></translation>
+        <translation>Le milieu d'un &amp;style</translation>
     </message>
     <message>
         <source>This vat is not split: no branch of its curd</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette cuve n'est pas partagée : pas de branche de son caillé</translation>
     </message>
     <message>
         <source>the other</source>
-        <translation type="unfinished"></translation>
+        <translation>l'autre</translation>
     </message>
     <message>
         <source>version {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>version {0}</translation>
     </message>
     <message>
         <source>{0} against {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} contre {1}</translation>
     </message>
 </context>
 <context>
@@ -1551,15 +1557,15 @@ at 24 h</translation>
     <name>RecentList</name>
     <message>
         <source>Leave {0} out of this list; the file stays where it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer {0} de cette liste ; le fichier reste où il est</translation>
     </message>
     <message>
         <source>Recipes you open or save will stand here. A recipe is a plain text file of your own: keep it wherever you keep your papers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les recettes que vous ouvrez ou enregistrez seront ici. Une recette est un simple fichier de texte à vous : gardez-le où vous gardez vos papiers.</translation>
     </message>
     <message>
         <source>not there any more</source>
-        <translation type="unfinished"></translation>
+        <translation>n'est plus là</translation>
     </message>
 </context>
 <context>
@@ -1608,51 +1614,51 @@ at 24 h</translation>
     <name>Scale</name>
     <message>
         <source>By the area</source>
-        <translation type="unfinished"></translation>
+        <translation>Selon la surface</translation>
     </message>
     <message>
         <source>By the milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Selon le lait</translation>
     </message>
     <message>
         <source>By the thickness squared</source>
-        <translation type="unfinished"></translation>
+        <translation>Selon le carré de l'épaisseur</translation>
     </message>
     <message>
         <source>By the vat's power</source>
-        <translation type="unfinished"></translation>
+        <translation>Selon la puissance de la cuve</translation>
     </message>
     <message>
         <source>To be checked</source>
-        <translation type="unfinished"></translation>
+        <translation>À vérifier</translation>
     </message>
     <message>
         <source>Unchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>Inchangé</translation>
     </message>
     <message>
         <source>as many times as there is more milk</source>
-        <translation type="unfinished"></translation>
+        <translation>autant de fois qu'il y a plus de lait</translation>
     </message>
     <message>
         <source>no rule tells: left as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune règle ne le dit : laissé tel quel</translation>
     </message>
     <message>
         <source>so that the pressure stays</source>
-        <translation type="unfinished"></translation>
+        <translation>pour que la pression reste</translation>
     </message>
     <message>
         <source>the way salt goes in</source>
-        <translation type="unfinished"></translation>
+        <translation>comme entre le sel</translation>
     </message>
     <message>
         <source>what does not go by the amount</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui ne suit pas la quantité</translation>
     </message>
     <message>
         <source>what it can warm</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu'elle peut chauffer</translation>
     </message>
 </context>
 <context>
@@ -1667,35 +1673,35 @@ at 24 h</translation>
     </message>
     <message>
         <source>A form is between 20 mm and 1.5 m across.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un moule a entre 20 mm et 1,5 m de diamètre.</translation>
     </message>
     <message>
         <source>Another amount of milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre quantité de lait</translation>
     </message>
     <message>
         <source>Cheeses</source>
-        <translation type="unfinished"></translation>
+        <translation>Fromages</translation>
     </message>
     <message>
         <source>Diameter of the form</source>
-        <translation type="unfinished"></translation>
+        <translation>Diamètre du moule</translation>
     </message>
     <message>
         <source>Heating power of the vat</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissance de chauffe de la cuve</translation>
     </message>
     <message>
         <source>How many forms</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de moules</translation>
     </message>
     <message>
         <source>Milk in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait en tout</translation>
     </message>
     <message>
         <source>Nothing is changed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n'est encore changé.</translation>
     </message>
     <message>
         <source>Now</source>
@@ -1703,35 +1709,35 @@ at 24 h</translation>
     </message>
     <message>
         <source>Outcomes before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultats avant et après</translation>
     </message>
     <message>
         <source>Scale the recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre à l'échelle</translation>
     </message>
     <message>
         <source>Scale to {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre à l'échelle de {0}</translation>
     </message>
     <message>
         <source>The number of forms is a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nombre de moules est un nombre entier.</translation>
     </message>
     <message>
         <source>Then</source>
-        <translation type="unfinished"></translation>
+        <translation>Après</translation>
     </message>
     <message>
         <source>Vat heats with</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuve chauffe avec</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Quoi</translation>
     </message>
     <message>
         <source>What becomes of every line, and by which rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que devient chaque ligne, et par quelle règle</translation>
     </message>
     <message>
         <source>Why</source>
@@ -1739,27 +1745,27 @@ at 24 h</translation>
     </message>
     <message>
         <source>across, in number</source>
-        <translation type="unfinished"></translation>
+        <translation>de diamètre, au nombre de</translation>
     </message>
     <message>
         <source>as many, but larger</source>
-        <translation type="unfinished"></translation>
+        <translation>autant, mais plus grands</translation>
     </message>
     <message>
         <source>forms of</source>
-        <translation type="unfinished"></translation>
+        <translation>moules de</translation>
     </message>
     <message>
         <source>more of the same form</source>
-        <translation type="unfinished"></translation>
+        <translation>plus du même moule</translation>
     </message>
     <message>
         <source>{0} times the milk: {1} figures change, {2} are to be checked, the rest stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} fois le lait : {1} chiffres changent, {2} sont à vérifier, le reste demeure.</translation>
     </message>
     <message>
         <source>‹ Milk</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Lait</translation>
     </message>
 </context>
 <context>
@@ -1824,58 +1830,58 @@ at 24 h</translation>
     <name>Start</name>
     <message>
         <source>Bringing it inside limits and ranges …</source>
-        <translation type="unfinished"></translation>
+        <translation>Mise dans les limites et plages …</translation>
     </message>
     <message>
         <source>Bringing it inside the limits alone …</source>
-        <translation type="unfinished"></translation>
+        <translation>Mise dans les seules limites …</translation>
     </message>
     <message>
         <source>Looking for the nearest example …</source>
-        <translation type="unfinished"></translation>
+        <translation>Recherche de l'exemple le plus proche …</translation>
     </message>
     <message>
         <source>Setting it to the middle of the usual ranges …</source>
-        <translation type="unfinished"></translation>
+        <translation>Mise au milieu des plages usuelles …</translation>
     </message>
     <message>
         <source>no style</source>
-        <translation type="unfinished"></translation>
+        <translation>sans style</translation>
     </message>
 </context>
 <context>
     <name>StartPlace</name>
     <message>
         <source>Blank recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Recette vierge</translation>
     </message>
     <message>
         <source>Examples of a dairy we made up; each opens as a copy of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Exemples d'une laiterie de notre invention ; chacun s'ouvre comme une copie à vous</translation>
     </message>
     <message>
         <source>Go on with {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Continuer avec {0}</translation>
     </message>
     <message>
         <source>New from a style</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle d'après un style</translation>
     </message>
     <message>
         <source>Open a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir un fichier…</translation>
     </message>
     <message>
         <source>Recent recipes</source>
-        <translation type="unfinished"></translation>
+        <translation>Recettes récentes</translation>
     </message>
     <message>
         <source>The shortest make there is, from ripening to press, to build upon</source>
-        <translation type="unfinished"></translation>
+        <translation>La fabrication la plus courte, de la maturation à la presse, à compléter</translation>
     </message>
     <message>
         <source>What will you make?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu'allez-vous faire ?</translation>
     </message>
 </context>
 <context>
@@ -2101,15 +2107,15 @@ at 24 h</translation>
     </message>
     <message>
         <source>Enter or a double click writes a note. The files lie in {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée ou un double clic écrit une note. Les fichiers sont dans {0}.</translation>
     </message>
     <message>
         <source>Every save keeps what was there before, as plain files beside the recipe. None is kept yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque enregistrement garde ce qui était là avant, en simples fichiers à côté de la recette. Aucun n'est encore gardé.</translation>
     </message>
     <message>
         <source>From version {0} to what is open: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>De la version {0} à ce qui est ouvert : {1}</translation>
     </message>
     <message>
         <source>No.</source>
@@ -2117,55 +2123,55 @@ at 24 h</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Open as a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir comme copie</translation>
     </message>
     <message>
         <source>Put back</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre</translation>
     </message>
     <message>
         <source>Put beside in Compare</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre à côté dans Comparer</translation>
     </message>
     <message>
         <source>Save the recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer la recette</translation>
     </message>
     <message>
         <source>Saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré</translation>
     </message>
     <message>
         <source>Saved versions, the newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Versions enregistrées, la plus récente d'abord</translation>
     </message>
     <message>
         <source>Version {0} is put back; undo takes it away again, saving keeps it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La version {0} est remise ; annuler la retire, enregistrer la garde.</translation>
     </message>
     <message>
         <source>Version {0} is what is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>La version {0} est ce qui est ouvert.</translation>
     </message>
     <message>
         <source>Version {0} put back</source>
-        <translation type="unfinished"></translation>
+        <translation>Version {0} remise</translation>
     </message>
     <message>
         <source>Versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Versions</translation>
     </message>
     <message>
         <source>What changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a changé</translation>
     </message>
     <message>
         <source>‹ Design</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Dessin</translation>
     </message>
 </context>
 <context>
@@ -2236,7 +2242,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Début</translation>
     </message>
     <message>
         <source>This holds from the next start of the program.</source>
@@ -3291,7 +3297,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>A brine of {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C at which the pace of salt was measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une saumure à {temp:.0f} °C est hors des {low:.0f}-{high:.0f} °C où la vitesse du sel a été mesurée.</translation>
     </message>
     <message>
         <source>A gate stands on one of {curves}, at one of {moments}.</source>
@@ -3315,7 +3321,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Acid-and-heat curd drains by a law that rests on three cheeses (ricotta, paneer, Queso blanco); take moisture and yield as a first guess.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caillé acide-chaleur s'égoutte selon une loi qui repose sur trois fromages (ricotta, paneer, Queso blanco) ; prenez humidité et rendement pour une première approche.</translation>
     </message>
     <message>
         <source>After the vat</source>
@@ -3327,7 +3333,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Alike in both</source>
-        <translation type="unfinished"></translation>
+        <translation>Identique dans les deux</translation>
     </message>
     <message>
         <source>All that is wanted is so already: {figures}.</source>
@@ -3335,6 +3341,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>At pH {ph:.1f} and {temp:.0f} °C acid has curdled only about {share:.0f} % of it; the rest goes with the whey. It takes more acid, or more heat.</source>
+        <translation>À pH {ph:.1f} et {temp:.0f} °C l'acide n'en a caillé qu'environ {share:.0f} % ; le reste part avec le lactosérum. Il faut plus d'acide, ou plus de chaleur.</translation>
+    </message>
+    <message>
+        <source>At pH {ph:.1f} the curd is past its stretch: it turns short and loses fat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At pH {ph:.1f} the curd still holds {calcium:.0f} mg of bound calcium per g of casein; above about {limit:.0f} it tears instead of stretching. Let it sour further.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3347,15 +3361,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Both cheeses</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux fromages</translation>
     </message>
     <message>
         <source>Both makes do the same in every stage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux fabrications font la même chose à chaque étape.</translation>
     </message>
     <message>
         <source>Calcium mg/g</source>
-        <translation type="unfinished"></translation>
+        <translation>Calcium mg/g</translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -3387,7 +3401,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Different, but not felt in these figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Différent, mais non senti dans ces chiffres</translation>
     </message>
     <message>
         <source>Does not meet {rule}: {label}, {sentence}{more}.</source>
@@ -3399,11 +3413,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>FDM points</source>
-        <translation type="unfinished"></translation>
+        <translation>G/S points</translation>
     </message>
     <message>
         <source>Finish h:min</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin h:min</translation>
     </message>
     <message>
         <source>First {name}</source>
@@ -3423,7 +3437,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>From milk in the vat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis le lait en cuve.</translation>
     </message>
     <message>
         <source>Gets worse</source>
@@ -3447,11 +3461,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caillé lactique est chauffé à {temp:.0f} °C ici ; son égouttage est connu jusqu'à {limit:.0f} °C.</translation>
     </message>
     <message>
         <source>Lactic curd: the few published makes came within about 3 points of moisture of this law; take moisture and yield with that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Caillé lactique : les rares fabrications publiées étaient à environ 3 points d'humidité de cette loi ; prenez humidité et rendement ainsi.</translation>
     </message>
     <message>
         <source>Late or early?</source>
@@ -3483,11 +3497,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Moisture points</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité points</translation>
     </message>
     <message>
         <source>Name the other recipe, --style, --version or --lane (at most twice); one of the four.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nommez l'autre recette, --style, --version ou --lane (deux au plus) ; l'un des quatre.</translation>
     </message>
     <message>
         <source>No limit of {name} applies to this recipe.</source>
@@ -3531,7 +3545,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Over each other</source>
-        <translation type="unfinished"></translation>
+        <translation>Superposées</translation>
     </message>
     <message>
         <source>Per 100 kg milk {verb} {share:.2f} kg {what} ({fat_pct:g} % fat, {protein_pct:.2f} % protein): fat {fat:.2f} %, protein {protein:.2f} %, protein to fat {protein2:.2f}.</source>
@@ -3567,11 +3581,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Rennet at {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C the setting law knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'emprésurage à {temp:.0f} °C est hors des {low:.0f}-{high:.0f} °C que connaît la loi de coagulation.</translation>
     </message>
     <message>
         <source>S/M points</source>
-        <translation type="unfinished"></translation>
+        <translation>S/H points</translation>
     </message>
     <message>
         <source>STOP</source>
@@ -3590,10 +3604,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Encore dehors</translation>
     </message>
     <message>
-        <source>Stretching is a plain law here: fat lost with time in hot water, moisture hardly changed.</source>
-        <translation>Le filage suit ici une loi simple : matière grasse perdue avec le temps dans l'eau chaude, humidité à peine changée.</translation>
-    </message>
-    <message>
         <source>Sure? {value} is far {side} what is usual{where}: {usual_is}. Check the unit or the decimal point.</source>
         <translation>Sûr ? {value} est bien {side} l'usage{where} : {usual_is}. Vérifiez l'unité ou la virgule.</translation>
     </message>
@@ -3603,7 +3613,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Texture of both: {body}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Texture des deux : {body}.</translation>
     </message>
     <message>
         <source>Texture: {bodies} → {bodies2}.</source>
@@ -3611,7 +3621,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Texture: {left} ({left_name}); {right} ({right_name}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Texture : {left} ({left_name}) ; {right} ({right_name}).</translation>
     </message>
     <message>
         <source>That hangs on the milk: standardise its protein to fat.</source>
@@ -3639,6 +3649,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The curd begins to drain at pH {ph:.1f}; the drainage of lactic curd is known below {limit:.1f}.</source>
+        <translation>Le caillé commence à s'égoutter à pH {ph:.1f} ; l'égouttage du caillé lactique est connu sous {limit:.1f}.</translation>
+    </message>
+    <message>
+        <source>The curd reaches only {temp:.0f} °C in this water; below about {limit:.0f} °C it does not flow. It takes hotter water, or more of it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3655,7 +3669,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The greatest first; the parts add up.</source>
-        <translation type="unfinished"></translation>
+        <translation>La plus grande d'abord ; les parts s'additionnent.</translation>
     </message>
     <message>
         <source>The lock on {names} is in the way.</source>
@@ -3751,11 +3765,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>What each difference is worth</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que vaut chaque différence</translation>
     </message>
     <message>
         <source>What may move in this recipe does not reach so far.</source>
         <translation>Ce qui peut bouger dans cette recette ne va pas si loin.</translation>
+    </message>
+    <message>
+        <source>What stretching takes and gives of water and fat is known by its direction; its size is an engineering default.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, not {before:.3f} %: read the burette again, or put the sample back.</source>
@@ -3771,7 +3789,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Yield kg/100 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Rendement kg/100 kg</translation>
     </message>
     <message>
         <source>[bold]{held} of {compared} published figures hold.[/bold]</source>
@@ -4431,7 +4449,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>model {version}</source>
-        <translation type="unfinished"></translation>
+        <translation>modèle {version}</translation>
     </message>
     <message>
         <source>model: {note}</source>
@@ -4831,7 +4849,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>the main make</source>
-        <translation type="unfinished"></translation>
+        <translation>la fabrication principale</translation>
     </message>
     <message>
         <source>the make takes {later} longer</source>
@@ -4839,7 +4857,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>the middle of {style}</source>
-        <translation type="unfinished"></translation>
+        <translation>le milieu de {style}</translation>
     </message>
     <message>
         <source>the milk must be {asked}; it is {here}</source>
@@ -4927,7 +4945,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>there is no branch of curd of that name</source>
-        <translation type="unfinished"></translation>
+        <translation>il n'y a pas de branche de caillé de ce nom</translation>
     </message>
     <message>
         <source>there is no branch “{branch_id}”</source>
@@ -5007,7 +5025,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>this lies before the lanes part, so it is the same for all; change it in the make itself</source>
-        <translation type="unfinished"></translation>
+        <translation>c'est avant la séparation des voies, donc pareil pour toutes ; changez-le dans la fabrication même</translation>
     </message>
     <message>
         <source>this milk clots in {relative:.2f} of the time of the one before; the same dose would flocculate in {value:.1f} instead of {wanted:.1f} min</source>
@@ -5083,7 +5101,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>version {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>version {number}</translation>
     </message>
     <message>
         <source>version {number} put back</source>
@@ -5099,7 +5117,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>what no difference can say</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu'aucune différence ne peut dire</translation>
     </message>
     <message>
         <source>what was done</source>
@@ -5319,11 +5337,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{left} against {right}</source>
-        <translation type="unfinished"></translation>
+        <translation>{left} contre {right}</translation>
     </message>
     <message>
         <source>{left} of milk against {right}; doses read per 100 kg of milk</source>
-        <translation type="unfinished"></translation>
+        <translation>{left} de lait contre {right} ; les doses se lisent pour 100 kg de lait</translation>
     </message>
     <message>
         <source>{litres} ({mass_kg}) of {milks} milk, {heat}</source>
@@ -5351,7 +5369,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{mass} of milk in both</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass} de lait dans les deux</translation>
     </message>
     <message>
         <source>{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once.</source>
@@ -5817,6 +5835,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Tous les combien les pains sont retournés ; pour la fiche seulement.</translation>
     </message>
     <message>
+        <source>Kilograms of water to one of curd: the less, the more it cools. Left out, it is kept as hot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Kind of coagulant.</source>
         <translation>Genre de coagulant.</translation>
     </message>
@@ -5927,6 +5949,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Salt in the brine by weight (100 g brine hold so many grams); saturated is 26.4 %.</source>
         <translation>Sel de la saumure en poids (100 g de saumure en contiennent tant de grammes) ; saturée, 26,4 %.</translation>
+    </message>
+    <message>
+        <source>Salt in the water by weight.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Shape of one cheese.</source>
@@ -6413,6 +6439,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>sel</translation>
     </message>
     <message>
+        <source>salt in the water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>shape</source>
         <translation>forme</translation>
     </message>
@@ -6519,6 +6549,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>water on</source>
         <translation>eau ajoutée</translation>
+    </message>
+    <message>
+        <source>water per curd</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what</source>
@@ -8449,6 +8483,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{salt_pct} of the {of}</source>
         <translation>{salt_pct} ({of})</translation>
+    </message>
+    <message>
+        <source>{salt_pct} salt in it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{whey_off_pct} of the whey off</source>
