@@ -97,6 +97,11 @@ def either(texts: Iterable[str]) -> str:
     return say(" or ").join(texts)
 
 
+def headed(head: str, text: str) -> str:
+    """ "cook: temperature"."""
+    return say("{head}: {text}", head=head, text=text)
+
+
 def number(value: float, spec: str = "g") -> str:
     """A number in a format of Python's, with the decimal mark of the language."""
     text = format(value, spec)

@@ -19,7 +19,7 @@ from designer.judge.levers import effects
 from designer.judge.movable import Movable, moved
 from designer.judge.verdict import LIMIT, MET, NEAR, NOT_MET
 from designer.judge.whole_steps import whole_steps
-from designer.language import listed, number, say
+from designer.language import headed, listed, number, say
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -350,7 +350,7 @@ class _Search:
             ]
             if beyond:
                 said = True
-                names = "; ".join(f"{one.setting.title}: {one.why}" for one in beyond)
+                names = "; ".join(headed(one.setting.title, one.why) for one in beyond)
                 yield InTheWay(
                     say("Ranges are in the way ({names}).", names=names), tuple(one.setting.path for one in beyond)
                 )
@@ -429,7 +429,7 @@ class _Search:
                 and rank[row.state] > rank[old.state]
                 and not (row.section == LIMIT and row.state == NEAR)
             ):
-                yield f"{row.label}: {row.sentence}"
+                yield headed(row.label, row.sentence)
 
 
 def _same(key: str) -> str:
@@ -457,7 +457,7 @@ def _sentence(
     if reached and not changes:
         return say("All that is wanted is so already: {figures}.", figures=figures)
     if reached:
-        return f"{figures}: {how}."
+        return headed(figures, f"{how}.")
     return " ".join(
         [
             say("Not reached; the nearest is {figures}: {how}.", figures=figures, how=how),

@@ -16,7 +16,7 @@ from typing import Any
 
 from designer.forecast import Forecast, forecast
 from designer.judge.movable import Movable, movables, moved
-from designer.language import say, word
+from designer.language import headed, say, word
 from designer.make.constants import table
 from designer.quantities import QUANTITIES
 from designer.recipe.another_milk import with_milk
@@ -55,7 +55,7 @@ class Shift:
     @property
     def sentence(self) -> str:
         """ "rennet: 20 mL → 16 mL (goat milk ...)"."""
-        return f"{self.what}: {self.before} → {self.after} ({self.why})"
+        return headed(self.what, f"{self.before} → {self.after} ({self.why})")
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from typing import Any, Literal
 
 from designer.judge.align import Pair, align
 from designer.judge.given import Dose, Pairs, amount_words, is_amount, paired, same_dose
-from designer.language import listed, say, word
+from designer.language import headed, listed, say, word
 from designer.recipe.changes import called, label_of, said_of
 from designer.recipe.document import Addition, Form, MilkSource, Recipe, Vat
 from designer.recipe.dose import rennet_imcu_per_l
@@ -70,7 +70,7 @@ class Step:
                 return say("without {of}", of=self.of)
             case "stage more" | "dose more":
                 return say("with {of}", of=self.of) + (f", {self.right}" if self.right else "")
-        return say("{of}: {change}", of=self.of, change=self.change) if self.label else self.change
+        return headed(self.of, self.change) if self.label else self.change
 
     @property
     def change(self) -> str:

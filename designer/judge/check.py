@@ -21,7 +21,7 @@ from designer.judge.limits import (
 from designer.judge.moments import moments, own_stages, settings
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MET, MILK, NEAR, NOT_MET, Row, Verdict, worst
 from designer.judge.words import in_ten, label_of, milks, usual_words
-from designer.language import either, say, word
+from designer.language import either, headed, say, word
 from designer.recipe.field import choice
 from styles.reader import Gate, Rules, Style, Window, style
 from styles.settings import MOMENTS, SETTINGS
@@ -113,7 +113,7 @@ def _room_rows(one: Style, forecast: Forecast) -> Iterator[Row]:
             if value is None or not windows:
                 continue
             window = max(windows, key=lambda w: margin_of(value, w.low, w.high))
-            unit, label, near = SETTINGS[key].unit, f"{stage.title}: {SETTINGS[key].label}", SETTINGS[key].near
+            unit, label, near = SETTINGS[key].unit, headed(stage.title, SETTINGS[key].label), SETTINGS[key].near
             yield _usual_row(MAKE, f"{key}@{stage.id}", label, unit, 1, value, window, near, None)
 
 

@@ -19,7 +19,7 @@ from designer.judge.movable import Movable, movables
 from designer.judge.verdict import LIMIT, NOT_MET
 from designer.judge.windows import ranged
 from designer.judge.words import lowered
-from designer.language import say, word
+from designer.language import headed, say, word
 from designer.make.caution import Family, limit
 from designer.make.slow_acid import family_of
 from designer.quantities import QUANTITIES
@@ -216,7 +216,7 @@ def _law(made: Forecast, style: Style) -> Iterator[Guard]:
     """Limits of law and standards that hold now."""
     for row in check(made, style).section(LIMIT):
         if row.state != NOT_MET and row.quantity in QUANTITIES:
-            yield Guard(row.quantity, row.low, row.high, f"{row.rule}: {lowered(row.label)}", True)
+            yield Guard(row.quantity, row.low, row.high, headed(row.rule, lowered(row.label)), True)
 
 
 def _usual(style: Style, here: Mapping[str, float]) -> Iterator[Guard]:

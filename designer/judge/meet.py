@@ -20,7 +20,7 @@ from designer.judge.movable import movables, moved
 from designer.judge.verdict import LIMIT, MET, NOT_MET
 from designer.judge.windows import ranged
 from designer.judge.words import lowered
-from designer.language import either, say
+from designer.language import either, headed, say
 from designer.quantities import QUANTITIES
 from designer.recipe.document import MilkSource, Recipe
 from designer.recipe.edit import edit_recipe
@@ -140,13 +140,13 @@ def _usual(made: Forecast, style: Style) -> list[Wanted]:
 def _outside(made: Forecast, style: Style) -> list[str]:
     """Limits not met, in words."""
     rows = check(made, style).limits
-    return [f"{row.rule}: {lowered(row.label)}, {row.sentence}" for row in rows if row.state == NOT_MET]
+    return [headed(row.rule, f"{lowered(row.label)}, {row.sentence}") for row in rows if row.state == NOT_MET]
 
 
 def _said(before: Forecast, found: Aimed, style: Style) -> Met:
     verdict = check(found.made, style)
     limits = _outside(found.made, style)
-    ranges = [f"{row.label}: {row.sentence}" for row in verdict.section("make", "curve") if row.state != MET]
+    ranges = [headed(row.label, row.sentence) for row in verdict.section("make", "curve") if row.state != MET]
     fdm = next((row for row in verdict.section(LIMIT) if row.quantity == "fdm_pct" and row.state == NOT_MET), None)
     milk: tuple[Offer, ...] = ()
     if fdm is not None:

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from designer.language import say
+from designer.language import headed, say
 from designer.recipe.document import Addition, Form, MilkSource, Recipe, Starter
 from designer.recipe.edit import edit, edit_addition, edit_form, edit_milk, edit_recipe, edit_starter
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
@@ -64,7 +64,7 @@ class Movable:
     @property
     def title(self) -> str:
         """ "cook: temperature"."""
-        return f"{self.owner}: {self.label}" if self.owner else self.label
+        return headed(self.owner, self.label) if self.owner else self.label
 
     def shown(self, value: float | None = None, system: System = "metric") -> str:
         """A value of it (its own by default) with unit."""

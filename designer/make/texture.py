@@ -16,7 +16,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.language import say
+from designer.language import headed, say
 from designer.language import word as told
 from designer.make import ranges
 from designer.make.ranges import Measure
@@ -83,7 +83,7 @@ class Texture:
     def sentence(self) -> str:
         """ "Firm, rather pliable: pH near 5.1 with about 600 mmol of calcium is ..." """
         said = ", ".join(word.said for word in self.words)
-        return f"{said[0].upper()}{said[1:]}: {told(self.words[0].because[0].rule.says, 'texture')}."
+        return headed(said[0].upper() + said[1:], told(self.words[0].because[0].rule.says, "texture")) + "."
 
 
 @cache

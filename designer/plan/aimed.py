@@ -13,7 +13,7 @@ from designer.forecast import Forecast
 from designer.judge.aim import Aimed, AimError, Change, Wanted, at
 from designer.judge.meet import Met
 from designer.judge.movable import movables
-from designer.language import say
+from designer.language import headed, say
 from designer.plan.as_json import number
 from designer.plan.variants import outcomes_table
 from designer.quantities import QUANTITIES
@@ -60,7 +60,7 @@ def _number(key: str, text: str) -> float:
         try:
             return parse(text, QUANTITIES[key].kind).value
         except UnitError as error:
-            raise AimError(f"{QUANTITIES[key].label}: {error}") from None
+            raise AimError(headed(QUANTITIES[key].label, str(error))) from None
 
 
 def lock(recipe: Recipe, text: str) -> tuple[str, str] | str:

@@ -10,7 +10,7 @@ from rich.table import Table
 
 from designer.forecast import Forecast
 from designer.judge.verdict import NOT_MET, Row, Verdict
-from designer.language import mark, number, say, word
+from designer.language import headed, mark, number, say, word
 from designer.plan.clock import Clock
 from designer.quantities import QUANTITIES
 from designer.units import System, show
@@ -53,7 +53,7 @@ def print_forecast(forecast: Forecast, system: System = "metric") -> None:
     for caution in forecast.cautions:
         source = f" ({caution.source})" if caution.source else ""
         console.print(
-            f"{word(caution.level, 'level')}: {_plain(caution.text + source)}",
+            headed(word(caution.level, "level"), _plain(caution.text + source)),
             style="bold" if caution.level == "stop" else "",
         )
     for note in forecast.notes:

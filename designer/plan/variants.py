@@ -10,8 +10,8 @@ from rich.table import Table
 
 from designer.forecast import Forecast
 from designer.judge.compare import KEYS, Comparison, Difference
+from designer.language import headed, say, word
 from designer.language import number as told_number
-from designer.language import say, word
 from designer.plan.as_json import number
 from designer.quantities import QUANTITIES
 from designer.recipe.scale import Rule, Scaled
@@ -75,11 +75,11 @@ def print_scaled(scaled: Scaled, before: Forecast, after: Forecast) -> None:
             continue
         console.print(say("\n[bold]{rule}[/bold]", rule=word(rule, "rule").capitalize()))
         if rule == "unchanged":
-            console.print(_plain("; ".join(f"{line.of}: {line.what} {line.before}" for line in lines)))
+            console.print(_plain("; ".join(headed(line.of, f"{line.what} {line.before}") for line in lines)))
             continue
         for line in lines:
             figure = f"{line.before} → {line.after}" if line.changed else line.before
-            console.print(_plain(f"{line.of}: {line.what} {figure} ({line.why})"))
+            console.print(_plain(headed(line.of, f"{line.what} {figure} ({line.why})")))
     console.print()
     console.print(outcomes_table(before, after, say("before"), say("after")))
 
@@ -147,7 +147,7 @@ def print_comparison(found: Comparison) -> None:
     console.print(_rows(found))
     console.print(say("\n[bold]What each difference is worth[/bold], the greatest first"))
     for one in found.ranked():
-        console.print(_plain(f"{one.sentence}: {one.consequences}."))
+        console.print(_plain(headed(one.sentence, f"{one.consequences}.")))
     if not found.differences:
         console.print(say("The two makes do the same."))
     console.print()

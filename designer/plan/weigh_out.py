@@ -107,7 +107,7 @@ def _short_words(lane: Recipe | Branch) -> Mapping[str, str]:
     return {key: word for key, word in words.items() if counts[word] == 1}
 
 
-def weigh_out_section(items: Iterable[Weighed], title: str = "Weigh out before the milk comes") -> Section:
+def weigh_out_section(items: Iterable[Weighed], title: str = "") -> Section:
     """The box: two items a row, each with room for its lot and a box to tick."""
     items = tuple(items)
     columns = (Column("", 54.0), Column("", 25.0), Column("", 7.5)) * 2
@@ -115,7 +115,7 @@ def weigh_out_section(items: Iterable[Weighed], title: str = "Weigh out before t
     for index in range(0, len(items), 2):
         pair = [*items[index : index + 2], None][:2]
         rows.append(tuple(cell for item in pair for cell in _cells(item)))
-    return Section(title, (Table(columns, tuple(rows)),))
+    return Section(title or say("Weigh out before the milk comes"), (Table(columns, tuple(rows)),))
 
 
 def _cells(item: Weighed | None) -> tuple[Cell, Cell, Cell]:

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from designer.language import say, word
+from designer.language import headed, say, word
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.field import FieldMeta, Model, choice, field_metas
 from designer.recipe.stages.press import Press
@@ -36,7 +36,11 @@ class Change:
     def sentence(self) -> str:
         """ "cook: temperature 38 °C → 39 °C"."""
         if self.how == "changed":
-            return f"{self.of}: {self.label} {self.before} → {self.after}" if self.of else f"{self.label}: {self.after}"
+            return (
+                headed(self.of, f"{self.label} {self.before} → {self.after}")
+                if self.of
+                else headed(self.label, self.after)
+            )
         match self.how:
             case "added":
                 return say("{of} added {after}", of=self.of, after=self.after).rstrip()

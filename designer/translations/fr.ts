@@ -1279,6 +1279,10 @@ at 24 h</translation>
 <context>
     <name>Outcome</name>
     <message>
+        <source>&gt; 9 in 10</source>
+        <translation>&gt; 9 in 10</translation>
+    </message>
+    <message>
         <source>Calcium per g protein</source>
         <translation>Calcium par g de protéine</translation>
     </message>
@@ -1300,7 +1304,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>Moisture, fat-free (MNFS)</source>
-        <translation>Humidité dégraissée (HFD)</translation>
+        <translation>Humidité (HFD)</translation>
     </message>
     <message>
         <source>Salt in moisture</source>
@@ -1323,8 +1327,12 @@ at 24 h</translation>
         <translation>non respecté</translation>
     </message>
     <message>
+        <source>{0} in 10</source>
+        <translation>{0} in 10</translation>
+    </message>
+    <message>
         <source>{0} outside</source>
-        <translation>{0} hors plage</translation>
+        <translation>{0} dehors</translation>
     </message>
 </context>
 <context>
@@ -3277,19 +3285,19 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>; did you mean “{near}”?</source>
-        <translation>; vouliez-vous dire « {near} » ?</translation>
+        <translation> ; vouliez-vous dire « {near} » ?</translation>
     </message>
     <message>
         <source>; likely inside all of them: {in_ten}</source>
-        <translation>; sans doute dans toutes : {in_ten}</translation>
+        <translation> ; plutôt dans toutes : {in_ten}</translation>
     </message>
     <message>
         <source>; {kg:.3f} g is too little to weigh: stir {weigh_kg:g} g into {into_l:g} mL of sterile milk and give {take_l:.1f} mL of that</source>
-        <translation>; {kg:.3f} g, c'est trop peu à peser : délayez {weigh_kg:g} g dans {into_l:g} mL de lait stérile et donnez-en {take_l:.1f} mL</translation>
+        <translation> ; {kg:.3f} g, c'est trop peu à peser : délayez {weigh_kg:g} g dans {into_l:g} mL de lait stérile et donnez-en {take_l:.1f} mL</translation>
     </message>
     <message>
         <source>; {litres:.2f} mL is too little to measure: let 1 mL down to 10 mL with cool water and give {given:.1f} mL of that</source>
-        <translation>; {litres:.2f} mL, c'est trop peu à mesurer : étendez 1 mL à 10 mL d'eau fraîche et donnez-en {given:.1f} mL</translation>
+        <translation> ; {litres:.2f} mL, c'est trop peu à mesurer : étendez 1 mL à 10 mL d'eau fraîche et donnez-en {given:.1f} mL</translation>
     </message>
     <message>
         <source>A brine at {temp_c:g} °C weighs between {weak:.0f} and {strong:.0f} kg per m³.</source>
@@ -3345,11 +3353,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>At pH {ph:.1f} the curd is past its stretch: it turns short and loses fat.</source>
-        <translation type="unfinished"></translation>
+        <translation>À pH {ph:.1f} le caillé a dépassé son filage : il devient court et perd de la matière grasse.</translation>
     </message>
     <message>
         <source>At pH {ph:.1f} the curd still holds {calcium:.0f} mg of bound calcium per g of casein; above about {limit:.0f} it tears instead of stretching. Let it sour further.</source>
-        <translation type="unfinished"></translation>
+        <translation>À pH {ph:.1f} le caillé retient encore {calcium:.0f} mg de calcium lié par g de caséine ; au-dessus d'environ {limit:.0f} il se déchire au lieu de filer. Laissez-le acidifier davantage.</translation>
     </message>
     <message>
         <source>At the middle of the style</source>
@@ -3653,7 +3661,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The curd reaches only {temp:.0f} °C in this water; below about {limit:.0f} °C it does not flow. It takes hotter water, or more of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caillé n'atteint que {temp:.0f} °C dans cette eau ; sous environ {limit:.0f} °C il ne flue pas. Il faut de l'eau plus chaude, ou davantage.</translation>
     </message>
     <message>
         <source>The curve</source>
@@ -3764,6 +3772,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Pour standardiser : {sentence}</translation>
     </message>
     <message>
+        <source>Weigh out before the milk comes</source>
+        <translation>À peser avant l'arrivée du lait</translation>
+    </message>
+    <message>
         <source>What each difference is worth</source>
         <translation>Ce que vaut chaque différence</translation>
     </message>
@@ -3773,7 +3785,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>What stretching takes and gives of water and fat is known by its direction; its size is an engineering default.</source>
-        <translation type="unfinished"></translation>
+        <translation>On sait dans quel sens le filage prend et rend de l'eau et de la matière grasse ; l'ampleur est une valeur d'ingénieur.</translation>
     </message>
     <message>
         <source>With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, not {before:.3f} %: read the burette again, or put the sample back.</source>
@@ -4369,11 +4381,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>likely inside: {in_ten}</source>
-        <translation>sans doute dedans : {in_ten}</translation>
+        <translation>plutôt dedans : {in_ten}</translation>
     </message>
     <message>
         <source>likely outside: {in_ten}</source>
-        <translation>sans doute dehors : {in_ten}</translation>
+        <translation>plutôt dehors : {in_ten}</translation>
     </message>
     <message>
         <source>lipase</source>
@@ -4513,7 +4525,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>next day</source>
-        <translation>lendemain</translation>
+        <translation>jour 2</translation>
     </message>
     <message>
         <source>night</source>
@@ -5189,19 +5201,19 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{away} over the least, {least}</source>
-        <translation>{away} au-dessus du minimum, {least}</translation>
+        <translation>{away} au-dessus de {least} (minimum)</translation>
     </message>
     <message>
         <source>{away} over the limit of {limit}</source>
-        <translation>{away} au-dessus de la limite de {limit}</translation>
+        <translation>{away} au-dessus de {limit} (maximum)</translation>
     </message>
     <message>
         <source>{away} under the least, {least}</source>
-        <translation>{away} sous le minimum, {least}</translation>
+        <translation>{away} sous {least} (minimum)</translation>
     </message>
     <message>
         <source>{away} under the limit of {limit}</source>
-        <translation>{away} sous la limite de {limit}</translation>
+        <translation>{away} sous {limit} (maximum)</translation>
     </message>
     <message>
         <source>{chance} in 10</source>
@@ -5258,6 +5270,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{head}: {how}. Still outside: {missed}.</source>
         <translation>{head} : {how}. Encore dehors : {missed}.</translation>
+    </message>
+    <message>
+        <source>{head}: {text}</source>
+        <translation>{head}: {text}</translation>
     </message>
     <message>
         <source>{heat_c} for {heat_min}</source>
@@ -5836,7 +5852,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Kilograms of water to one of curd: the less, the more it cools. Left out, it is kept as hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilogrammes d'eau pour un de caillé : moins il y en a, plus elle refroidit. Laissé libre, elle est tenue aussi chaude.</translation>
     </message>
     <message>
         <source>Kind of coagulant.</source>
@@ -5952,7 +5968,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Salt in the water by weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel de l'eau en poids.</translation>
     </message>
     <message>
         <source>Shape of one cheese.</source>
@@ -6440,7 +6456,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>salt in the water</source>
-        <translation type="unfinished"></translation>
+        <translation>sel de l'eau</translation>
     </message>
     <message>
         <source>shape</source>
@@ -6552,7 +6568,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>water per curd</source>
-        <translation type="unfinished"></translation>
+        <translation>eau par caillé</translation>
     </message>
     <message>
         <source>what</source>
@@ -8101,6 +8117,26 @@ Pesé avec d'autres, ci-dessus.</translation>
         <source>United States, soft ripened</source>
         <translation>États-Unis, pâte molle affinée</translation>
     </message>
+    <message>
+        <source>class</source>
+        <translation>classe</translation>
+    </message>
+    <message>
+        <source>legal limit</source>
+        <translation>limite légale</translation>
+    </message>
+    <message>
+        <source>protected name</source>
+        <translation>nom protégé</translation>
+    </message>
+    <message>
+        <source>quality window</source>
+        <translation>plage de qualité</translation>
+    </message>
+    <message>
+        <source>standard limit</source>
+        <translation>limite de norme</translation>
+    </message>
 </context>
 <context>
     <name>stage</name>
@@ -8486,7 +8522,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{salt_pct} salt in it</source>
-        <translation type="unfinished"></translation>
+        <translation>salée à {salt_pct}</translation>
     </message>
     <message>
         <source>{whey_off_pct} of the whey off</source>

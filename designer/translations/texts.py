@@ -34,7 +34,11 @@ LETTERS = re.compile(r"[^\W\d_]{2}")
 def all_texts() -> list[Text]:
     """Every (context, English), each once, sorted."""
     found = set(_in_code()) | set(_in_tables())
-    return sorted((context, text) for context, text in found if text == "d" or LETTERS.search(FIELD.sub("", text)))
+    return sorted(
+        (context, text)
+        for context, text in found
+        if text == "d" or LETTERS.search(FIELD.sub("", text)) or text == "{head}: {text}"
+    )
 
 
 def _in_code() -> Iterator[Text]:
@@ -182,7 +186,7 @@ def _styles() -> Iterator[Text]:
         rows: Iterable[Any] = (*style.rules, *style.typical, *style.windows, *style.gates, *style.room)
         for row in rows:
             yield from (("note", row.note), ("have", row.have))
-        yield from (("rules", rules.name) for rules in style.rules)
+        yield from (("rules", text) for rules in style.rules for text in (rules.name, rules.kind))
         yield from (("style", room.name) for room in style.room)
         yield from (("milk", f"{milk}'s") for milk in style.milk)
         if style.sensory is not None:

@@ -89,10 +89,10 @@ def test_the_row_that_matters_is_the_worst_limit(window: Window) -> None:
 
 
 def test_chances_are_short() -> None:
-    assert short_chance("likely inside: 9 in 10") == "9 in 10"
-    assert short_chance("likely inside: more than 9 in 10") == "> 9 in 10"
-    assert short_chance("likely outside: 7 in 10") == "7 in 10 outside"
-    assert short_chance("even odds") == "even odds"
+    assert short_chance(0.9) == "9 in 10"
+    assert short_chance(0.97) == "> 9 in 10"
+    assert short_chance(0.3) == "7 in 10 outside"
+    assert short_chance(0.5) == "even odds"
 
 
 def test_gates_stand_on_the_curves_as_judged(window: Window) -> None:

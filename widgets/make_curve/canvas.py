@@ -16,6 +16,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QToolTip, QWidget
 
+from designer.language import headed
 from widgets.make_curve import gates, grips, lanes, overlay
 from widgets.make_curve.controls import GripControl
 from widgets.make_curve.drag import LATER, Answer, Drag, nudged
@@ -286,7 +287,7 @@ class MakeCurve(Picture):
                 return mark.sentence()
         grip = self.hit(at)
         if grip is not None:
-            return f"{grip.label}: {grips.value_text(grip.kind, grip.value, self.system)}"
+            return headed(grip.label, grips.value_text(grip.kind, grip.value, self.system))
         lane = lanes.at(self.frames, at.y())
         block = overlay.block_at(lane, frame.axis.minute(at.x())) if lane is not None else None
         if block is not None:

@@ -13,7 +13,7 @@ from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from designer.judge.verdict import CURVE, MET, NEAR, NOT_MET, Row, Verdict
-from designer.language import number, word
+from designer.language import headed, number, word
 from designer.quantities import quantity
 from widgets.make_curve.frame import Frame, Scale
 from widgets.theme import apply as dress
@@ -55,7 +55,9 @@ class Mark:
 
     def sentence(self) -> str:
         """The gate in full, for the tooltip."""
-        text = f"{self.row.label}: {number(self.value, f'.{quantity(self.curve).decimals}f')}, {self.row.sentence}"
+        text = headed(
+            self.row.label, f"{number(self.value, f'.{quantity(self.curve).decimals}f')}, {self.row.sentence}"
+        )
         return f"{text}\n{self.row.source} ({word(self.row.have, 'have')})"
 
 

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
-from designer.language import number, word
+from designer.language import headed, number, word
 from widgets.judging import Judging
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.outcomes.rule_sets import RuleSets
@@ -146,7 +146,7 @@ class CheckPlace(QWidget):
             decimals = 2 if row.unit in ("", "°C/min") else 1
             value = "" if row.value is None else f"{number(row.value, f'.{decimals}f')} {row.unit}".rstrip()
             label = row.label if row.label.startswith("pH") else row.label[:1].upper() + row.label[1:]
-            how = f"{state_words(row.state)}: {row.sentence}"
+            how = headed(state_words(row.state), row.sentence)
             source = f"{row.source} ({word(row.have, 'have')})"
             source = f"{row.rule}; {source}" if row.rule else source
             item = QTreeWidgetItem([label, value, range_text(row), how, source])

@@ -11,7 +11,7 @@ from designer.forecast import Outcome
 from designer.judge.explain import Explanation, Link
 from designer.judge.levers import Lever
 from designer.judge.verdict import Row
-from designer.language import word
+from designer.language import headed, word
 from designer.units import System
 from widgets.outcomes.aim_form import AimForm
 from widgets.outcomes.check_place import range_text
@@ -131,7 +131,7 @@ class OpenedOutcome(QWidget):
 
     @staticmethod
     def _sentence(row: Row) -> str:
-        return f"{state_words(row.state)}: {row.sentence}"
+        return headed(state_words(row.state), row.sentence)
 
     def _row(self, row: Row) -> Fold:
         details = "\n".join(text for text in (f"{row.source} ({word(row.have, 'have')})", row.note) if text)
@@ -172,7 +172,8 @@ class OpenedOutcome(QWidget):
         there, usual = setting.shown(system=self.system), setting.shown(link.ranged.middle, self.system)
         window = link.ranged.window
         laws = [
-            f"{law.name.replace('_', ' ')}: {law.value}\n{law.source} ({word(law.have, 'have')})" for law in link.laws
+            headed(law.name.replace("_", " "), f"{law.value}\n{law.source} ({word(law.have, 'have')})")
+            for law in link.laws
         ]
         laws.append(self.tr("Usual range: {0} ({1})").format(window.source, word(window.have, "have")))
         return Fold(

@@ -23,7 +23,8 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from designer.judge.verdict import CLASS, LIMIT, MAKE, MET, NEAR, NOT_MET, QUALITY, Row
-from designer.language import word
+from designer.judge.words import chance_words
+from designer.language import headed, word
 from designer.quantities import quantity
 from widgets.outcomes.figures import band_words, label_of, value_words
 from widgets.outcomes.fold import paint_chevron
@@ -338,9 +339,9 @@ class OutcomeList(QWidget):
     @staticmethod
     def _paint_margin(painter: QPainter, row: Row, box: QRectF, base: float) -> None:
         """The margin in words behind the shape of its state, the chance at the right."""
-        said, _, chance = row.sentence.rpartition(", ") if row.chance is not None else (row.sentence, "", "")
-        said = said if row.state == MET else f"{state_words(row.state)}: {said}"
-        chance = short_chance(chance)
+        said = row.sentence.removesuffix(f", {chance_words(row.chance)}") if row.chance is not None else row.sentence
+        said = said if row.state == MET else headed(state_words(row.state), said)
+        chance = short_chance(row.chance)
         chance_wide = dress.width(chance, "note")
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint_state(painter, QPointF(box.left() + 5, base - 4), row.state)
@@ -369,8 +370,8 @@ class OutcomeList(QWidget):
 
     def _tip(self, line: Line) -> str:
         if line in self.words:
-            return f"{line.label}: {line.value}"
-        lines = [f"{quantity(line.key).label}: {line.value}"]
+            return headed(line.label, line.value)
+        lines = [headed(quantity(line.key).label, line.value)]
         if line.band:
             lines.append(self.tr("8 in 10 makes within {0}").format(line.band))
         if line.row is not None:
@@ -384,9 +385,15 @@ class OutcomeList(QWidget):
         return "\n".join(text for text in lines if text)
 
 
-def short_chance(words: str) -> str:
+def short_chance(chance: float | None) -> str:
     """The judge's chance, shorter: "9 in 10", "> 9 in 10", "7 in 10 outside"; the tooltip has it in full."""
-    odds = words.removeprefix("likely inside: ").replace("more than ", "> ").replace("fewer than ", "< ")
-    if odds.startswith("likely outside: "):
-        return QCoreApplication.translate("Outcome", "{0} outside").format(odds.removeprefix("likely outside: "))
-    return odds
+    if chance is None:
+        return ""
+    if 0.45 < chance < 0.55:
+        return chance_words(chance)
+    odds = max(chance, 1.0 - chance)
+    if odds >= 0.95:
+        tens = QCoreApplication.translate("Outcome", "> 9 in 10")
+    else:
+        tens = QCoreApplication.translate("Outcome", "{0} in 10").format(round(10.0 * odds))
+    return tens if chance > 0.5 else QCoreApplication.translate("Outcome", "{0} outside").format(tens)

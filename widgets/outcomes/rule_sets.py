@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QToolButton, QWidget
 
+from designer.language import headed, word
 from styles.reader import Rules, Style
 from widgets.judging import Judging, known_style
 from widgets.session import Session
@@ -58,7 +59,7 @@ class RuleSets(QWidget):
         self.buttons = {}
         for at, rules in enumerate(known.rules):
             one = QToolButton(self)
-            one.setText(rules.name)
+            one.setText(word(rules.name, "rules"))
             one.setCheckable(True)
             one.setMinimumHeight(26)
             one.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -79,4 +80,4 @@ class RuleSets(QWidget):
 
 def told(rules: Rules) -> str:
     """A rule set in one line: rule, source, how we have it."""
-    return f"{rules.kind}: {rules.rule}; {rules.source} ({rules.have})"
+    return headed(word(rules.kind, "rules"), f"{rules.rule}; {rules.source} ({word(rules.have, 'have')})")

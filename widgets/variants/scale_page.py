@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from designer.language import headed
 from designer.recipe.document import Form, Recipe, Vat
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
@@ -271,7 +272,7 @@ class ScalePage(Page):
         top.setFirstColumnSpanned(True)
         c = dress.colours()
         for line in lines:
-            item = QTreeWidgetItem([f"{line.of}: {line.what}", line.before, line.after, line.why])
+            item = QTreeWidgetItem([headed(line.of, line.what), line.before, line.after, line.why])
             item.setData(0, LINE, line)
             item.setFont(2, dress.font("body", bold=line.changed))
             item.setForeground(3, QBrush(QColor(c.near if line.rule == "to be checked" else c.soft)))
@@ -283,7 +284,7 @@ class ScalePage(Page):
     def _explain(self) -> None:
         item = self.table.currentItem()
         line = item.data(0, LINE) if item is not None else None
-        self.hint.setText(f"{line.of}: {line.why}" if line is not None else "")
+        self.hint.setText(headed(line.of, line.why) if line is not None else "")
 
     # ---- doing
 
