@@ -8,6 +8,10 @@
         <translation>À &amp;propos de Curdwright</translation>
     </message>
     <message>
+        <source>&amp;Copy stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Dark</source>
         <translation>&amp;Sombre</translation>
     </message>
@@ -64,8 +68,8 @@
         <translation>&amp;Enregistrer</translation>
     </message>
     <message>
-        <source>&amp;Split stage in the middle</source>
-        <translation>&amp;Couper l'étape au milieu</translation>
+        <source>&amp;Split stage at the reading line</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;US units</source>
@@ -90,6 +94,10 @@
     <message>
         <source>As the &amp;system</source>
         <translation>Comme le &amp;système</translation>
+    </message>
+    <message>
+        <source>C&amp;ut stage</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Decimal &amp;comma</source>
@@ -124,12 +132,32 @@
         <translation>Les étapes suivantes sont décalées</translation>
     </message>
     <message>
+        <source>Look at the branch before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the next &amp;branch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Move stage &amp;earlier</source>
         <translation>Avancer l'étape d'un &amp;rang</translation>
     </message>
     <message>
         <source>Move stage &amp;later</source>
         <translation>&amp;Reculer l'étape d'un rang</translation>
+    </message>
+    <message>
+        <source>Paste &amp;after the selected stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove t&amp;he branch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename &amp;the branch</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
@@ -154,6 +182,14 @@
     <message>
         <source>Show the selected &amp;stage</source>
         <translation>Montrer l'étape &amp;choisie</translation>
+    </message>
+    <message>
+        <source>Split &amp;off part of the vat here…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split stage at the reading line, else in the middle</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The next stage takes up the change</source>
@@ -244,6 +280,80 @@
     <message>
         <source>midnight</source>
         <translation>minuit</translation>
+    </message>
+</context>
+<context>
+    <name>BranchForm</name>
+    <message>
+        <source>Add addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add addition here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add starter here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Branch: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove branch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove branch {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the branch {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rind or coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that of the recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BranchWork</name>
+    <message>
+        <source>A branch parts from the main make; select a stage of it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove branch {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split off {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The main make can't be removed; select a stage of a branch first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} forms stay with the main make, {1} go with “{2}”; doses are shared out.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -835,6 +945,10 @@ at 24 h</translation>
         <translation>Tirez un coin de la ligne pour changer une température, un chiffre arrondi pour changer ce réglage.</translation>
     </message>
     <message>
+        <source>Drag a stage by its name to put it elsewhere; a right click, or the menu key, says what else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Drag a stage's edge to change its length; a diamond ends by a state: drag to ask another.</source>
         <translation>Tirez le bord d'une étape pour changer sa durée ; un losange finit sur un état : tirez-le pour en demander un autre.</translation>
     </message>
@@ -882,6 +996,59 @@ at 24 h</translation>
     </message>
 </context>
 <context>
+    <name>Lane</name>
+    <message>
+        <source>main make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of the cream, after {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of the curd, after {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of the whey, after {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LaneTable</name>
+    <message>
+        <source>Outcomes of the main make and its branches</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Lanes</name>
+    <message>
+        <source>FDM</source>
+        <translation>FDM</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>moist.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>yield</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LeverList</name>
     <message>
         <source>Being worked out…</source>
@@ -901,7 +1068,26 @@ at 24 h</translation>
     </message>
 </context>
 <context>
+    <name>Lift</name>
+    <message>
+        <source>after {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stays where it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>MakeCurve</name>
+    <message>
+        <source>Let go where the stage is to stand; Esc leaves it where it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>Make curve</source>
         <translation>Courbe de fabrication</translation>
@@ -1247,6 +1433,10 @@ at 24 h</translation>
     <message>
         <source>What is left when the parts above are taken from the whole: {0} here, {1} at the middle.</source>
         <translation>Ce qui reste quand on ôte les parts ci-dessus du tout : {0} ici, {1} au milieu.</translation>
+    </message>
+    <message>
+        <source>What moves it is worked out for the main make; here drag, and watch the figures.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What moves it, a step either way</source>
@@ -1777,6 +1967,53 @@ at 24 h</translation>
     </message>
 </context>
 <context>
+    <name>SplitForm</name>
+    <message>
+        <source>How much of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It begins as a twin of the stages that follow; change there what is to differ.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It begins as a whey cheese: heated, curdled with acid, hung in cloth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It begins as cream left to ripen. Cream is taken off before the milk sets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split off after “{0}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cream</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>curd (before the cut: milk)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what you call this cheese</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whey</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>StageForm</name>
     <message>
         <source>End of {0}</source>
@@ -1799,6 +2036,14 @@ at 24 h</translation>
         <translation>Réglages de l'étape choisie</translation>
     </message>
     <message>
+        <source>Take out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The state asked for is not reached; it ends at the latest moment.</source>
         <translation>L'état demandé n'est pas atteint ; elle finit à sa limite de temps.</translation>
     </message>
@@ -1814,6 +2059,10 @@ at 24 h</translation>
 <context>
     <name>StageWork</name>
     <message>
+        <source>Cut stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Duplicate stage</source>
         <translation>Dupliquer l'étape</translation>
     </message>
@@ -1826,12 +2075,23 @@ at 24 h</translation>
         <translation>Déplacer l'étape</translation>
     </message>
     <message>
+        <source>Paste stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Remove stage</source>
         <translation>Retirer l'étape</translation>
     </message>
     <message>
         <source>Split stage</source>
         <translation>Couper l'étape</translation>
+    </message>
+</context>
+<context>
+    <name>Stages</name>
+    <message>
+        <source>&amp;Insert after the selected</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2083,6 +2343,10 @@ at 24 h</translation>
         <translation>fromage</translation>
     </message>
     <message>
+        <source>cream</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>curd</source>
         <translation>caillé</translation>
     </message>
@@ -2199,10 +2463,6 @@ at 24 h</translation>
     <message>
         <source>&amp;Help</source>
         <translation>&amp;Aide</translation>
-    </message>
-    <message>
-        <source>&amp;Insert after the selected</source>
-        <translation>&amp;Insérer après l'étape choisie</translation>
     </message>
     <message>
         <source>&amp;Language and numbers</source>
@@ -3300,6 +3560,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation> ; {litres:.2f} mL, c'est trop peu à mesurer : étendez 1 mL à 10 mL d'eau fraîche et donnez-en {given:.1f} mL</translation>
     </message>
     <message>
+        <source>= {hung} hung on a lever of {lever:g}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>= {hung} laid on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A brine at {temp_c:g} °C weighs between {weak:.0f} and {strong:.0f} kg per m³.</source>
         <translation>Une saumure à {temp_c:g} °C pèse entre {weak:.0f} et {strong:.0f} kg par m³.</translation>
     </message>
@@ -3450,6 +3718,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Gets worse</source>
         <translation>Empire</translation>
+    </message>
+    <message>
+        <source>Give the form first: a load becomes a pressure by the face of the cheese.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Heat treatment</source>
@@ -3768,6 +4040,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Cette fabrication n'a pas de « {label} » à viser.</translation>
     </message>
     <message>
+        <source>To read grams, give the pack: how many units it holds, and what it weighs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>To standardise: {sentence}</source>
         <translation>Pour standardiser : {sentence}</translation>
     </message>
@@ -3818,6 +4094,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>a branch needs at least one stage</source>
         <translation>une branche a besoin d'au moins une étape</translation>
+    </message>
+    <message>
+        <source>a branch parts from the main make; choose a stage of it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = "200 IMCU/mL"</source>
@@ -4004,6 +4284,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>autant de caillé dans chacun ; {more}, arrondi</translation>
     </message>
     <message>
+        <source>as {bulk:.2g} % of bulk starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at the latest after {planned_min}</source>
         <translation>au plus tard après {planned_min}</translation>
     </message>
@@ -4094,6 +4378,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>cells</source>
         <translation>cellules</translation>
+    </message>
+    <message>
+        <source>cherry</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>chymosin</source>
@@ -4264,6 +4552,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>have « {have} » n'est pas parmi : {haves}</translation>
     </message>
     <message>
+        <source>hazelnut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>heat</source>
         <translation>chauffé</translation>
     </message>
@@ -4278,6 +4570,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>held from</source>
         <translation>tenu depuis</translation>
+    </message>
+    <message>
+        <source>hemp seed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>higher</source>
@@ -4516,6 +4812,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>multiple de floculation</translation>
     </message>
     <message>
+        <source>names differ from place to place: go by the millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nearer, but not inside its limits</source>
         <translation>plus près, mais pas dans ses limites</translation>
     </message>
@@ -4628,6 +4928,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>pasteurisé</translation>
     </message>
     <message>
+        <source>pea</source>
+        <translation>pea</translation>
+    </message>
+    <message>
         <source>plan {plan_version}</source>
         <translation>fiche {plan_version}</translation>
     </message>
@@ -4668,6 +4972,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>présure</translation>
     </message>
     <message>
+        <source>rice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ripening culture</source>
         <translation>culture d'affinage</translation>
     </message>
@@ -4698,6 +5006,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>saltier</source>
         <translation>plus salé</translation>
+    </message>
+    <message>
+        <source>saturated</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>saturated, {saturated_pct} % w/w</source>
@@ -5064,6 +5376,18 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>trop peu de caillé pour un de ces moules : un fromage plus petit aux mêmes proportions</translation>
     </message>
     <message>
+        <source>too little to measure: let 1 mL down to 10 mL with cool water and give {given:.1f} mL of that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too little to weigh: stir {weigh:g} g into {into:g} mL of sterile milk and give {take:.1f} mL of that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>twenty drops to the millilitre; measure your own dropper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>typical “{name}”</source>
         <translation>typical « {name} »</translation>
     </message>
@@ -5120,6 +5444,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>version {number} remise</translation>
     </message>
     <message>
+        <source>walnut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>wash water</source>
         <translation>eau de lavage</translation>
     </message>
@@ -5132,12 +5460,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>ce qu'aucune différence ne peut dire</translation>
     </message>
     <message>
+        <source>what was copied is no stage of a recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was copied, {part}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>what was done</source>
         <translation>ce qui a été fait</translation>
     </message>
     <message>
         <source>what went wrong</source>
         <translation>ce qui est allé de travers</translation>
+    </message>
+    <message>
+        <source>wheat</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>whey off</source>
@@ -5216,6 +5556,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{away} sous {limit} (maximum)</translation>
     </message>
     <message>
+        <source>{cells:.1e} cells in a mL of milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{chance} in 10</source>
         <translation>{chance} sur 10</translation>
     </message>
@@ -5244,6 +5588,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{distance} sous l'usage, {usual}</translation>
     </message>
     <message>
+        <source>{dose:.1f} IMCU in a litre of milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{factor} times the milk</source>
         <translation>{factor} fois le lait</translation>
     </message>
@@ -5266,6 +5614,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{floc} min, cut {time}</source>
         <translation>{floc} min, décailler {time}</translation>
+    </message>
+    <message>
+        <source>{grams:.3g} g of this pack, which serves {serves:.0f} L</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{head}: {how}. Still outside: {missed}.</source>
@@ -5352,6 +5704,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{label} : la plage voulue est inversée.</translation>
     </message>
     <message>
+        <source>{left:.0f} left after {months:g} months in the cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{left} against {right}</source>
         <translation>{left} contre {right}</translation>
     </message>
@@ -5382,6 +5738,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{margin:.0f} days short of the {least:g} it must be kept{why}</source>
         <translation>il manque {margin:.0f} jours aux {least:g} où il doit être gardé{why}</translation>
+    </message>
+    <message>
+        <source>{mass} at {density:.3f} kg/L</source>
+        <translation>{mass} at {density:.3f} kg/L</translation>
+    </message>
+    <message>
+        <source>{mass} here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{mass} of milk in both</source>
@@ -5512,12 +5876,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{strength_pct:g} % en poids n'est pas une saumure : une saturée en contient {saturated_pct} % (soit 35,9 g de sel pour 100 g d'eau, l'autre façon de le dire).</translation>
     </message>
     <message>
+        <source>{surface:.0f} cm² of surface a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{take_l} of a stock, see “On the amounts”</source>
         <translation>{take_l} d'une solution mère, voir « Sur les quantités »</translation>
     </message>
     <message>
         <source>{temp_c:.4g} °C for {seconds} is no listed pair; the nearest is {temp_c2:g} °C for {seconds2} ({rule}). The law counts this milk as raw.</source>
         <translation>{temp_c:.4g} °C pendant {seconds} n'est pas un couple de la liste ; le plus proche est {temp_c2:g} °C pendant {seconds2} ({rule}). La loi compte ce lait comme cru.</translation>
+    </message>
+    <message>
+        <source>{text} may stand for {low:.0f} to {high:.0f} IMCU/mL; ask for the bottle's own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{text}, base of {normal:.3g} N; another sample is another reading</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{thick:.0f} to {thick2:.0f} mm thick: salt goes in by the square of it</source>
@@ -5570,6 +5946,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{value:g} % of the milk off as whey</source>
         <translation>{value:g} % du lait écoulé en lactosérum</translation>
+    </message>
+    <message>
+        <source>{volume} at {density:.3f} kg/L</source>
+        <translation>{volume} at {density:.3f} kg/L</translation>
+    </message>
+    <message>
+        <source>{weight:.1f} % w/v, {baume:.1f} °Bé, {density:.3f} kg/L, {share:.0f} % of saturation; {salt:.1f} kg of salt to 100 L of water. A point weaker wants {more:.2f} kg of salt to 100 kg of brine.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{what}: grams = {cells:.2g} ÷ CFU per gram on the pack.</source>
@@ -5680,6 +6064,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>« {names} » est inconnu ici ; {names2}</translation>
     </message>
     <message>
+        <source>“{name}” goes in at a stage that was not copied with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>“{name}” is the name of a style that comes with the program; give yours another.</source>
         <translation>« {name} » est le nom d'un style livré avec le programme ; donnez-en un autre au vôtre.</translation>
     </message>
@@ -5699,6 +6087,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <source>“{said}” runs backwards</source>
         <translation>« {said} » est inversé</translation>
     </message>
+    <message>
+        <source>“{text}” is no size of curd; known are {names}, or a length such as 10 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>field</name>
@@ -5717,6 +6109,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Activity units given.</source>
         <translation>Unités d'activité données.</translation>
+    </message>
+    <message>
+        <source>Activity units of a pack.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Additions of this branch.</source>
@@ -5895,6 +6291,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Masse de ferment lyophilisé ou congelé.</translation>
     </message>
     <message>
+        <source>Mass of that pack.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Milk by mass.</source>
         <translation>Lait en masse.</translation>
     </message>
@@ -6037,6 +6437,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Style it is checked against, e.g. cheddar.</source>
         <translation>Style d'après lequel il est contrôlé, par exemple cheddar.</translation>
+    </message>
+    <message>
+        <source>Style it is checked against; empty: that of the recipe, for curd.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Surface that loses heat.</source>
@@ -6427,6 +6831,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>pH à 20 °C à la livraison.</translation>
     </message>
     <message>
+        <source>pack weighs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>place</source>
         <translation>lieu</translation>
     </message>
@@ -6537,6 +6945,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>units for 100 L</source>
         <translation>unités pour 100 L</translation>
+    </message>
+    <message>
+        <source>units in the pack</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>value</source>

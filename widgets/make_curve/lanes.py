@@ -13,6 +13,7 @@ from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from designer.forecast import Forecast
+from designer.language import number
 from designer.recipe.document import Branch, Recipe
 from widgets import wording
 from widgets.make_curve import vat
@@ -45,7 +46,7 @@ def share_text(recipe: Recipe, branch: Branch) -> str:
         "cream": QCoreApplication.translate("Lane", "{0} of the cream, after {1}"),
     }
     stage = recipe.stage(branch.after)
-    return templates[branch.of].format(f"{branch.share_pct:g} %", wording.stage_name(stage.name, stage.kind))
+    return templates[branch.of].format(f"{number(branch.share_pct)} %", wording.stage_name(stage.name, stage.kind))
 
 
 def branch_frames(main: Frame, spans: Mapping[str, tuple[float, float]], larger: Mapping[str, int]) -> list[Frame]:

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem, QWidget
 
 from designer.forecast import Forecast
+from designer.language import number
 from designer.quantities import quantity
 from designer.recipe.document import Branch, Recipe
 from widgets.make_curve.lanes import name_of, share_text
@@ -32,7 +33,7 @@ def heads(system: str) -> list[str]:
 
 def figure(key: str, value: float, system: str) -> str:
     """A value without its unit, as short as the narrow columns ask."""
-    return f"{value:.1f}" if key == "yield_kg_per_100kg" else value_words(key, value, system).split()[0]
+    return number(value, ".1f") if key == "yield_kg_per_100kg" else value_words(key, value, system).split()[0]
 
 
 class LaneTable(QTableWidget):
