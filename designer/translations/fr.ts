@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>&amp;Copy stage</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copier l'étape</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
@@ -69,7 +69,7 @@
     </message>
     <message>
         <source>&amp;Split stage at the reading line</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;ouper à la ligne de lecture</translation>
     </message>
     <message>
         <source>&amp;US units</source>
@@ -97,7 +97,7 @@
     </message>
     <message>
         <source>C&amp;ut stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Co&amp;uper l'étape (presse-papiers)</translation>
     </message>
     <message>
         <source>Decimal &amp;comma</source>
@@ -133,11 +133,11 @@
     </message>
     <message>
         <source>Look at the branch before</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir la branche précédente</translation>
     </message>
     <message>
         <source>Look at the next &amp;branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir la &amp;branche suivante</translation>
     </message>
     <message>
         <source>Move stage &amp;earlier</source>
@@ -149,15 +149,15 @@
     </message>
     <message>
         <source>Paste &amp;after the selected stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Coller &amp;après l'étape choisie</translation>
     </message>
     <message>
         <source>Remove t&amp;he branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer la b&amp;ranche</translation>
     </message>
     <message>
         <source>Rename &amp;the branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Renommer la branc&amp;he</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
@@ -185,11 +185,11 @@
     </message>
     <message>
         <source>Split &amp;off part of the vat here…</source>
-        <translation type="unfinished"></translation>
+        <translation>Séparer ici une part de la cu&amp;ve…</translation>
     </message>
     <message>
         <source>Split stage at the reading line, else in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper l'étape à la ligne de lecture, sinon au milieu</translation>
     </message>
     <message>
         <source>The next stage takes up the change</source>
@@ -286,74 +286,74 @@
     <name>BranchForm</name>
     <message>
         <source>Add addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un ingrédient</translation>
     </message>
     <message>
         <source>Add addition here</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un ingrédient ici</translation>
     </message>
     <message>
         <source>Add starter</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un ferment</translation>
     </message>
     <message>
         <source>Add starter here</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un ferment ici</translation>
     </message>
     <message>
         <source>Branch: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Branche : {0}</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Moule</translation>
     </message>
     <message>
         <source>Remove branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer la branche</translation>
     </message>
     <message>
         <source>Remove branch {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer la branche {0}</translation>
     </message>
     <message>
         <source>Remove the branch {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer la branche {0}</translation>
     </message>
     <message>
         <source>Rind or coat</source>
-        <translation type="unfinished"></translation>
+        <translation>Croûte ou enrobage</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun</translation>
     </message>
     <message>
         <source>that of the recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>celui de la recette</translation>
     </message>
 </context>
 <context>
     <name>BranchWork</name>
     <message>
         <source>A branch parts from the main make; select a stage of it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une branche part de la fabrication principale ; choisissez-en d'abord une étape.</translation>
     </message>
     <message>
         <source>Remove branch {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer la branche {0}</translation>
     </message>
     <message>
         <source>Split off {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Séparer {0}</translation>
     </message>
     <message>
         <source>The main make can't be removed; select a stage of a branch first.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fabrication principale ne peut être retirée ; choisissez d'abord une étape d'une branche.</translation>
     </message>
     <message>
         <source>{0} forms stay with the main make, {1} go with “{2}”; doses are shared out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} moules restent à la fabrication principale, {1} vont avec « {2} » ; les doses sont partagées.</translation>
     </message>
 </context>
 <context>
@@ -946,7 +946,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>Drag a stage by its name to put it elsewhere; a right click, or the menu key, says what else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirez une étape par son nom pour la mettre ailleurs ; un clic droit, ou la touche de menu, dit le reste.</translation>
     </message>
     <message>
         <source>Drag a stage's edge to change its length; a diamond ends by a state: drag to ask another.</source>
@@ -999,26 +999,26 @@ at 24 h</translation>
     <name>Lane</name>
     <message>
         <source>main make</source>
-        <translation type="unfinished"></translation>
+        <translation>fabrication principale</translation>
     </message>
     <message>
         <source>{0} of the cream, after {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} de la crème, après {1}</translation>
     </message>
     <message>
         <source>{0} of the curd, after {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} du caillé, après {1}</translation>
     </message>
     <message>
         <source>{0} of the whey, after {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} du lactosérum, après {1}</translation>
     </message>
 </context>
 <context>
     <name>LaneTable</name>
     <message>
         <source>Outcomes of the main make and its branches</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultats de la fabrication principale et de ses branches</translation>
     </message>
 </context>
 <context>
@@ -1037,7 +1037,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>moist.</source>
-        <translation type="unfinished"></translation>
+        <translation>humid.</translation>
     </message>
     <message>
         <source>pH</source>
@@ -1045,7 +1045,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>yield</source>
-        <translation type="unfinished"></translation>
+        <translation>rendement</translation>
     </message>
 </context>
 <context>
@@ -1071,22 +1071,22 @@ at 24 h</translation>
     <name>Lift</name>
     <message>
         <source>after {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>après {0}</translation>
     </message>
     <message>
         <source>before {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>avant {0}</translation>
     </message>
     <message>
         <source>stays where it is</source>
-        <translation type="unfinished"></translation>
+        <translation>reste où elle est</translation>
     </message>
 </context>
 <context>
     <name>MakeCurve</name>
     <message>
         <source>Let go where the stage is to stand; Esc leaves it where it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lâchez où l'étape doit se trouver ; Échap la laisse où elle est.</translation>
     </message>
     <message>
         <source>Make curve</source>
@@ -1436,7 +1436,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>What moves it is worked out for the main make; here drag, and watch the figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui agit dessus est calculé pour la fabrication principale ; ici, tirez et regardez les chiffres.</translation>
     </message>
     <message>
         <source>What moves it, a step either way</source>
@@ -1970,47 +1970,47 @@ at 24 h</translation>
     <name>SplitForm</name>
     <message>
         <source>How much of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien</translation>
     </message>
     <message>
         <source>It begins as a twin of the stages that follow; change there what is to differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle commence comme jumelle des étapes qui suivent ; changez-y ce qui doit différer.</translation>
     </message>
     <message>
         <source>It begins as a whey cheese: heated, curdled with acid, hung in cloth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle commence comme un fromage de lactosérum : chauffé, caillé à l'acide, suspendu en toile.</translation>
     </message>
     <message>
         <source>It begins as cream left to ripen. Cream is taken off before the milk sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle commence comme une crème mise à maturer. La crème se prend avant que le lait caille.</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom</translation>
     </message>
     <message>
         <source>Split off</source>
-        <translation type="unfinished"></translation>
+        <translation>Séparer</translation>
     </message>
     <message>
         <source>Split off after “{0}”</source>
-        <translation type="unfinished"></translation>
+        <translation>Séparer après « {0} »</translation>
     </message>
     <message>
         <source>cream</source>
-        <translation type="unfinished"></translation>
+        <translation>crème</translation>
     </message>
     <message>
         <source>curd (before the cut: milk)</source>
-        <translation type="unfinished"></translation>
+        <translation>caillé (avant le décaillage : lait)</translation>
     </message>
     <message>
         <source>what you call this cheese</source>
-        <translation type="unfinished"></translation>
+        <translation>comment vous appelez ce fromage</translation>
     </message>
     <message>
         <source>whey</source>
-        <translation type="unfinished"></translation>
+        <translation>lactosérum</translation>
     </message>
 </context>
 <context>
@@ -2037,11 +2037,11 @@ at 24 h</translation>
     </message>
     <message>
         <source>Take out</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer</translation>
     </message>
     <message>
         <source>Take out: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer : {0}</translation>
     </message>
     <message>
         <source>The state asked for is not reached; it ends at the latest moment.</source>
@@ -2060,7 +2060,7 @@ at 24 h</translation>
     <name>StageWork</name>
     <message>
         <source>Cut stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper l'étape</translation>
     </message>
     <message>
         <source>Duplicate stage</source>
@@ -2076,7 +2076,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>Paste stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Coller l'étape</translation>
     </message>
     <message>
         <source>Remove stage</source>
@@ -2091,7 +2091,7 @@ at 24 h</translation>
     <name>Stages</name>
     <message>
         <source>&amp;Insert after the selected</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Insérer après l'étape choisie</translation>
     </message>
 </context>
 <context>
@@ -2344,7 +2344,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>cream</source>
-        <translation type="unfinished"></translation>
+        <translation>crème</translation>
     </message>
     <message>
         <source>curd</source>
@@ -3561,11 +3561,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>= {hung} hung on a lever of {lever:g}</source>
-        <translation type="unfinished"></translation>
+        <translation>= {hung} suspendus à un levier de {lever:g}</translation>
     </message>
     <message>
         <source>= {hung} laid on</source>
-        <translation type="unfinished"></translation>
+        <translation>= {hung} posés dessus</translation>
     </message>
     <message>
         <source>A brine at {temp_c:g} °C weighs between {weak:.0f} and {strong:.0f} kg per m³.</source>
@@ -3721,7 +3721,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Give the form first: a load becomes a pressure by the face of the cheese.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnez d'abord le moule : une charge devient une pression par la face du fromage.</translation>
     </message>
     <message>
         <source>Heat treatment</source>
@@ -4041,7 +4041,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>To read grams, give the pack: how many units it holds, and what it weighs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour lire des grammes, donnez le sachet : combien d'unités il contient et ce qu'il pèse.</translation>
     </message>
     <message>
         <source>To standardise: {sentence}</source>
@@ -4097,7 +4097,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>a branch parts from the main make; choose a stage of it</source>
-        <translation type="unfinished"></translation>
+        <translation>une branche part de la fabrication principale ; choisissez-en une étape</translation>
     </message>
     <message>
         <source>a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = "200 IMCU/mL"</source>
@@ -4285,7 +4285,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>as {bulk:.2g} % of bulk starter</source>
-        <translation type="unfinished"></translation>
+        <translation>comme {bulk:.2g} % de levain</translation>
     </message>
     <message>
         <source>at the latest after {planned_min}</source>
@@ -4381,7 +4381,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>cherry</source>
-        <translation type="unfinished"></translation>
+        <translation>cerise</translation>
     </message>
     <message>
         <source>chymosin</source>
@@ -4553,7 +4553,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>hazelnut</source>
-        <translation type="unfinished"></translation>
+        <translation>noisette</translation>
     </message>
     <message>
         <source>heat</source>
@@ -4573,7 +4573,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>hemp seed</source>
-        <translation type="unfinished"></translation>
+        <translation>graine de chanvre</translation>
     </message>
     <message>
         <source>higher</source>
@@ -4813,7 +4813,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>names differ from place to place: go by the millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>les noms varient d'un lieu à l'autre : fiez-vous aux millimètres</translation>
     </message>
     <message>
         <source>nearer, but not inside its limits</source>
@@ -4973,7 +4973,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>rice</source>
-        <translation type="unfinished"></translation>
+        <translation>riz</translation>
     </message>
     <message>
         <source>ripening culture</source>
@@ -5009,7 +5009,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>saturated</source>
-        <translation type="unfinished"></translation>
+        <translation>saturée</translation>
     </message>
     <message>
         <source>saturated, {saturated_pct} % w/w</source>
@@ -5377,15 +5377,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>too little to measure: let 1 mL down to 10 mL with cool water and give {given:.1f} mL of that</source>
-        <translation type="unfinished"></translation>
+        <translation>trop peu à mesurer : étendez 1 mL à 10 mL d'eau fraîche et donnez-en {given:.1f} mL</translation>
     </message>
     <message>
         <source>too little to weigh: stir {weigh:g} g into {into:g} mL of sterile milk and give {take:.1f} mL of that</source>
-        <translation type="unfinished"></translation>
+        <translation>trop peu à peser : délayez {weigh:g} g dans {into:g} mL de lait stérile et donnez-en {take:.1f} mL</translation>
     </message>
     <message>
         <source>twenty drops to the millilitre; measure your own dropper</source>
-        <translation type="unfinished"></translation>
+        <translation>vingt gouttes au millilitre ; mesurez votre propre compte-gouttes</translation>
     </message>
     <message>
         <source>typical “{name}”</source>
@@ -5445,7 +5445,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>walnut</source>
-        <translation type="unfinished"></translation>
+        <translation>noix</translation>
     </message>
     <message>
         <source>wash water</source>
@@ -5461,11 +5461,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>what was copied is no stage of a recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui a été copié n'est pas une étape de recette</translation>
     </message>
     <message>
         <source>what was copied, {part}</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui a été copié, {part}</translation>
     </message>
     <message>
         <source>what was done</source>
@@ -5477,7 +5477,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>wheat</source>
-        <translation type="unfinished"></translation>
+        <translation>blé</translation>
     </message>
     <message>
         <source>whey off</source>
@@ -5557,7 +5557,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{cells:.1e} cells in a mL of milk</source>
-        <translation type="unfinished"></translation>
+        <translation>{cells:.1e} cellules par mL de lait</translation>
     </message>
     <message>
         <source>{chance} in 10</source>
@@ -5589,7 +5589,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{dose:.1f} IMCU in a litre of milk</source>
-        <translation type="unfinished"></translation>
+        <translation>{dose:.1f} IMCU par litre de lait</translation>
     </message>
     <message>
         <source>{factor} times the milk</source>
@@ -5617,7 +5617,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{grams:.3g} g of this pack, which serves {serves:.0f} L</source>
-        <translation type="unfinished"></translation>
+        <translation>{grams:.3g} g de ce sachet, qui suffit à {serves:.0f} L</translation>
     </message>
     <message>
         <source>{head}: {how}. Still outside: {missed}.</source>
@@ -5705,7 +5705,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{left:.0f} left after {months:g} months in the cold</source>
-        <translation type="unfinished"></translation>
+        <translation>il en reste {left:.0f} après {months:g} mois au froid</translation>
     </message>
     <message>
         <source>{left} against {right}</source>
@@ -5745,7 +5745,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{mass} here</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass} ici</translation>
     </message>
     <message>
         <source>{mass} of milk in both</source>
@@ -5877,7 +5877,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{surface:.0f} cm² of surface a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>{surface:.0f} cm² de surface par litre</translation>
     </message>
     <message>
         <source>{take_l} of a stock, see “On the amounts”</source>
@@ -5889,11 +5889,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{text} may stand for {low:.0f} to {high:.0f} IMCU/mL; ask for the bottle's own</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} peut valoir de {low:.0f} à {high:.0f} IMCU/mL ; demandez la valeur du flacon même</translation>
     </message>
     <message>
         <source>{text}, base of {normal:.3g} N; another sample is another reading</source>
-        <translation type="unfinished"></translation>
+        <translation>{text}, base à {normal:.3g} N ; un autre échantillon donne une autre lecture</translation>
     </message>
     <message>
         <source>{thick:.0f} to {thick2:.0f} mm thick: salt goes in by the square of it</source>
@@ -5953,7 +5953,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{weight:.1f} % w/v, {baume:.1f} °Bé, {density:.3f} kg/L, {share:.0f} % of saturation; {salt:.1f} kg of salt to 100 L of water. A point weaker wants {more:.2f} kg of salt to 100 kg of brine.</source>
-        <translation type="unfinished"></translation>
+        <translation>{weight:.1f} % p/v, {baume:.1f} °Bé, {density:.3f} kg/L, {share:.0f} % de la saturation ; {salt:.1f} kg de sel pour 100 L d'eau. Un point de moins demande {more:.2f} kg de sel pour 100 kg de saumure.</translation>
     </message>
     <message>
         <source>{what}: grams = {cells:.2g} ÷ CFU per gram on the pack.</source>
@@ -6065,7 +6065,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>“{name}” goes in at a stage that was not copied with it</source>
-        <translation type="unfinished"></translation>
+        <translation>« {name} » entre à une étape qui n'a pas été copiée avec</translation>
     </message>
     <message>
         <source>“{name}” is the name of a style that comes with the program; give yours another.</source>
@@ -6089,7 +6089,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>“{text}” is no size of curd; known are {names}, or a length such as 10 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>« {text} » n'est pas une taille de grain ; on connaît {names}, ou une longueur comme 10 mm.</translation>
     </message>
 </context>
 <context>
@@ -6112,7 +6112,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Activity units of a pack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unités d'activité d'un sachet.</translation>
     </message>
     <message>
         <source>Additions of this branch.</source>
@@ -6292,7 +6292,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Mass of that pack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse de ce sachet.</translation>
     </message>
     <message>
         <source>Milk by mass.</source>
@@ -6440,7 +6440,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Style it is checked against; empty: that of the recipe, for curd.</source>
-        <translation type="unfinished"></translation>
+        <translation>Style d'après lequel elle est contrôlée ; vide : celui de la recette, pour du caillé.</translation>
     </message>
     <message>
         <source>Surface that loses heat.</source>
@@ -6832,7 +6832,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>pack weighs</source>
-        <translation type="unfinished"></translation>
+        <translation>masse du sachet</translation>
     </message>
     <message>
         <source>place</source>
@@ -6948,7 +6948,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>units in the pack</source>
-        <translation type="unfinished"></translation>
+        <translation>unités du sachet</translation>
     </message>
     <message>
         <source>value</source>

@@ -52,7 +52,7 @@ def share_text(recipe: Recipe, branch: Branch) -> str:
 def branch_frames(main: Frame, spans: Mapping[str, tuple[float, float]], larger: Mapping[str, int]) -> list[Frame]:
     """A frame for each branch. `spans` are low and high of its temperatures, `larger` how its curd is enlarged."""
     made = []
-    for number, (forecast, (place, ribbon)) in enumerate(
+    for place_number, (forecast, (place, ribbon)) in enumerate(
         zip(main.forecast.branches, main.places.lanes, strict=True), start=1
     ):
         assert forecast.branch_id is not None
@@ -69,7 +69,7 @@ def branch_frames(main: Frame, spans: Mapping[str, tuple[float, float]], larger:
                 memo={},
                 edges=edges_of(forecast),
                 name=name_of(forecast.recipe.branch(forecast.branch_id)),
-                number=number,
+                number=place_number,
             )
         )
     return made
