@@ -156,6 +156,7 @@ class MilkPlace(QWidget):
             made.append((0, one.id, one, one.name or words(one.species), one.id if len(recipe.milks) > 1 else ""))
         for starter in recipe.starters:
             made.append((1, starter.id, starter, starter.name or words(starter.kind), starter.id))
+        made.append((0, "vat", recipe.vat or Vat(), self.tr("Vat"), ""))
         made.append((1, "form", recipe.form or Form(diameter_mm=100.0, height_mm=80.0), self.tr("Form"), ""))
         made.append((1, "coat", recipe.coat or Coat(), self.tr("Rind or coat"), ""))
         for addition in recipe.additions:
