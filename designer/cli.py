@@ -1,7 +1,8 @@
 """The command line: `curdwright open | forecast | check | compare | aim | plan | scale | tour | validate | schema`.
 
-Everything but `open`, `plan` and `tour` works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or
-written; 3: a fault of our own. Whatever goes wrong is a sentence on standard error, never a traceback.
+To teach: `lesson | vats | explain`. Everything but `open`, `tour` and what writes a PDF works without Qt. Exit code 0:
+done; 1: does not meet; 2: can't be read or written; 3: a fault of our own. Whatever goes wrong is a sentence on
+standard error, never a traceback.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from typing import Annotated, Literal
 import typer
 
 from designer.cli_compare import compare
+from designer.cli_teach import explain, lesson, vats
 from designer.command import (
     MEMBERS,
     CommandError,
@@ -196,7 +198,8 @@ def plan(
     print(printed(lambda want: make_plan(made, one, want), path, paper, units, date))
 
 
-app.command()(compare)
+for command in (compare, lesson, vats, explain):
+    app.command()(command)
 
 
 @app.command()

@@ -33,13 +33,16 @@ SHARES = (0.32, 0.34, 0.34)
 
 def over_each_other(
     makes: Sequence[Forecast], names: Sequence[str], *, width_mm: float, height_mm: float = 116.0,
-    system: System = "metric",
+    system: System = "metric", empty: bool = False,
 ) -> Drawing:  # fmt: skip
-    """Up to `len(LINES)` makes in three panes with a key of their names; ValueError for more."""
+    """Up to `len(LINES)` makes in three panes with a key of their names; ValueError for more.
+
+    `empty`: only the panes, to draw in by pen.
+    """
     if not 0 < len(makes) <= len(LINES):
         raise ValueError(f"{len(makes)} makes; 1 to {len(LINES)} can be told apart")
     end = max(plot_end_min(made) for made in makes)
-    key, rows = _key(names, width_mm, height_mm)
+    key, rows = ([], 0) if empty else _key(names, width_mm, height_mm)
     room = height_mm - TOP_MM - HOURS_MM - rows * KEY_MM - 2.0 * GAP_MM
     degree = degrees(system)
     step = 5.0 if degree == "°C" else 10.0
@@ -56,7 +59,7 @@ def over_each_other(
         named = fine if high - low <= 6.0 * fine else 2.0 * fine if high - low <= 10.0 * fine else 5.0 * fine
         items += grid(pane, fine, named, _worded(column, degree))
         items += _hours(pane)
-        for (minutes, values), (thick, dash) in zip(lines, LINES, strict=False):
+        for (minutes, values), (thick, dash) in zip(() if empty else lines, LINES, strict=False):
             items += trace_line(pane, minutes, values, thick, dash)
         items.append(frame(pane))
         items.append(Label(word(TITLES[column]), 2.0, (pane.y0 + pane.y1) / 2, AXIS_PT, True, "centre", upright=True))

@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from rich.console import Console
 from rich.table import Table
 
 from designer.forecast import Forecast
-from designer.judge.compare import KEYS, Comparison, Difference
+from designer.judge.compare import KEYS, Comparison, Difference, part_words
+from designer.judge.vats import Vat
 from designer.language import headed, say, word
 from designer.language import number as told_number
 from designer.plan.as_json import number
 from designer.quantities import QUANTITIES
 from designer.recipe.scale import Rule, Scaled
-from designer.units import show
+from designer.units import System, show
 
 BESIDE = (
     "moisture_pct",
@@ -210,12 +211,45 @@ def outcomes_table(left: Forecast, right: Forecast, left_name: str, right_name: 
     return table
 
 
+def vats_json(vats: Sequence[Vat], made: Sequence[Forecast]) -> list[dict[str, Any]]:
+    """[{"name", "setting", "value", "outcomes": {key: value}}], the unchanged vat first."""
+    return [
+        {
+            "name": vat.name(),
+            "setting": None if vat.setting is None else ".".join(vat.setting.path),
+            "value": None if vat.setting is None else number(vat.value),
+            "outcomes": {key: number(one.outcomes[key].value) for key in KEYS if key in one.outcomes},
+        }
+        for vat, one in zip(vats, made, strict=True)
+    ]
+
+
+def print_vats(vats: Sequence[Vat], made: Sequence[Forecast], system: System) -> None:
+    """What comes of each vat, and how far that is from the first."""
+    table = Table(box=None, pad_edge=False)
+    table.add_column(say("outcome"))
+    for vat in vats:
+        table.add_column(_plain(vat.name(system)), justify="right")
+    for key in KEYS:
+        if all(key in one.outcomes for one in made):
+            values = [one.outcomes[key].value for one in made]
+            told = [f"{brief(key, value)}  {part_words(key, value - values[0])}".rstrip() for value in values]
+            table.add_row(QUANTITIES[key].label, *told)
+    Console(highlight=False).print(table)
+
+
 def shown(key: str, value: float) -> str:
     """An outcome with its unit."""
     quantity = QUANTITIES[key]
     if quantity.kind == "duration":
         return show(value, "duration")
     return f"{told_number(value, f'.{quantity.decimals}f')} {quantity.unit}".rstrip()
+
+
+def brief(key: str, value: float) -> str:
+    """An outcome with its unit, without what the unit is of: for narrow columns."""
+    text = shown(key, value)
+    return text.split(" per ")[0]
 
 
 def change(key: str, values: tuple[float, float]) -> str:
