@@ -42,6 +42,7 @@ from widgets.rail import Place, Rail, View
 from widgets.session import Session
 from widgets.stage_work import StageWork
 from widgets.start.place import StartPlace
+from widgets.teach.work import Teaching
 from widgets.theme import apply as dress
 from widgets.theme.icons import program_icon
 from widgets.variants.work import Variants
@@ -77,6 +78,7 @@ class Window(QMainWindow):
         self.curve = MakeCurve(self.session)
         self.stage_form = StageForm(self.session)
         self.outcomes = OutcomePanel(self.session)
+        self.teaching = Teaching(self.session, self.files, self.go, self.curve, lambda: self.preferences.scheme, self)
         self.opened: dict[str, QWidget] = {}
         """the places opened so far, by key"""
         self.actions_ = Actions(self, self._specs())
@@ -125,6 +127,7 @@ class Window(QMainWindow):
             Place("compare", self.tr("Compare"), "compare", self._compare, self._refresh, views=self._compare_views()),
             Place("plan", self.tr("Plan"), "plan", self._plan, self._refresh),
             *self.variants.places(),
+            *self.teaching.places(),
         ]
         self.places = {place.key: place for place in places}
         self.stack = QStackedWidget()
@@ -251,6 +254,7 @@ class Window(QMainWindow):
             *self.stages.specs(lambda: self.curve.reading),
             *self.branches.specs(),
             *self.variants.specs(),
+            *self.teaching.specs(),
             Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents, dialog=True),
             Spec("about", "&About Curdwright", lambda: help_box.about(self), dialog=True),
         ]
@@ -274,6 +278,8 @@ class Window(QMainWindow):
         edit.addSeparator()
         edit.addActions([a["later"], a["keep"]])
         self.variants.fill(self.menuBar().addMenu(self.tr("&Recipe")), a)
+        teach = QMenu(self.tr("&Teach"), self)
+        self.teaching.fill(teach, a)
         stage = self.menuBar().addMenu(self.tr("&Stage"))
         self.insert = stage_menu.insert_menu(stage, self.stages)
         stage.addActions([a[key] for key in (*stage_menu.DONE, "remove")])
@@ -293,6 +299,7 @@ class Window(QMainWindow):
         spoken.addActions([a["mark"], a["comma"], a["point"]])
         theme = view.addMenu(self.tr("&Theme"))
         theme.addActions([a["system"], a["light"], a["dark"], a["contrast"]])
+        self.menuBar().addMenu(teach)
         help_ = self.menuBar().addMenu(self.tr("&Help"))
         help_.addActions([a["keys"], a["about"]])
 
@@ -358,6 +365,7 @@ class Window(QMainWindow):
 
     def go(self, key: str) -> None:
         """Open a place; it is made when it is first opened."""
+        self.teaching.projecting.leave()
         if key not in self.opened:
             self.opened[key] = self.places[key].make()
             self.stack.addWidget(self.opened[key])
@@ -374,6 +382,8 @@ class Window(QMainWindow):
         kept = self.preferences
         self.actions_[{"system": "language_system"}.get(kept.language, f"language_{kept.language}")].setChecked(True)
         self.actions_[{"language": "mark"}.get(kept.mark, kept.mark)].setChecked(True)
+        self.curve.mode = KEEP if kept.keep_end else LATER
+        self.actions_["keep" if kept.keep_end else "later"].setChecked(True)
 
     def _set_language(self, choice: str) -> None:
         self.preferences.language = choice
@@ -385,9 +395,6 @@ class Window(QMainWindow):
 
     def _from_next_start(self) -> None:
         self.status.setText(self.tr("This holds from the next start of the program."))
-        keep = self.preferences.keep_end
-        self.curve.mode = KEEP if keep else LATER
-        self.actions_["keep" if keep else "later"].setChecked(True)
 
     def _set_system(self, system: str) -> None:
         if system != self.preferences.system:
@@ -396,6 +403,7 @@ class Window(QMainWindow):
         for part in (self.curve, self.stage_form, self.outcomes):
             part.set_system(system)
         self.variants.set_system(system)
+        self.teaching.set_system(system)
         for place in self.opened.values():
             if isinstance(place, StartPlace | MilkPlace | ComparePlace):
                 place.set_system(system)
@@ -479,6 +487,7 @@ class Window(QMainWindow):
         if not self.files.may_leave():
             event.ignore()
             return
+        self.teaching.stop()
         self.preferences.geometry = self.saveGeometry()
         self.journal.clear()
         self.outcomes.opening.stop()

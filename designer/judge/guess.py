@@ -85,7 +85,7 @@ def held(change: Change, guess: Guess) -> Told:
         off = abs(guess.amount - abs(change.change))
         near = off <= max(NEAR * abs(change.change), 1.001 * 10.0 ** -QUANTITIES[change.key].decimals)
     if not right:
-        sentence = say("Other way: {words}.", words=change.words)
+        sentence = say("Not so: {words}.", words=change.words)
     elif near is None:
         sentence = say("Right: {words}.", words=change.words)
     elif near:

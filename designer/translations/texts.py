@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any, get_args
 
-from designer.judge import align, coat, verdict, words
+from designer.judge import align, coat, depths, verdict, words
 from designer.language import CONTEXT
 from designer.make import knit, texture
 from designer.make.caution import LEVELS
@@ -165,6 +165,8 @@ def _judgement() -> Iterator[Text]:
     for part in coat.table()[1].values():
         for row in part:
             yield from (("coat", row.says), ("coat", row.todo), ("have", row.have))
+    for one in depths.topics():
+        yield from (("teach", text) for text in (one.english, one.child_english, one.maker_english) if text)
     for path in ("designer/make/safety.toml", "designer/judge/turns.toml", "designer/judge/another_milk.toml"):
         yield from _rows(tomllib.loads((ROOT / path).read_text("utf-8")))
 

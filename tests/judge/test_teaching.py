@@ -55,7 +55,7 @@ def test_a_guess_is_held_against_the_forecast() -> None:
     found = {one.key: one for one in changes(before, after)}
     drier = found["moisture_pct"]
     assert drier.way == LESS
-    assert held(drier, Guess(MORE)).sentence.startswith("Other way")
+    assert held(drier, Guess(MORE)).sentence.startswith("Not so")
     assert held(drier, Guess(LESS)).right
     assert held(drier, Guess(LESS, abs(drier.change))).near is True
     assert held(drier, Guess(LESS, 10.0 * abs(drier.change))).near is False

@@ -20,6 +20,8 @@ FACES: Final = ("Source Sans 3", "Noto Sans", "Segoe UI", "Helvetica Neue", "Can
 SCALE: Final = {"note": 8.5, "body": 9.5, "head": 10.5, "figure": 12.5, "title": 15.0}
 
 _current: Colours = LIGHT
+_larger = 1.0
+"""how much larger all type is than at the desk"""
 _dressed = 0
 """counts the dressings, so that what was measured in another font is measured again"""
 
@@ -94,18 +96,25 @@ def wears(scheme: str) -> bool:
     return _dressed > 0 and resolve(scheme) is _current
 
 
+def enlarge(app: QApplication, scheme: str, larger: float) -> None:
+    """Dress the application again with all type so much larger; 1 is the desk."""
+    global _larger
+    _larger = larger
+    apply(app, scheme)
+
+
 def apply(app: QApplication, scheme: str = "system") -> Colours:
     """Dress the application in a scheme of `SCHEMES` and return its colours."""
     global _current, _dressed
     _current = resolve(scheme)
-    _dressed += 1
     QDir.setSearchPaths("curdwright", [str(Path(__file__).parent)])
     app.setStyle("Fusion")
     face = next((name for name in FACES if name in QFontDatabase.families()), app.font().family())
     base = QFont(face)
-    base.setPointSizeF(SCALE["body"])
+    base.setPointSizeF(SCALE["body"] * _larger)
     base.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
     app.setFont(base)
+    _dressed += 1  # not before: a widget that measures itself meanwhile must not keep the old type as the new
     app.setPalette(_palette(_current))
     app.setStyleSheet(_sheet(_current))
     return _current

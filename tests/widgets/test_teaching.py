@@ -1,0 +1,184 @@
+"""Teaching with real events: guess and show, vats side by side, three depths, the learners' sheet, the projector."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from designer.judge.vats import MOST
+from designer.recipe.edit import edit
+from widgets.teach.depths_page import DepthsPage
+from widgets.teach.guess_page import GuessPage
+from widgets.teach.lesson_page import LessonPage
+from widgets.teach.vats_page import VatsPage
+from widgets.theme import apply as dress
+from widgets.window import Window
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def guess(window: Window) -> GuessPage:
+    """The page, opened by its action."""
+    window.actions_["guess"].trigger()
+    page = window.opened["guess"]
+    assert isinstance(page, GuessPage)
+    return page
+
+
+@pytest.fixture
+def vats(window: Window) -> VatsPage:
+    """The page, opened by its action."""
+    window.actions_["vats"].trigger()
+    page = window.opened["vats"]
+    assert isinstance(page, VatsPage)
+    return page
+
+
+def test_nothing_is_shown_before_it_is_guessed(qtbot: QtBot, guess: GuessPage) -> None:
+    assert guess.choice.setting is not None
+    assert guess.choice.setting.path == ("cut", "cut_mm")
+    assert not guess.show_it.isEnabled()
+    for _ in range(4):
+        qtbot.mouseClick(guess.choice.less, LEFT)
+    assert not guess.show_it.isEnabled(), "no guess yet"
+    qtbot.mouseClick(guess.rows["moisture_pct"].ways.button(2), LEFT)
+    assert guess.show_it.isEnabled()
+    assert not guess.curves.makes
+    assert "covered" in guess.why_head.text()
+
+
+def test_a_guess_is_shown_and_kept_and_undone(qtbot: QtBot, guess: GuessPage, window: Window) -> None:
+    before = window.session.recipe
+    guess.choice.field.setFocus()
+    guess.choice.field.selectAll()
+    qtbot.keyClicks(guess.choice.field, "4 mm")
+    qtbot.keyClick(guess.choice.field, Qt.Key.Key_Return)
+    qtbot.mouseClick(guess.rows["moisture_pct"].ways.button(0), LEFT)
+    qtbot.keyClicks(guess.rows["moisture_pct"].by, "50")
+    qtbot.mouseClick(guess.rows["ph_24h"].ways.button(0), LEFT)
+    qtbot.mouseClick(guess.show_it, LEFT)
+    assert window.session.recipe == before, "showing keeps nothing"
+    assert guess.rows["moisture_pct"].told.text().startswith("\u2713  Right way")
+    assert guess.rows["ph_24h"].told.text().startswith("\u2717")
+    assert "1 of 2" in guess.score.text()
+    assert "drier" in guess.why_head.text() + guess.why.text()
+    assert len(guess.curves.makes) == 2
+    qtbot.mouseClick(guess.keep, LEFT)
+    assert window.session.recipe == edit(before, "cut", cut_mm=4.0)
+    assert not guess.shown, "a new round begins with the new recipe"
+    window.session.stack.undo()
+    assert window.session.recipe == before
+    qtbot.keyClick(guess, Qt.Key.Key_Escape)
+    assert window.stack.currentWidget() is window.opened["design"]
+
+
+def test_what_is_no_value_is_said(qtbot: QtBot, guess: GuessPage) -> None:
+    said: list[str] = []
+    guess.said.connect(said.append)
+    guess.choice.field.selectAll()
+    qtbot.keyClicks(guess.choice.field, "soft")
+    qtbot.keyClick(guess.choice.field, Qt.Key.Key_Return)
+    assert said
+    assert guess.choice.value == guess.choice.setting.value  # type: ignore[union-attr]
+
+
+def test_vats_are_added_printed_taken_into_the_recipe_and_undone(
+    qtbot: QtBot, vats: VatsPage, window: Window, tmp_path: Path
+) -> None:
+    before = window.session.recipe
+    assert len(vats.vats) == 1
+    qtbot.mouseClick(vats.three, LEFT)
+    assert 2 <= len(vats.vats) <= 4
+    count = len(vats.vats)
+    qtbot.mouseClick(vats.choice.more, LEFT)
+    qtbot.mouseClick(vats.add, LEFT)
+    assert len(vats.vats) in (count, count + 1)
+    assert vats.table.columnCount() == 1 + len(vats.vats)
+    assert len(vats.curves.makes) == len(vats.vats)
+    qtbot.mouseClick(vats.print, LEFT)
+    path = tmp_path / "vats.pdf"
+    vats.preview.save_to(path)
+    assert path.read_bytes().startswith(b"%PDF")
+    vats._back()
+    vats.table.setCurrentItem(vats.table.topLevelItem(0), 2)
+    assert vats.keep.isEnabled()
+    value = vats.changes[0][1]
+    qtbot.mouseClick(vats.keep, LEFT)
+    assert window.session.recipe == edit(before, "cut", cut_mm=value)
+    window.session.stack.undo()
+    assert window.session.recipe == before
+
+
+def test_a_vat_goes_by_key_and_there_are_no_more_than_can_be_told_apart(qtbot: QtBot, vats: VatsPage) -> None:
+    for _ in range(MOST):
+        qtbot.mouseClick(vats.choice.more, LEFT)
+        qtbot.mouseClick(vats.add, LEFT)
+    assert len(vats.vats) == MOST
+    assert not vats.add.isEnabled()
+    vats.table.setFocus()
+    vats.table.setCurrentItem(vats.table.topLevelItem(0), 3)
+    gone = vats.changes[1]
+    qtbot.keyClick(vats.table, Qt.Key.Key_Delete)
+    assert gone not in vats.changes
+    assert vats.add.isEnabled()
+    vats.milk.selectAll()
+    qtbot.keyClicks(vats.milk, "25 L")
+    qtbot.keyClick(vats.milk, Qt.Key.Key_Return)
+    assert vats.litres == 25.0
+
+
+def test_three_depths_by_key_and_search(qtbot: QtBot, window: Window) -> None:
+    window.actions_["depths"].trigger()
+    page = window.opened["depths"]
+    assert isinstance(page, DepthsPage)
+    qtbot.keyClicks(page.search, "size of cut")
+    page.list.setCurrentRow(page.list.count() - 1)
+    assert page.topic is not None
+    said = []
+    for key in (Qt.Key.Key_1, Qt.Key.Key_2, Qt.Key.Key_3):
+        qtbot.keyClick(page, key)
+        said.append(page.text.text())
+    assert len(set(said)) == 3
+    assert "[" in said[2]
+    page.search.clear()
+    page.choose("law_salt")
+    assert "Salt wandering in" in page.name.text()
+
+
+def test_the_learners_sheet_with_and_without_targets(qtbot: QtBot, window: Window) -> None:
+    window.actions_["lesson"].trigger()
+    page = window.opened["lesson"]
+    assert isinstance(page, LessonPage)
+    assert any("with targets" in words for words in page.preview.sheet().words())
+    page.targets.setFocus()
+    qtbot.keyClick(page.targets, Qt.Key.Key_Space)
+    assert any("without targets" in words for words in page.preview.sheet().words())
+
+
+def test_the_projector_takes_the_curve_and_gives_it_back(qtbot: QtBot, window: Window) -> None:
+    home, desk = window.curve.parentWidget(), window.centralWidget()
+    small = dress.font("body").pointSizeF()
+    window.actions_["projector"].trigger()
+    QApplication.processEvents()
+    view = window.teaching.projecting.view
+    assert view is not None
+    assert window.isFullScreen()
+    assert view.isAncestorOf(window.curve)
+    assert dress.font("body").pointSizeF() > 1.5 * small
+    assert not window.menuBar().isVisible()
+    window.session.commit(edit(window.session.recipe, "cut", cut_mm=4.0), "cut")
+    assert view.moves["moisture_pct"].text().strip()
+    window.actions_["undo"].trigger()
+    qtbot.keyClick(view, Qt.Key.Key_Escape)
+    QApplication.processEvents()
+    assert window.teaching.projecting.view is None
+    assert window.curve.parentWidget() is home
+    assert window.centralWidget() is desk
+    assert window.menuBar().isVisible()
+    assert not window.isFullScreen()
+    assert dress.font("body").pointSizeF() == small

@@ -1,0 +1,1 @@
+"""Teaching: guess first, vats side by side, three depths, sheets for learners, and a view for the projector."""

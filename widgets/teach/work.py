@@ -1,0 +1,87 @@
+"""The pages of teaching, their actions, their menu, and the view for the projector, in one piece for the window."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Final
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject
+from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
+
+from widgets.actions import Actions, Spec
+from widgets.files import FileWork
+from widgets.rail import Place
+from widgets.session import Session
+from widgets.teach.depths_page import DepthsPage
+from widgets.teach.guess_page import GuessPage
+from widgets.teach.lesson_page import LessonPage
+from widgets.teach.projector import Projecting
+from widgets.teach.vats_page import VatsPage
+from widgets.variants.page import Page
+
+N = QT_TRANSLATE_NOOP
+UNDER: Final = "design"
+PAGES: Final = (
+    ("guess", N("Actions", "&Guess first, then show…"), "Ctrl+G", GuessPage),
+    ("vats", N("Actions", "Small &vats side by side…"), "Ctrl+Shift+V", VatsPage),
+    ("depths", N("Actions", "What is &behind it, at three depths…"), "Shift+F1", DepthsPage),
+    ("lesson", N("Actions", "&Sheet for learners…"), "Ctrl+Shift+L", LessonPage),
+)
+"""key of the page, words of its action, its key, what makes it"""
+PROJECT: Final = N("Actions", "View for the &projector")
+
+
+class Teaching(QObject):
+    """Makes the pages when they are first opened; `projecting` is the view for the projector."""
+
+    def __init__(
+        self, session: Session, files: FileWork, go: Callable[[str], None], curve: QWidget, scheme: Callable[[], str],
+        window: QMainWindow,
+    ) -> None:  # fmt: skip
+        super().__init__(window)
+        self._session, self._files, self._go = session, files, go
+        self.projecting = Projecting(window, session, curve, scheme)
+        self.system = "metric"
+        self.pages: dict[str, Page] = {}
+
+    def places(self) -> list[Place]:
+        """The pages, each under the place Design."""
+        return [
+            Place(
+                key, "", "", lambda key=key, make=make: self._page(key, make), lambda key=key: self._opened(key), UNDER
+            )
+            for key, _, _, make in PAGES
+        ]
+
+    def specs(self) -> list[Spec]:
+        """An action for every page, and one for the projector."""
+        pages = [Spec(key, text, lambda key=key: self._go(key), "", keys) for key, text, keys, _ in PAGES]
+        return [*pages, Spec("projector", PROJECT, self.projecting.toggle, "", "F11")]
+
+    def fill(self, menu: QMenu, actions: Actions) -> None:
+        """Put the actions into a menu."""
+        menu.addActions([actions[key] for key, *_ in PAGES])
+        menu.addSeparator()
+        menu.addAction(actions["projector"])
+
+    def _page(self, key: str, make: Callable[[Session], Page]) -> QWidget:
+        made = make(self._session)
+        made.system = "us" if self.system == "us" else "metric"
+        made.left.connect(lambda: self._go(UNDER))
+        made.said.connect(self._files.tell)
+        self.pages[key] = made
+        return made
+
+    def _opened(self, key: str) -> None:
+        self.pages[key].opened()
+
+    def stop(self) -> None:
+        """The desk as it was, before the window goes."""
+        self.projecting.leave()
+
+    def set_system(self, system: str) -> None:
+        """Metric or US units."""
+        self.system = system
+        self.projecting.set_system(system)
+        for page in self.pages.values():
+            page.set_system(system)
