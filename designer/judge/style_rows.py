@@ -7,8 +7,9 @@ shown, and stay: a house style adds limits of its own.
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from designer.judge.words import label_of
@@ -39,6 +40,8 @@ class StyleRow:
     source: str
     have: str
     note: str = ""
+    twin: str = ""
+    """the source, where several speak of the same"""
 
     @property
     def editable(self) -> bool:
@@ -48,7 +51,7 @@ class StyleRow:
     @property
     def path(self) -> tuple[str, str, str]:
         """What tells it from other rows."""
-        return self.part, self.key, self.at
+        return self.part, self.key, f"{self.at} {self.twin}".strip()
 
     def shown(self, value: float | None, system: System = "metric") -> str:
         """An end as text with its unit; "" for an open one."""
@@ -72,7 +75,9 @@ class StyleRow:
 
 def rows(style: Style) -> tuple[StyleRow, ...]:
     """Every row of a style: limits of law and standards, limits of one's own, usual ranges, gates."""
-    return (*_limits(style), *_windows(style), *_gates(style))
+    every = (*_limits(style), *_windows(style), *_gates(style))
+    count = Counter(row.path for row in every)
+    return tuple(replace(row, twin=row.source) if count[row.path] > 1 else row for row in every)
 
 
 def _limits(style: Style) -> Iterator[StyleRow]:
@@ -88,13 +93,13 @@ def _limits(style: Style) -> Iterator[StyleRow]:
 
 
 def _windows(style: Style) -> Iterator[StyleRow]:
-    gated = set(windows_of_gates(style.gates))
-    for one in style.windows:
-        if one not in gated:
-            label = setting_label(one.key)
-            yield StyleRow(
-                "window", one.key, "", label, kind_of(one.key), one.low, one.high, one.source, one.have, one.note
-            )
+    """Usual ranges in the order of a make, those of one setting together."""
+    gated, order = set(windows_of_gates(style.gates)), [*SETTINGS, *sorted(COMPOSITION)]
+    for one in sorted((one for one in style.windows if one not in gated), key=lambda one: order.index(one.key)):
+        label = setting_label(one.key)
+        yield StyleRow(
+            "window", one.key, "", label, kind_of(one.key), one.low, one.high, one.source, one.have, one.note
+        )
 
 
 def _gates(style: Style) -> Iterator[StyleRow]:
@@ -153,7 +158,7 @@ class Addable:
 
 def addable(style: Style, part: Part, figures: Figures) -> tuple[Addable, ...]:
     """Rows of a part that could be added, as far as the make at hand has a figure for them, by name."""
-    have = {row.path for row in rows(style)}
+    have = {(row.part, row.key, row.at) for row in rows(style)}
     found = (one for one in _known(part, figures) if (one.part, one.key, one.at) not in have)
     return tuple(sorted(found, key=lambda one: one.label.lower()))
 

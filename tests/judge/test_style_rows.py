@@ -58,6 +58,15 @@ def test_a_row_changes_and_goes_and_its_source_is_the_makers(own: Style) -> None
     assert not any(one.path == ("gate", "ph", "h24") for one in rows(gone))
 
 
+def test_several_sources_of_one_range_are_told_apart_until_ones_own_stands_in_their_place() -> None:
+    own = house.from_style(style("cheddar"), "Hill Round")
+    cuts = [one for one in rows(own) if one.key == "cut_mm"]
+    assert len(cuts) == len({one.path for one in cuts}) > 1
+    (mine,) = [one for one in rows(with_row(own, cuts[1], 8.0, 10.0)) if one.key == "cut_mm"]
+    assert (mine.low, mine.source, mine.twin) == (8.0, house.OWN, "")
+    assert all(len({one.path for one in rows(style(key))}) == len(rows(style(key))) for key in keys())
+
+
 def test_law_stays(own: Style) -> None:
     assert not any(one.editable for one in rows(own) if one.part == "law")
     assert {one.part for one in rows(own)} == {"law", "window", "gate"}

@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
+from designer.judge.style_rows import rows
 from styles import reader
 from widgets.form.editors import ChoiceEditor
 from widgets.judging import known_style
@@ -17,6 +18,8 @@ from widgets.outcomes.check_place import CheckPlace
 from widgets.variants.style_page import StylePage
 from widgets.variants.style_table import HIGH, LOW, SOURCE
 from widgets.window import Window
+
+CUT = next(row for row in rows(reader.style("cheddar")) if row.key == "cut_mm").path
 
 
 @pytest.fixture
@@ -97,7 +100,7 @@ def test_a_name_that_is_taken_is_said_beside_its_field(qtbot: QtBot, page: Style
 
 
 def test_an_end_is_typed_with_its_unit_and_kept_at_once(qtbot: QtBot, own: StylePage, saved: Path) -> None:
-    type_end(qtbot, own, ("window", "cut_mm", ""), LOW, "1/4 in")
+    type_end(qtbot, own, CUT, LOW, "1/4 in")
     window_ = reader.read(saved / "hill-round.style.toml").windows_of("cut_mm")[0]
     assert window_.low == pytest.approx(6.35)
     assert window_.source == "the maker's own"
@@ -105,7 +108,7 @@ def test_an_end_is_typed_with_its_unit_and_kept_at_once(qtbot: QtBot, own: Style
 
 
 def test_what_cannot_be_read_stands_with_the_reason_beside_it(qtbot: QtBot, own: StylePage) -> None:
-    path = ("window", "cut_mm", "")
+    path = CUT
     type_end(qtbot, own, path, LOW, "5 kg")
     assert own.stack.count() == 0
     line = own.table.currentRow()

@@ -124,7 +124,11 @@ class MilkPlace(QWidget):
         row.setContentsMargins(20, 12, 30, 0)
         row.setSpacing(8)
         row.addWidget(self._blend, 1)
-        for key, text in (("scale", self.tr("Another amount…")), ("other_milk", self.tr("Another milk…"))):
+        for key, text in (
+            ("standardise", self.tr("Standardise…")),
+            ("scale", self.tr("Another amount…")),
+            ("other_milk", self.tr("Another milk…")),
+        ):
             button = QPushButton(text, self)
             button.setMinimumHeight(28)
             button.clicked.connect(lambda _=False, key=key: self.asked.emit(key))

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QScrollArea,
     QSplitter,
     QVBoxLayout,
     QWidget,
@@ -28,7 +27,7 @@ from widgets.outcomes.asking import Asker
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import Page, button, note
+from widgets.variants.page import Page, button, note, scrolled
 
 SPECIES: tuple[Species, ...] = ("cow", "goat", "sheep", "buffalo")
 
@@ -61,15 +60,6 @@ class ShiftCard(QFrame):
         column.setSpacing(3)
         column.addWidget(self.head)
         column.addWidget(note(why))
-
-
-def _scrolled(inside: QWidget) -> QScrollArea:
-    area = QScrollArea()
-    area.setWidget(inside)
-    area.setWidgetResizable(True)
-    area.setFrameShape(QFrame.Shape.NoFrame)
-    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    return area
 
 
 class MilkPage(Page):
@@ -146,7 +136,7 @@ class MilkPage(Page):
         column.addLayout(self.shifts)
         column.addWidget(self.notes)
         column.addStretch(1)
-        return _scrolled(inside)
+        return scrolled(inside)
 
     def _right(self) -> QWidget:
         inside = QWidget()
@@ -158,7 +148,7 @@ class MilkPage(Page):
         self.curves.setMinimumHeight(240)
         column.addWidget(self.outcomes)
         column.addWidget(self.curves, 1)
-        return _scrolled(inside)
+        return scrolled(inside)
 
     # ---- asking
 

@@ -6,11 +6,9 @@ from typing import Any, Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import (
-    QFrame,
     QHeaderView,
     QLabel,
     QProgressBar,
-    QScrollArea,
     QSplitter,
     QTreeWidget,
     QTreeWidgetItem,
@@ -26,7 +24,7 @@ from widgets.outcomes.asking import Asker, Question
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import Page, button, note
+from widgets.variants.page import Page, button, note, scrolled
 
 FIRST: Final = 6
 """Of so many of the nearest styles the way is worked out unasked."""
@@ -109,12 +107,7 @@ class NearestPage(Page):
             column.addWidget(widget)
         column.addWidget(self.curves, 10)
         column.addStretch(1)
-        area = QScrollArea()
-        area.setWidget(inside)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        return area
+        return scrolled(inside)
 
     # ---- asking
 

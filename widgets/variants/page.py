@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from designer.units import System
 from widgets.session import Session
@@ -31,6 +31,16 @@ def note(text: str = "", role: str = "soft") -> QLabel:
     return made
 
 
+def scrolled(inside: QWidget) -> QScrollArea:
+    """A part of a page that scrolls where there is too little room."""
+    area = QScrollArea()
+    area.setWidget(inside)
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    return area
+
+
 class Page(QWidget):
     """Base of the pages. Esc, and the button in the corner, lead back to the place it opened from."""
 
@@ -44,14 +54,14 @@ class Page(QWidget):
         self.system: System = "metric"
         self.title = QLabel(title, self)
         self.title.setFont(dress.font("title", bold=True))
+        self.title.setWordWrap(True)
         self.back = button(back, self.left.emit)
         self.back.setToolTip(self.tr("Back (Esc)"))
         self.head = QHBoxLayout()
         self.head.setSpacing(10)
         self.head.addWidget(self.back)
         self.head.addSpacing(6)
-        self.head.addWidget(self.title)
-        self.head.addStretch(1)
+        self.head.addWidget(self.title, 1)
         self.sentence = QLabel(self)
         self.sentence.setWordWrap(True)
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)

@@ -31,7 +31,7 @@ from widgets.form.asked import Ways, ways_of
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import Page, button, note
+from widgets.variants.page import Page, button, note, scrolled
 
 N = QT_TRANSLATE_NOOP
 RULES: Final[tuple[tuple[Rule, str, str], ...]] = (
@@ -67,8 +67,8 @@ class ScalePage(Page):
         split.setChildrenCollapsible(False)
         split.setHandleWidth(1)
         split.addWidget(self.table)
-        split.addWidget(right)
-        split.setSizes([820, 380])
+        split.addWidget(scrolled(right))
+        split.setSizes([790, 430])
         self.body.addWidget(split, 1)
         self.hint = note()
         self.apply = button(self.tr("Scale the recipe"), self._apply, strong=True)
@@ -98,7 +98,8 @@ class ScalePage(Page):
         ):
             one = QRadioButton(text)
             self.forms.addButton(one, number)
-            forms.addWidget(one)
+            if number != OWN:
+                forms.addWidget(one)
         self.forms.button(MANY).setChecked(True)
         self.forms.idClicked.connect(lambda _: self._typed())
         self.across, self.count = QLineEdit(), QLineEdit()
@@ -111,10 +112,12 @@ class ScalePage(Page):
             line.setMaxLength(20)
             line.setFixedWidth(width)
             line.editingFinished.connect(self._own_form)
-        forms.addWidget(self.across)
-        forms.addWidget(QLabel(self.tr("across, in number")))
-        forms.addWidget(self.count)
         forms.addStretch(1)
+        own = QHBoxLayout()
+        own.setSpacing(10)
+        for widget in (self.forms.button(OWN), self.across, QLabel(self.tr("across, in number")), self.count):
+            own.addWidget(widget)
+        own.addStretch(1)
         self.power = QLineEdit()
         self.power.setMaxLength(20)
         self.power.setFixedWidth(100)
@@ -138,6 +141,7 @@ class ScalePage(Page):
         grid.addLayout(first, 0, 1)
         grid.addWidget(_soft(self.tr("Cheeses"), None), 1, 0)
         grid.addLayout(forms, 1, 1)
+        grid.addLayout(own, 2, 1)
         return grid
 
     def _table(self) -> QTreeWidget:

@@ -276,6 +276,8 @@ class StylePage(Page):
     @Slot(object, object, object)
     def _typed(self, row: StyleRow, low: float | None, high: float | None) -> None:
         self._change(lambda one: with_row(one, row, low, high), self.tr("House style: {0}").format(row.label))
+        if row.twin:
+            self.hint.setText(self.tr("Your own range stands in place of all others of {0}.").format(row.label))
 
     @Slot(object)
     def _dropped(self, row: StyleRow) -> None:

@@ -132,11 +132,22 @@ class StyleTable(QTableWidget):
             else:
                 self.by_line[line] = row
                 self._row(line, row)
-        again = next((line for line, row in self.by_line.items() if here is not None and row.path == here.path), None)
-        if again is None:
-            again = min(max(self.currentRow(), 1), len(lines) - 1) if lines else -1
-        if again >= 0:
-            self.setCurrentCell(again, column)
+        line = self._line_of(here) if here is not None else None
+        if line is None and lines:
+            line = min(max(self.currentRow(), 1), len(lines) - 1)
+        if line is not None:
+            self.setCurrentCell(line, column)
+
+    def _line_of(self, row: StyleRow) -> int | None:
+        """Where a row stands now, or the one that took its place."""
+        for same in (
+            lambda one: one.path == row.path,
+            lambda one: (one.part, one.key, one.at) == (row.part, row.key, row.at),
+        ):
+            line = next((line for line, one in self.by_line.items() if same(one)), None)
+            if line is not None:
+                return line
+        return None
 
     def _heading(self, line: int, text: str) -> None:
         item = QTableWidgetItem(text)

@@ -17,6 +17,7 @@ from widgets.variants.nearest_page import NearestPage
 from widgets.variants.note_bar import NoteBar
 from widgets.variants.page import Page
 from widgets.variants.scale_page import ScalePage
+from widgets.variants.standard_page import StandardPage
 from widgets.variants.style_page import StylePage
 from widgets.variants.versions_page import VersionsPage
 
@@ -24,6 +25,7 @@ N = QT_TRANSLATE_NOOP
 PAGES: Final = (
     ("scale", "milk", N("Actions", "Another &amount of milk…"), "F5"),
     ("other_milk", "milk", N("Actions", "Another &milk…"), "F6"),
+    ("standardise", "milk", N("Actions", "&Standardise the milk…"), "F4"),
     ("versions", "design", N("Actions", "&Versions…"), "F7"),
     ("nearest", "check", N("Actions", "What would have to &change for it to be a …?"), "F8"),
     ("house", "check", N("Actions", "&House style…"), "F9"),
@@ -62,11 +64,11 @@ class Variants(QObject):
 
     def fill(self, menu: QMenu, actions: Actions) -> None:
         """Put the actions into a menu."""
-        menu.addActions([actions[key] for key, *_ in PAGES[:2]])
+        menu.addActions([actions[key] for key, *_ in PAGES[:3]])
         menu.addSeparator()
         menu.addActions([actions["versions"], actions["note"]])
         menu.addSeparator()
-        menu.addActions([actions[key] for key, *_ in PAGES[3:]])
+        menu.addActions([actions[key] for key, *_ in PAGES[4:]])
 
     def _page(self, key: str) -> QWidget:
         under = next(under for page, under, *_ in PAGES if page == key)
@@ -83,6 +85,8 @@ class Variants(QObject):
                 return ScalePage(self._session)
             case "other_milk":
                 return MilkPage(self._session)
+            case "standardise":
+                return StandardPage(self._session)
             case "nearest":
                 return NearestPage(self._session)
             case "versions":
