@@ -86,7 +86,7 @@ def path_of(folder: Path, style: Style) -> Path:
 def from_style(style: Style, name: str) -> Style:
     """One's own from another style, all figures with their sources; protected names are left behind."""
     rules = tuple(one for one in style.rules if one.kind != "protected name")
-    said = say("Made from {name}.", name=style.name)
+    said = say("Made from {name}.", name=style.title)
     return replace(style, key=key_of(name), name=name, rules=rules, notes=f"{said} {style.notes}".strip())
 
 

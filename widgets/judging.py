@@ -41,7 +41,7 @@ def house_names() -> list[tuple[str, str]]:
 def style_names() -> list[tuple[str, str]]:
     """(key, name) of every style that can be chosen: one's own first, then those that come with the program."""
     own = QCoreApplication.translate("Style", "{0} (own)")
-    return [(key, own.format(name)) for key, name in house_names()] + [(one.key, one.name) for one in styles()]
+    return [(key, own.format(name)) for key, name in house_names()] + [(one.key, one.title) for one in styles()]
 
 
 class Judging:

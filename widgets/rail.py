@@ -48,8 +48,6 @@ class Rail(QWidget):
         super().__init__(parent)
         self.setObjectName("places")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        widest = max(self.fontMetrics().horizontalAdvance(place.name) for place in places if not place.under)
-        self.setFixedWidth(max(82, widest + 26))
         self.setAccessibleName(self.tr("Places"))
         column = QVBoxLayout(self)
         column.setContentsMargins(6, 8, 6, 8)
@@ -74,6 +72,7 @@ class Rail(QWidget):
             column.addWidget(button)
             self.buttons[place.key] = button
         column.addStretch(1)
+        self.setFixedWidth(max(82, 12 + max(button.sizeHint().width() for button in self.buttons.values())))
         self.recolour()
 
     def recolour(self) -> None:

@@ -61,7 +61,7 @@ class Middle:
 
     def names(self, recipe: Recipe) -> tuple[str, str]:
         """The recipe, and the style's middle."""
-        return recipe.name, say("the middle of {style}", style=self.style.name)
+        return recipe.name, say("the middle of {style}", style=self.style.title)
 
     def taken(self, recipe: Recipe, left: Recipe) -> Recipe:
         """The open recipe is the left side itself."""

@@ -577,7 +577,7 @@ kg</translation>
         <source>pH
 at 24 h</source>
         <translation>pH
-at 24 h</translation>
+à 24 h</translation>
     </message>
     <message>
         <source>pH of milk, then curd</source>
@@ -1025,7 +1025,7 @@ at 24 h</translation>
     <name>Lanes</name>
     <message>
         <source>FDM</source>
-        <translation>FDM</translation>
+        <translation>G/S</translation>
     </message>
     <message>
         <source>kg</source>
@@ -1109,7 +1109,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>As it is</source>
-        <translation>As it is</translation>
+        <translation>Tel quel</translation>
     </message>
     <message>
         <source>Beside the milk one thing shifts.</source>
@@ -1169,7 +1169,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>as it is</source>
-        <translation>as it is</translation>
+        <translation>tel quel</translation>
     </message>
     <message>
         <source>average of the species</source>
@@ -1266,7 +1266,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>As it is</source>
-        <translation>As it is</translation>
+        <translation>Telle quelle</translation>
     </message>
     <message>
         <source>Change the recipe so</source>
@@ -1346,7 +1346,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>as it is</source>
-        <translation>as it is</translation>
+        <translation>telle quelle</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -1370,7 +1370,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>{0}, not all</source>
-        <translation>{0}, not all</translation>
+        <translation>{0}, pas tout</translation>
     </message>
     <message>
         <source>‹ Check</source>
@@ -1470,7 +1470,7 @@ at 24 h</translation>
     <name>Outcome</name>
     <message>
         <source>&gt; 9 in 10</source>
-        <translation>&gt; 9 in 10</translation>
+        <translation>&gt; 9 sur 10</translation>
     </message>
     <message>
         <source>Calcium per g protein</source>
@@ -1518,7 +1518,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>{0} in 10</source>
-        <translation>{0} in 10</translation>
+        <translation>{0} sur 10</translation>
     </message>
     <message>
         <source>{0} outside</source>
@@ -1903,7 +1903,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation>Now</translation>
+        <translation>Avant</translation>
     </message>
     <message>
         <source>Outcomes before and after</source>
@@ -1939,7 +1939,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation>Why</translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>across, in number</source>
@@ -2375,7 +2375,7 @@ at 24 h</translation>
     <name>VersionsPage</name>
     <message>
         <source>By</source>
-        <translation>By</translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Enter or a double click writes a note. The files lie in {0}.</source>
@@ -2391,7 +2391,7 @@ at 24 h</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation>No.</translation>
+        <translation>N°</translation>
     </message>
     <message>
         <source>Note</source>
@@ -4012,6 +4012,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Les deux fabrications font la même chose.</translation>
     </message>
     <message>
+        <source>There is a house style of that name already: {file}.</source>
+        <translation>Il y a déjà un style maison de ce nom : {file}.</translation>
+    </message>
+    <message>
         <source>There is no display here, so this is the forecast, the check and the plan.</source>
         <translation>Il n'y a pas d'écran ici, voici donc la prévision, le contrôle et la fiche.</translation>
     </message>
@@ -4589,7 +4593,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>in all</source>
-        <translation>in all</translation>
+        <translation>en tout</translation>
     </message>
     <message>
         <source>in grams, dry, per kg of milk</source>
@@ -4901,7 +4905,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>pH at 24 h</source>
-        <translation>pH at 24 h</translation>
+        <translation>pH à 24 h</translation>
     </message>
     <message>
         <source>pH meter calibrated</source>
@@ -4929,7 +4933,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>pea</source>
-        <translation>pea</translation>
+        <translation>pois</translation>
     </message>
     <message>
         <source>plan {plan_version}</source>
@@ -5625,7 +5629,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{head}: {text}</source>
-        <translation>{head}: {text}</translation>
+        <translation>{head} : {text}</translation>
     </message>
     <message>
         <source>{heat_c} for {heat_min}</source>
@@ -5741,7 +5745,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{mass} at {density:.3f} kg/L</source>
-        <translation>{mass} at {density:.3f} kg/L</translation>
+        <translation>{mass} à {density:.3f} kg/L</translation>
     </message>
     <message>
         <source>{mass} here</source>
@@ -5949,7 +5953,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{volume} at {density:.3f} kg/L</source>
-        <translation>{volume} at {density:.3f} kg/L</translation>
+        <translation>{volume} à {density:.3f} kg/L</translation>
     </message>
     <message>
         <source>{weight:.1f} % w/v, {baume:.1f} °Bé, {density:.3f} kg/L, {share:.0f} % of saturation; {salt:.1f} kg of salt to 100 L of water. A point weaker wants {more:.2f} kg of salt to 100 kg of brine.</source>

@@ -106,7 +106,7 @@ class Partners(QObject):
                 houses.append(style(key))
             except StyleError as error:
                 self._nothing(menu, str(error))
-        every = sorted((*houses, *styles()), key=lambda one: one.name)
+        every = sorted((*houses, *styles()), key=lambda one: one.title)
         first = [one for one in every if one.key == own]
         for one in first:
             self._middle(menu, one)
@@ -117,7 +117,7 @@ class Partners(QObject):
                 self._middle(menu, one)
 
     def _middle(self, menu: QMenu, one: Style) -> None:
-        action = menu.addAction(one.name.replace("&", "&&"))
+        action = menu.addAction(one.title.replace("&", "&&"))
         action.triggered.connect(lambda _=False, key=one.key: self._put(lambda: Middle(style(key))))
 
     @Slot()

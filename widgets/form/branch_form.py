@@ -99,7 +99,7 @@ class BranchForm(QWidget):
     def _choices(self, part: Model, meta: FieldMeta) -> list[tuple[Any, str]]:
         if meta.name == "style":
             none = self.tr("that of the recipe") if getattr(part, "of", "") == "curd" else self.tr("none")
-            return [("", none)] + [(style.key, style.name) for style in styles()]
+            return [("", none)] + [(style.key, style.title) for style in styles()]
         if meta.name == "after":
             return [(stage.id, stage.title) for stage in self.session.recipe.stages]
         return plain_choices(part, meta)

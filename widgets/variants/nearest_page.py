@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from designer.judge.nearest import Near, Way, nearest_to, way_to
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_recipe
+from designer.recipe.field import choice
 from widgets.compare.curves import Curves
 from widgets.outcomes.asking import Asker, Question
 from widgets.session import Session
@@ -183,7 +184,7 @@ class NearestPage(Page):
         with QSignalBlocker(self.list):
             self.list.clear()
         for near in self.ranked:
-            item = QTreeWidgetItem([near.style.name, "", near.sentence])
+            item = QTreeWidgetItem([near.style.title, "", near.sentence])
             item.setData(0, NEAR, near)
             item.setToolTip(2, near.sentence)
             self.list.addTopLevelItem(item)
@@ -243,7 +244,7 @@ class NearestPage(Page):
         self.rest.setText("")
         self.apply.setEnabled(False)
         self.hint.setText("")
-        self.name.setText(near.style.name if near is not None else "")
+        self.name.setText(near.style.title if near is not None else "")
         if near is None:
             self.changes.setText("")
         elif way is None:
@@ -269,7 +270,11 @@ class NearestPage(Page):
         rest += [self.tr("Still outside: {0}").format(one) for one in met.missed[:4]]
         rest += [self.tr("Milk: {0}").format(offer.sentence) for offer in met.milk[:1]]
         if not near.milk:
-            rest.append(self.tr("{0} is made of {1} milk.").format(near.style.name, " / ".join(near.style.milk)))
+            rest.append(
+                self.tr("{0} is made of {1} milk.").format(
+                    near.style.title, " / ".join(choice(one) for one in near.style.milk)
+                )
+            )
         self.rest.setText("\n".join(rest))
         self.outcomes.put([self.tr("As it is"), self.tr("So changed")], [met.before, met.made], self.system)
         self.curves.show_makes((met.before, met.made), (self.tr("as it is"), self.tr("so changed")))
@@ -277,7 +282,7 @@ class NearestPage(Page):
         self.apply.setEnabled(fresh and (bool(lines) or near.style.key != self.session.recipe.style))
         if near.style.key != self.session.recipe.style:
             self.hint.setText(
-                self.tr("The recipe is then checked against {0}; one step of undo.").format(near.style.name)
+                self.tr("The recipe is then checked against {0}; one step of undo.").format(near.style.title)
             )
 
     # ---- doing
@@ -289,7 +294,7 @@ class NearestPage(Page):
         if near is None or not isinstance(way, Way) or way.recipe is None:
             return
         recipe = edit_recipe(way.recipe, style=near.style.key)
-        self.session.commit(recipe, self.tr("Towards {0}").format(near.style.name))
+        self.session.commit(recipe, self.tr("Towards {0}").format(near.style.title))
 
     def stop(self) -> None:
         """End what runs beside the window."""

@@ -10,6 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from designer.language import say
 from styles import house
 from styles.reader import Style, StyleError, style
 from widgets.judging import adopt_beside
@@ -79,7 +80,7 @@ class StyleDocument(QObject):
             raise StyleError("Save the recipe first: a house style lies beside it.")
         path = house.path_of(folder, made)
         if path.exists():
-            raise StyleError(f"There is a house style of that name already: {path.name}.")
+            raise StyleError(say("There is a house style of that name already: {file}.", file=path.name))
         house.write(made, path)
         adopt_beside(self._session.path)
         self.style = made

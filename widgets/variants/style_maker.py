@@ -63,7 +63,7 @@ class StyleMaker(QFrame):
         box.clear()
         box.addItem(self.tr("what this recipe is forecast to be"), FORECAST)
         own = known_style(self._session.recipe.style)
-        every = [*house_names(), *((one.key, one.name) for one in styles())]
+        every = [*house_names(), *((one.key, one.title) for one in styles())]
         first = [] if own is None else [(own.key, own.name)]
         for key, name in [*first, *(pair for pair in every if pair not in first)]:
             box.addItem(name, key)
