@@ -50,4 +50,5 @@ def open_window(path: Path | None) -> int:
         window.go("start")
     window.show()
     QTimer.singleShot(0, window, lambda: recovery.offer(window, leftovers(data / "recovery")))
+    QTimer.singleShot(0, window, window.help.offer_around)
     return app.exec()

@@ -109,6 +109,15 @@ class Preferences(QObject):
             self._keep(f"rules/{style}", list(keys))
 
     @property
+    def look_around(self) -> bool:
+        """True until the look around the window was closed for good."""
+        return self._text("look_around", "offer", ("offer", "seen")) == "offer"
+
+    @look_around.setter
+    def look_around(self, value: bool) -> None:
+        self._keep("look_around", "offer" if value else "seen")
+
+    @property
     def geometry(self) -> QByteArray:
         """Where the window stood; empty at first."""
         value = self._store.value("window", QByteArray())

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 from designer.forecast import Forecast, forecast
 from designer.make import kernel
 from designer.recipe.document import Recipe
-from widgets import help_box, stage_menu
+from widgets import stage_menu
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
 from widgets.branch_work import BranchWork
@@ -31,6 +31,7 @@ from widgets.compare.place import ComparePlace
 from widgets.files import FileWork, examples
 from widgets.form.milk_place import MilkPlace
 from widgets.form.stage_form import StageForm
+from widgets.help.desk import Desk
 from widgets.journal import Journal
 from widgets.judging import Judging, known_style
 from widgets.make_curve.canvas import MakeCurve
@@ -81,6 +82,7 @@ class Window(QMainWindow):
         self.teaching = Teaching(self.session, self.files, self.go, self.curve, lambda: self.preferences.scheme, self)
         self.opened: dict[str, QWidget] = {}
         """the places opened so far, by key"""
+        self.help = Desk(self)
         self.actions_ = Actions(self, self._specs())
         self.setWindowIcon(program_icon())
         self._lay_out()
@@ -146,6 +148,7 @@ class Window(QMainWindow):
             View(),
             View("whole", self.curve.fit_whole),
             View("opened", lambda: (self.curve.fit_day(), self.outcomes.opening.open("moisture_pct"))),
+            View("around", lambda: (self.outcomes.opening.shut(), self.help.around.show(4))),
         )
 
     def _start(self) -> QWidget:
@@ -163,6 +166,7 @@ class Window(QMainWindow):
     def _milk(self) -> QWidget:
         place = MilkPlace(self.session)
         place.asked.connect(self.go)
+        place.source_asked.connect(self.help.show_source)
         place.set_system(self.preferences.system)
         self._listen(place)
         return place
@@ -170,6 +174,7 @@ class Window(QMainWindow):
     def _check(self) -> QWidget:
         place = CheckPlace(self.session, self.judging)
         place.asked.connect(self.go)
+        place.source_asked.connect(self.help.show_source)
         return place
 
     def _compare(self) -> QWidget:
@@ -255,8 +260,7 @@ class Window(QMainWindow):
             *self.branches.specs(),
             *self.variants.specs(),
             *self.teaching.specs(),
-            Spec("keys", "&Keys and gestures", self._show_keys, "", key.HelpContents, dialog=True),
-            Spec("about", "&About Curdwright", lambda: help_box.about(self), dialog=True),
+            *self.help.specs(),
         ]
 
     def _menus(self) -> None:
@@ -301,7 +305,7 @@ class Window(QMainWindow):
         theme.addActions([a["system"], a["light"], a["dark"], a["contrast"]])
         self.menuBar().addMenu(teach)
         help_ = self.menuBar().addMenu(self.tr("&Help"))
-        help_.addActions([a["keys"], a["about"]])
+        self.help.fill(help_, a)
 
     @Slot(QPoint)
     def _show_stage_menu(self, at: QPoint) -> None:
@@ -372,6 +376,7 @@ class Window(QMainWindow):
         place = self.opened[key]
         self.stack.setCurrentWidget(place)
         self.rail.show_chosen(self.places[key].under or key)
+        self.help.went(key)
         own = getattr(place, "stack", None)
         self.undo.setActiveStack(own if isinstance(own, QUndoStack) else self.session.stack)
         self.places[key].opened()
@@ -478,9 +483,6 @@ class Window(QMainWindow):
     def _show_problem(self, sentence: str) -> None:
         self._trouble.setText(f"\u25b2 {sentence}" if sentence else "")
         self._trouble.setToolTip(sentence)
-
-    def _show_keys(self) -> None:
-        help_box.show_keys(self, self.actions_.by_key.values())
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved work; end what runs beside the window."""

@@ -95,6 +95,10 @@ class Editor(QWidget):
             self.focused.emit(self.meta)
         return super().eventFilter(watched, event)
 
+    def looked_up(self) -> str:
+        """What F1 looks up here."""
+        return self.meta.name
+
     @abstractmethod
     def put(self, value: Any) -> None:
         """Show a value."""

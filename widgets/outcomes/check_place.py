@@ -64,6 +64,8 @@ class CheckPlace(QWidget):
 
     asked = Signal(str)
     """a page that opens from here, by its key"""
+    source_asked = Signal(str)
+    """the quantity of a row whose source is asked for"""
 
     def __init__(self, session: Session, judging: Judging, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -87,6 +89,7 @@ class CheckPlace(QWidget):
         self.tree.setIndentation(10)
         self.tree.setFrameShape(QTreeWidget.Shape.NoFrame)
         self.tree.setUniformRowHeights(True)
+        self.tree.itemActivated.connect(lambda item: self.source_asked.emit(self._quantity(item)))
         head = self.tree.header()
         head.setStretchLastSection(True)
         for column in range(4):
@@ -136,6 +139,14 @@ class CheckPlace(QWidget):
                 self._section(QCoreApplication.translate("Check", title), rows)
         self.tree.expandAll()
 
+    @staticmethod
+    def _quantity(item: QTreeWidgetItem | None) -> str:
+        return str(item.data(0, Qt.ItemDataRole.UserRole) or "") if item is not None else ""
+
+    def looked_up(self) -> str:
+        """What F1 looks up here: the quantity of the chosen row."""
+        return self._quantity(self.tree.currentItem())
+
     def _section(self, title: str, rows: tuple[Row, ...]) -> None:
         top = QTreeWidgetItem([title])
         top.setFont(0, dress.font("body", bold=True))
@@ -155,4 +166,5 @@ class CheckPlace(QWidget):
             item.setForeground(4, QBrush(QColor(dress.colours().soft)))
             for column in range(5):
                 item.setToolTip(column, "\n".join(text for text in (item.text(column), row.note) if text))
+            item.setData(0, Qt.ItemDataRole.UserRole, row.quantity)
             top.addChild(item)

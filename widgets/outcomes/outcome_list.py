@@ -26,6 +26,7 @@ from designer.judge.verdict import CLASS, LIMIT, MAKE, MET, NEAR, NOT_MET, QUALI
 from designer.judge.words import chance_words
 from designer.language import headed, word
 from designer.quantities import quantity
+from widgets.help.entries import word_of
 from widgets.outcomes.figures import band_words, label_of, value_words
 from widgets.outcomes.fold import paint_chevron
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
@@ -350,6 +351,10 @@ class OutcomeList(QWidget):
         painter.setPen(dress.ink(dress.colours().soft))
         painter.drawText(QPointF(box.right() - chance_wide, base), chance)
 
+    def looked_up(self) -> str:
+        """What F1 looks up here: the outcome that has the keyboard."""
+        return self.current
+
     def line_at(self, y: float) -> Line | None:
         """The line at a height; None where something is open."""
         top = 0.0
@@ -372,6 +377,9 @@ class OutcomeList(QWidget):
         if line in self.words:
             return headed(line.label, line.value)
         lines = [headed(quantity(line.key).label, line.value)]
+        told = word_of(line.key)
+        if told is not None:
+            lines.append(told.says)
         if line.band:
             lines.append(self.tr("8 in 10 makes within {0}").format(line.band))
         if line.row is not None:

@@ -238,6 +238,9 @@ def _sheet(c: Colours) -> str:
     QLabel[role="soft"] {{ color: {c.soft}; }}
     QLabel[role="near"] {{ color: {c.near}; }}
     QLabel[role="wrong"] {{ color: {c.miss}; }}
+    QFrame#note {{ background: {c.panel}; border: 2px solid {c.accent}; border-radius: 8px; }}
+    QTextBrowser {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; padding: 6px; }}
+    QTextBrowser:focus {{ border: {edge} solid {c.accent}; }}
     QFrame#card {{ background: {c.panel}; border: 1px solid {c.line}; border-radius: 8px; }}
     QWidget#panel {{ background: {c.panel}; }}
     QWidget#places {{ background: {c.window}; border-right: 1px solid {c.line}; }}

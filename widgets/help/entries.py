@@ -1,0 +1,156 @@
+"""What can be looked up: words of the glossary, the figures the forecast is held against, the model's constants.
+
+All have one shape, so that the source of any number is found in the same way.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from typing import Any, Final
+
+from PySide6.QtCore import QCoreApplication
+
+from designer.judge.verdict import Row, Verdict
+from designer.make.constants import Constant, table
+from designer.quantities import QUANTITIES
+from designer.recipe.document import Addition, Coat, Form, MilkSource, Starter, Vat
+from designer.recipe.field import FieldMeta, field_metas
+from designer.recipe.stages.kinds import KINDS
+from widgets.form.editors import range_words, shown, title
+from widgets.form.editors import words as field_words
+from widgets.wording import kind_name
+
+WORD, FIGURE, SETTING, CONSTANT = "word", "figure", "setting", "constant"
+PARTS: Final = (MilkSource, Starter, Addition, Form, Coat, Vat)
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One thing to look up. `says` is its one sentence; `keys` are the quantities, fields and kinds it speaks of."""
+
+    kind: str
+    title: str
+    second: str
+    says: str
+    more: tuple[str, ...] = ()
+    source: str = ""
+    have: str = ""
+    keys: frozenset[str] = frozenset()
+    place: str = ""
+
+    @property
+    def searched(self) -> str:
+        """All its text, small."""
+        return " ".join((self.title, self.second, self.says, *self.more, self.source)).lower()
+
+
+def tr(text: str) -> str:
+    """A text of the glossary in the maker's language."""
+    return QCoreApplication.translate("Glossary", text)
+
+
+@cache
+def terms() -> tuple[dict[str, Any], ...]:
+    """The glossary as read."""
+    text = files("widgets.help").joinpath("glossary.toml").read_text(encoding="utf-8")
+    return tuple(tomllib.loads(text)["term"])
+
+
+def words() -> Iterator[Entry]:
+    """The glossary, in order of the alphabet."""
+    for term in sorted(terms(), key=lambda one: tr(one["name"]).lower()):
+        yield Entry(
+            WORD, tr(term["name"]), ", ".join(tr(one) for one in term.get("also", ())), tr(term["says"]),
+            tuple(tr(one) for one in (term["more"],)) if "more" in term else (),
+            tr(term.get("source", "")), term.get("have", ""), frozenset(term.get("of", ())), term.get("place", ""),
+        )  # fmt: skip
+
+
+def figures(verdict: Verdict | None) -> Iterator[Entry]:
+    """Every figure the forecast is held against now."""
+    for row in verdict.rows if verdict is not None else ():
+        yield Entry(
+            FIGURE, f"{row.label[:1].upper()}{row.label[1:]}" if not row.label.startswith("pH") else row.label,
+            row.rule or verdict.name, _stands(row), (row.note,) if row.note else (), row.source, row.have,
+            frozenset({row.quantity}), "check",
+        )  # fmt: skip
+
+
+def _stands(row: Row) -> str:
+    ask = span(row.low, row.high, row.unit)
+    if row.value is None:
+        return ask
+    text = QCoreApplication.translate("LookUp", "{0}. Forecast {1}: {2}.")
+    return text.format(ask, f"{row.value:g} {row.unit}".strip() if row.value == 0 else _number(row), row.sentence)
+
+
+def _number(row: Row) -> str:
+    quantity = QUANTITIES.get(row.quantity)
+    decimals = quantity.decimals if quantity is not None else 1
+    return f"{row.value:.{decimals}f} {row.unit}".strip()
+
+
+def span(low: float | None, high: float | None, unit: str) -> str:
+    """A range in figures, open where an end is not named."""
+    if low is None and high is None:
+        return QCoreApplication.translate("LookUp", "no range")
+    if high is None:
+        return f"\u2265 {low:g} {unit}".rstrip()
+    if low is None:
+        return f"\u2264 {high:g} {unit}".rstrip()
+    return f"{low:g}\u2013{high:g} {unit}".rstrip()
+
+
+def settings(system: str) -> Iterator[Entry]:
+    """Every setting of every stage kind and of what goes in, with its range, its usual range and its source."""
+    owners = [(kind_name(kind), "design", model) for kind, model in KINDS.items()]
+    owners += [(field_words(model.__name__), "milk", model) for model in PARTS]
+    for owner, place, model in owners:
+        for meta in field_metas(model):
+            if meta.shape == "quantity":
+                yield Entry(
+                    SETTING, title(meta), owner, meta.help, tuple(_ranges(meta, system)), meta.source, "",
+                    frozenset({meta.name}), place,
+                )  # fmt: skip
+
+
+def _ranges(meta: FieldMeta, system: str) -> Iterator[str]:
+    allowed = range_words(meta, system)
+    if allowed:
+        yield QCoreApplication.translate("LookUp", "Allowed: {0}.").format(allowed)
+    if meta.usual is not None and any(end is not None for end in meta.usual):
+        ends = [shown(meta, end, system) if end is not None else "\u2026" for end in meta.usual]
+        yield QCoreApplication.translate("LookUp", "Practice stays within {0} to {1}.").format(*ends)
+
+
+def constants() -> Iterator[Entry]:
+    """The constants of the model."""
+    for name, row in sorted(table().items()):
+        yield Entry(
+            CONSTANT, name.replace("_", " "), _value(row), QCoreApplication.translate(
+                "LookUp", "A constant of the make model: {0}."
+            ).format(_value(row)),
+            tuple(text for text in (_honest(row), row.note) if text), row.source, row.have, frozenset({name}),
+        )  # fmt: skip
+
+
+def _value(row: Constant) -> str:
+    values = row.value if isinstance(row.value, tuple) else (row.value,)
+    unit = "" if row.unit in ("-", "1") else row.unit
+    return f"{', '.join(f'{one:g}' for one in values)} {unit}".strip()
+
+
+def _honest(row: Constant) -> str:
+    if row.low is None and row.high is None:
+        return ""
+    text = QCoreApplication.translate("LookUp", "It may honestly lie at {0}; the bands draw from that range.")
+    return text.format(span(row.low, row.high, "" if row.unit in ("-", "1") else row.unit))
+
+
+def word_of(key: str) -> Entry | None:
+    """The glossary's word for a quantity, a field or a stage kind; None where it has none."""
+    return next((entry for entry in words() if key and key in entry.keys), None)
