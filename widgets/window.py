@@ -166,7 +166,6 @@ class Window(QMainWindow):
     def _milk(self) -> QWidget:
         place = MilkPlace(self.session)
         place.asked.connect(self.go)
-        place.source_asked.connect(self.help.show_source)
         place.set_system(self.preferences.system)
         self._listen(place)
         return place

@@ -86,6 +86,7 @@ class ActionList(QDialog):
         self.list.setRootIsDecorated(False)
         self.list.setUniformRowHeights(True)
         self.list.setAlternatingRowColors(True)
+        self.list.ensurePolished()  # else the first row is measured without the theme
         head = self.list.header()
         head.setStretchLastSection(False)
         head.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)

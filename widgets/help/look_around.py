@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 
 from widgets.theme import apply as dress
 
-NOTE_PX: Final = 340
+NOTE_PX: Final = 400
 GAP_PX: Final = 14
 
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QEventLoop, QObject, QPoint, QThreadPool, QTimer
+from PySide6.QtCore import QEventLoop, QObject, QPoint, QRect, QThreadPool, QTimer
 from PySide6.QtGui import QColor, QPainter, QPixmap
 from PySide6.QtWidgets import QApplication, QDialog
 
@@ -42,14 +42,14 @@ class Shot:
 
 
 def shots(window: Window) -> list[Shot]:
-    """Every picture the places and the actions of a window ask for, in the order of the rail."""
+    """Every picture the actions and the places of a window ask for: dialogs first, then in the order of the rail."""
     made = [
         Shot(f"{place.key}-{view.name}" if view.name else place.key, place.key, view)
         for place in window.places.values()
         for view in place.views
     ]
     dialogs = [key for key, spec in window.actions_.specs.items() if spec.dialog]
-    return made + [Shot(f"dialog-{key}", "design", View(), key) for key in dialogs]
+    return [Shot(f"dialog-{key}", "design", View(), key) for key in dialogs] + made
 
 
 def busy(window: QObject) -> bool:
@@ -103,6 +103,8 @@ def _over(window: Window, dialogs: list[QDialog]) -> QPixmap:
     for one in dialogs:
         at = window.rect().center() - QPoint(one.width() // 2, one.height() // 2)
         painter.drawPixmap(at, one.grab())
+        painter.setPen(QColor(dress.colours().line))
+        painter.drawRect(QRect(at, one.size()))
     painter.end()
     return picture
 
