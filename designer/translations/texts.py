@@ -104,6 +104,14 @@ def _in_tables() -> Iterator[Text]:
     yield from _document()
     yield from _judgement()
     yield from _styles()
+    yield from _glossary()
+
+
+def _glossary() -> Iterator[Text]:
+    table = tomllib.loads((ROOT / "widgets" / "help" / "glossary.toml").read_text("utf-8"))
+    for term in table["term"]:
+        told = [term["name"], term["says"], term.get("more", ""), term.get("source", ""), *term.get("also", ())]
+        yield from (("Glossary", text) for text in told if text)
 
 
 def _quantities() -> Iterator[Text]:

@@ -15,6 +15,7 @@ from typing import Any, Final
 from PySide6.QtCore import QCoreApplication
 
 from designer.judge.verdict import Row, Verdict
+from designer.language import number
 from designer.make.constants import Constant, table
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Addition, Coat, Form, MilkSource, Starter, Vat
@@ -85,13 +86,13 @@ def _stands(row: Row) -> str:
     if row.value is None:
         return ask
     text = QCoreApplication.translate("LookUp", "{0}. Forecast {1}: {2}.")
-    return text.format(ask, f"{row.value:g} {row.unit}".strip() if row.value == 0 else _number(row), row.sentence)
+    return text.format(ask, _number(row), row.sentence)
 
 
 def _number(row: Row) -> str:
     quantity = QUANTITIES.get(row.quantity)
     decimals = quantity.decimals if quantity is not None else 1
-    return f"{row.value:.{decimals}f} {row.unit}".strip()
+    return f"{number(row.value or 0.0, f'.{decimals}f')} {row.unit}".strip()
 
 
 def span(low: float | None, high: float | None, unit: str) -> str:
@@ -99,10 +100,10 @@ def span(low: float | None, high: float | None, unit: str) -> str:
     if low is None and high is None:
         return QCoreApplication.translate("LookUp", "no range")
     if high is None:
-        return f"\u2265 {low:g} {unit}".rstrip()
+        return f"\u2265 {number(low, 'g')} {unit}".rstrip()
     if low is None:
-        return f"\u2264 {high:g} {unit}".rstrip()
-    return f"{low:g}\u2013{high:g} {unit}".rstrip()
+        return f"\u2264 {number(high, 'g')} {unit}".rstrip()
+    return f"{number(low, 'g')}\u2013{number(high, 'g')} {unit}".rstrip()
 
 
 def settings(system: str) -> Iterator[Entry]:
@@ -141,7 +142,7 @@ def constants() -> Iterator[Entry]:
 def _value(row: Constant) -> str:
     values = row.value if isinstance(row.value, tuple) else (row.value,)
     unit = "" if row.unit in ("-", "1") else row.unit
-    return f"{', '.join(f'{one:g}' for one in values)} {unit}".strip()
+    return f"{', '.join(number(one, 'g') for one in values)} {unit}".strip()
 
 
 def _honest(row: Constant) -> str:

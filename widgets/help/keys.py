@@ -27,6 +27,8 @@ def gestures() -> list[tuple[str, str]]:
         (tr("Keys", "Arrows on a handle"), tr("Keys", "change it; Page Up and Down more, Shift less")),
         (tr("Keys", "Enter on a handle"), tr("Keys", "types the value")),
         (tr("Keys", "Wheel"), tr("Keys", "zooms; with Shift it pans; dragging the curves pans too")),
+        (tr("Keys", "Drag a stage by its name"), tr("Keys", "puts it elsewhere in the make")),
+        (tr("Keys", "Right click or menu key"), tr("Keys", "says what else can be done there")),
         (tr("Keys", "Double-click a stage"), tr("Keys", "shows it alone")),
         (tr("Keys", "Enter on an outcome"), tr("Keys", "opens it: its limits, why, what moves it, aim")),
         (tr("Keys", "Left, Right on a lever"), tr("Keys", "previews a step; Enter keeps it")),
