@@ -39,13 +39,14 @@ from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
-from widgets.rail import Place, Rail, View
+from widgets.rail import Place, Rail
 from widgets.session import Session
 from widgets.stage_work import StageWork
 from widgets.start.place import StartPlace
 from widgets.teach.work import Teaching
 from widgets.theme import apply as dress
 from widgets.theme.icons import program_icon
+from widgets.tour import views
 from widgets.variants.work import Variants
 
 SIDE_PX = 336
@@ -122,11 +123,9 @@ class Window(QMainWindow):
         places = [
             Place("start", self.tr("Start"), "start", self._start, self._refresh, keys="Alt+Home"),
             Place("milk", self.tr("Milk"), "milk", self._milk),
-            Place(
-                "design", self.tr("Design"), "design", lambda: design, self.curve.setFocus, views=self._design_views()
-            ),
+            Place("design", self.tr("Design"), "design", lambda: design, self.curve.setFocus, views=views.design(self)),
             Place("check", self.tr("Check"), "check", self._check, self._refresh),
-            Place("compare", self.tr("Compare"), "compare", self._compare, self._refresh, views=self._compare_views()),
+            Place("compare", self.tr("Compare"), "compare", self._compare, self._refresh, views=views.compare(self)),
             Place("plan", self.tr("Plan"), "plan", self._plan, self._refresh),
             *self.variants.places(),
             *self.teaching.places(),
@@ -142,14 +141,6 @@ class Window(QMainWindow):
         row.addWidget(self.rail)
         row.addWidget(self.stack, 1)
         self.setCentralWidget(whole)
-
-    def _design_views(self) -> tuple[View, ...]:
-        return (
-            View(),
-            View("whole", self.curve.fit_whole),
-            View("opened", lambda: (self.curve.fit_day(), self.outcomes.opening.open("moisture_pct"))),
-            View("around", lambda: (self.outcomes.opening.shut(), self.help.around.show(4))),
-        )
 
     def _start(self) -> QWidget:
         place = StartPlace(self.session, self.files, self.preferences)
@@ -180,14 +171,6 @@ class Window(QMainWindow):
         place = ComparePlace(self.session)
         place.set_system(self.preferences.system)
         return place
-
-    def _compare_views(self) -> tuple[View, ...]:
-        def beside() -> None:
-            place = self.opened["compare"]
-            assert isinstance(place, ComparePlace)
-            place.open_file(next(path for path in examples() if path.stem == "lantern-colby"))
-
-        return View("empty"), View("", beside)
 
     @Slot(object, str)
     def _put_beside(self, recipe: Recipe, called: str) -> None:

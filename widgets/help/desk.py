@@ -47,7 +47,7 @@ class Desk(QObject):
             Spec("look_up", N("Actions", "&Look up a word or a source…"), self.show_look_up, "", "F1", dialog=True),
             Spec("all_actions", N("Actions", "&All actions…"), self.show_actions, "", "Ctrl+Shift+P", dialog=True),
             Spec("keys", N("Actions", "&Keys and gestures…"), self.show_keys, "", "Ctrl+/", dialog=True),
-            Spec("around", N("Actions", "A look a&round"), self.start_around, "", "Shift+F1"),
+            Spec("around", N("Actions", "A look a&round"), self.start_around, "", "Ctrl+F1"),
             Spec("about", N("Actions", "A&bout Curdwright"), self.about, dialog=True),
         ]
 
