@@ -68,6 +68,13 @@ def test_a_guess_is_shown_and_kept_and_undone(qtbot: QtBot, guess: GuessPage, wi
     assert "1 of 2" in guess.score.text()
     assert "drier" in guess.why_head.text() + guess.why.text()
     assert len(guess.curves.makes) == 2
+    qtbot.mouseClick(guess.behind, LEFT)
+    depths = window.opened["depths"]
+    assert isinstance(depths, DepthsPage)
+    assert depths.topic is not None
+    assert depths.topic.key == "cut"
+    window.actions_["guess"].trigger()
+    assert guess.shown, "the answer is still on the table"
     qtbot.mouseClick(guess.keep, LEFT)
     assert window.session.recipe == edit(before, "cut", cut_mm=4.0)
     assert not guess.shown, "a new round begins with the new recipe"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QButtonGroup,
     QFrame,
@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.compare import KEYS
-from designer.judge.depths import topic_of
+from designer.judge.depths import Topic, topic_of
 from designer.judge.guess import LESS, MORE, SAME, Guess, Told, chain, changes, held
 from designer.judge.movable import moved
 from designer.recipe.document import Recipe
@@ -47,6 +47,9 @@ class Row:
 class GuessPage(Page):
     """The change and the guesses on the left; on the right, once it is shown, the answer and why."""
 
+    deeper = Signal(str)
+    """the topic of depths that is asked for"""
+
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(session, "", "", parent)
         self.title.setText(self.tr("Guess first, then show"))
@@ -67,11 +70,12 @@ class GuessPage(Page):
         self.body.addWidget(self.choice)
         self.body.addWidget(split, 1)
         self.score = note()
+        self.behind = button(self.tr("What is &behind it"), self._behind)
         self.keep = button(self.tr("&Keep this change"), self._keep)
         self.again = button(self.tr("&Another guess"), self._begin)
         self.show_it = button(self.tr("&Show"), self.reveal, strong=True)
         self.foot.addWidget(self.score, 1)
-        for one in (self.keep, self.again, self.show_it):
+        for one in (self.behind, self.keep, self.again, self.show_it):
             self.foot.addWidget(one)
         session.documentChanged.connect(self._another)
 
@@ -208,6 +212,7 @@ class GuessPage(Page):
         """Which buttons are of use now, and what to do next."""
         guessed, moves = bool(self._guessed()), self._moves()
         self.show_it.setEnabled(guessed and moves and not self.shown)
+        self.behind.setVisible(self.shown and self._topic() is not None)
         self.keep.setVisible(self.shown)
         self.again.setVisible(self.shown)
         if self.shown:
@@ -239,12 +244,21 @@ class GuessPage(Page):
         for key, found in every.items():
             if key not in guessed:
                 self.rows[key].told.setText(found.words)
-        topic = topic_of(self.session.recipe, one)
+        topic = self._topic()
         self.why_head.setText(topic.child if topic is not None else self.tr("How it came about"))
         said = [topic.maker, ""] if topic is not None else []
         self.why.setText("\n".join([*said, *(f"\u2013 {line}" for line in chain(before, after))]))
         self.curves.show_makes((before, after), (self.tr("as it is"), self.tr("so changed")))
         self._ready()
+
+    def _topic(self) -> Topic | None:
+        one = self.choice.setting
+        return topic_of(self.session.recipe, one) if one is not None else None
+
+    def _behind(self) -> None:
+        topic = self._topic()
+        if topic is not None:
+            self.deeper.emit(topic.key)
 
     def _keep(self) -> None:
         """Take the change into the recipe, as one step of undo."""

@@ -182,7 +182,7 @@ class VatsPage(Page):
             if all(key in one.outcomes for one in self.made):
                 self._row(key, [one.outcomes[key].value for one in self.made])
         rows = self.table.topLevelItemCount()
-        self.table.setMaximumHeight(head.sizeHint().height() + rows * self.table.sizeHintForRow(0) + 8)
+        self.table.setFixedHeight(head.sizeHint().height() + rows * self.table.sizeHintForRow(0) + 8)
         self.curves.show_makes(self.made, names)
         full = len(self.vats) >= MOST
         self.add.setEnabled(not full)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Final
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Slot
 from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
 
 from widgets.actions import Actions, Spec
@@ -69,8 +69,18 @@ class Teaching(QObject):
         made.system = "us" if self.system == "us" else "metric"
         made.left.connect(lambda: self._go(UNDER))
         made.said.connect(self._files.tell)
+        if isinstance(made, GuessPage):
+            made.deeper.connect(self.explain)
         self.pages[key] = made
         return made
+
+    @Slot(str)
+    def explain(self, key: str) -> None:
+        """Open the explanation of a topic."""
+        self._go("depths")
+        page = self.pages["depths"]
+        assert isinstance(page, DepthsPage)
+        page.choose(key)
 
     def _opened(self, key: str) -> None:
         self.pages[key].opened()
