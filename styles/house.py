@@ -93,7 +93,7 @@ def from_style(style: Style, name: str) -> Style:
 def from_make(name: str, figures: Figures, *, of: str, like: Style | None = None, milk: Sequence[str] = ()) -> Style:
     """One's own around a single make: its figures in the middle of windows as wide as what still counts as near.
 
-    `of` says which make ("forecast of Lantern Colby, 3 May 2024"); `like` lends family, rooms and words.
+    `of` says which make ("forecast of Lantern Colby, 3 May 2024"); `like` lends family, general class, rooms and words.
     """
     return _around(name, figures, {}, of, like, milk)
 
@@ -156,7 +156,7 @@ def _around(
         name=name,
         family=like.family if like is not None else "house style",
         milk=tuple(milk) or (like.milk if like is not None else ()),
-        rules=(),
+        rules=tuple(one for one in like.rules if one.kind == "class") if like is not None else (),
         typical=(Typical(name, composition, of, OWN),) if composition else (),
         windows=tuple(windows),
         gates=gates,

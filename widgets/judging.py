@@ -23,6 +23,16 @@ def known_style(key: str) -> Style | None:
         return None
 
 
+def why_not(key: str) -> str:
+    """Why a style a recipe names can't be checked against, a sentence; "" where it can, or none is named."""
+    try:
+        if key:
+            style(key)
+    except StyleError as error:
+        return str(error)
+    return ""
+
+
 def adopt_beside(path: Path | None) -> None:
     """House styles are those beside this recipe, and what was remembered of others is forgotten; None: there are none.
 

@@ -11,6 +11,7 @@ from designer.recipe import file as files
 from designer.recipe.error import RecipeError
 from widgets.files import read
 from widgets.journal import Leftover
+from widgets.judging import adopt_beside
 
 if TYPE_CHECKING:
     from widgets.window import Window
@@ -49,6 +50,8 @@ def take_up(window: Window, left: Leftover) -> None:
     except RecipeError as error:
         window.files.tell(str(error))
         return
+    if path is not None:
+        adopt_beside(path)
     window.session.load(base, path, text)
     window.session.commit(recipe, QCoreApplication.translate("Recovery", "Recovered work"))
     if path is None:

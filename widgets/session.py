@@ -147,9 +147,12 @@ class Session(QObject):
         self.recipe = self.shown = recipe
         self.documentChanged.emit(recipe)
         self.choose(recipe.stages[0].id)
+        before = self.forecast
         self._merging = True
         self.settle()
         self._merging = False
+        if self.forecast is before:
+            self.judge_again()  # the same recipe beside other house styles
         self.pathChanged.emit()
 
     def saved(self, path: Path, text: str) -> None:

@@ -12,7 +12,7 @@ from typing import Any
 from designer.language import say
 from designer.make import curd_size, pressing, salt, strength
 from designer.recipe.dilute import diluted_l, stock
-from designer.recipe.document import Addition, MilkSource, Recipe, Starter
+from designer.recipe.document import Addition, Form, MilkSource, Recipe, Starter
 from designer.recipe.dose import addition_mass_kg, rennet_imcu_per_l
 from designer.recipe.error import RecipeError
 from designer.recipe.field import Model
@@ -22,7 +22,7 @@ from designer.recipe.presets import presets
 from designer.recipe.schedule import Milk
 from designer.recipe.stages.press import PressStep
 from designer.recipe.stages.stage import Geometry, Stage
-from designer.recipe.sure import doubts
+from designer.recipe.sure import doubts, pressed
 from designer.units import System, show
 
 WATER_KG_L = 0.999
@@ -43,7 +43,9 @@ def told(recipe: Recipe, part: Model, name: str, system: System = "metric") -> s
 
 
 def doubted(recipe: Recipe, part: Model, name: str, system: System = "metric") -> str:
-    """The question to ask of a dose that only its milk can judge; "" where it lies in practice."""
+    """The question to ask of a dose by its milk, or of a load by the face it presses; "" where it lies in practice."""
+    if isinstance(part, PressStep) and name == "load_kg":
+        return pressed(part, _form_of(recipe, part), system)
     if not isinstance(part, Addition) or name not in ("volume_l", "mass_kg", "mass_pct") or getattr(part, name) is None:
         return ""
     return next((one.sentence for one in doubts(recipe, system) if one.part == part.id and one.field == "amount"), "")
@@ -85,10 +87,14 @@ def say_size(name: str) -> str:
     }[name]
 
 
+def _form_of(recipe: Recipe, step: PressStep) -> Form | None:
+    lanes = [lane for lane in recipe.lanes() for stage in lane.stages if step in getattr(stage, "steps", ())]
+    return next((lane.form for lane in lanes if lane.form is not None), recipe.form)
+
+
 def face_of(recipe: Recipe, step: PressStep) -> Geometry:
     """What a press step acts on: the form of its lane. ValueError where there is none."""
-    lanes = [lane for lane in recipe.lanes() for stage in lane.stages if step in getattr(stage, "steps", ())]
-    form = next((lane.form for lane in lanes if lane.form is not None), recipe.form)
+    form = _form_of(recipe, step)
     if form is None:
         raise ValueError(say("Give the form first: a load becomes a pressure by the face of the cheese."))
     return geometry(form)

@@ -9,12 +9,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from designer.language import number, say
-from designer.recipe.document import Addition, Branch, Recipe, stage_label
+from designer.recipe.document import Addition, Branch, Form, Recipe, stage_label
 from designer.recipe.dose import addition_columns, rennet_imcu_per_l
 from designer.recipe.error import RecipeError
-from designer.recipe.field import FieldMeta, Model, Usual, choice, field_metas
+from designer.recipe.field import FieldMeta, Model, Usual, choice, field_meta, field_metas
+from designer.recipe.lower import geometry
 from designer.recipe.milk import blend, milk_label
-from designer.recipe.stages.press import Press
+from designer.recipe.stages.press import GRAVITY_M_S2, Press, PressStep
 from designer.units import KINDS, System, convert, show
 
 RENNET_IMCU_L: Usual = (10.0, 120.0)
@@ -85,8 +86,21 @@ def _all(recipe: Recipe, system: System) -> Iterator[Doubt]:
         for index, stage in enumerate(lane.stages):
             yield from _of(stage, stage.id, place + stage_label(lane.stages, index), system)
             if isinstance(stage, Press):
+                where = place + stage_label(lane.stages, index)
                 for step in stage.steps:
-                    yield from _of(step, stage.id, place + stage_label(lane.stages, index), system)
+                    yield from _of(step, stage.id, where, system)
+                    sentence = pressed(step, lane.form or recipe.form, system)
+                    if sentence:
+                        yield Doubt(stage.id, "load_kg", where, sentence)
+
+
+def pressed(step: PressStep, form: Form | None, system: System = "metric") -> str:
+    """The question to ask of a load by the pressure it makes on the cheese; "" where it lies in practice."""
+    if step.load_kg is None or form is None or asked(field_meta(PressStep, "load_kg"), step.load_kg, system):
+        return ""  # without a face there is no pressure; a load already asked about is not asked about twice
+    face = geometry(form)
+    kpa = step.load_kg * face.lever * GRAVITY_M_S2 / face.press_area_m2 / 1000.0
+    return asked(field_meta(PressStep, "pressure_kpa"), kpa, system)
 
 
 def _called(addition: Addition) -> str:

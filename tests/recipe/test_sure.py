@@ -6,13 +6,14 @@ from pathlib import Path
 
 import pytest
 
+from designer.recipe.document import Form
 from designer.recipe.edit import edit, edit_addition, edit_milk
 from designer.recipe.field import field_meta
 from designer.recipe.file import read
 from designer.recipe.stages.cook import Cook
 from designer.recipe.stages.press import PressStep
 from designer.recipe.stages.ripen import Ripen
-from designer.recipe.sure import asked, doubts
+from designer.recipe.sure import asked, doubts, pressed
 from designer.units import parse
 from tests.recipe.samples import CHEDDAR, EXAMPLES
 
@@ -51,3 +52,10 @@ def test_every_part_is_looked_at() -> None:
     cut = next(stage.id for stage in recipe.stages if stage.kind == "cut")
     recipe = edit(recipe, cut, cut_mm=1.0)
     assert [doubt.field for doubt in doubts(recipe)] == ["fat_pct", "cut_mm"]
+
+
+def test_a_load_is_judged_by_the_pressure_it_makes() -> None:
+    """130 kg hung up are usual; on a lever of 4 and a cheese of 14.5 cm they are 45 psi."""
+    step, small = PressStep(load_kg=130.0, length_min=60.0), Form(diameter_mm=145.0, height_mm=80.0, lever=4.0)
+    assert pressed(step, small, "us").startswith("Sure? 44.81 psi is far above what is usual on a hand press")
+    assert pressed(step, small.but(lever=1.0)) == pressed(step, None) == ""

@@ -29,6 +29,10 @@ def test_a_load_typed_as_a_pressure(qtbot: QtBot, window: Window) -> None:
     assert window.session.recipe.stage("press").steps[2].load_kg == pytest.approx(14.5, abs=0.12)  # type: ignore[union-attr]
     assert editor(form, "load_kg").told.isVisible()
     assert editor(form, "load_kg").told.text() == "= 34.5 kPa, 5.0 psi"
+    assert not editor(form, "load_kg").doubt.isVisible()
+    retype(qtbot, line_of(form, "load_kg"), "45 psi")
+    assert editor(form, "load_kg").doubt.isVisible(), "130 kg on a lever of 4 are usual; 45 psi on the cheese are not"
+    assert "far above what is usual on a hand press" in editor(form, "load_kg").doubt.text()
 
 
 def test_a_cut_by_its_name_and_its_surface(qtbot: QtBot, window: Window) -> None:

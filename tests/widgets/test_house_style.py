@@ -199,3 +199,14 @@ def test_escape_leads_back_to_the_check(qtbot: QtBot, own: StylePage, window: Wi
     own.table.setFocus()
     qtbot.keyClick(own.table, Qt.Key.Key_Escape)
     assert window.stack.currentWidget() is window.opened["check"]
+
+
+def test_a_style_that_cannot_be_read_says_why(own: StylePage, window: Window, saved: Path) -> None:
+    own.use.click()
+    assert window.files.save()
+    (saved / "hill-round.style.toml").write_text("format = 1", encoding="utf-8")
+    assert window.files.open(saved / "round.toml")
+    window.go("check")
+    place = window.opened["check"]
+    assert isinstance(place, CheckPlace)
+    assert "hill-round.style.toml" in place._sentence.text()

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
 from designer.language import headed, number, word
-from widgets.judging import Judging
+from widgets.judging import Judging, why_not
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.outcomes.rule_sets import RuleSets
 from widgets.session import Session
@@ -127,7 +127,10 @@ class CheckPlace(QWidget):
         verdict = self.session.verdict
         if verdict is None:
             self._title.setText(self.tr("Check"))
-            self._sentence.setText(self.tr("Choose a style at the Milk place, and the forecast is checked against it."))
+            self._sentence.setText(
+                why_not(self.session.recipe.style)
+                or self.tr("Choose a style at the Milk place, and the forecast is checked against it.")
+            )
             self._conditions.setText("")
             return
         self._title.setText(verdict.name)
