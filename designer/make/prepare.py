@@ -9,6 +9,8 @@ from numpy.typing import NDArray
 
 from designer.make.constants import table
 from designer.recipe.schedule import (
+    GEL_ACID_HEAT,
+    GEL_NONE,
     PLACE_BRINE,
     PLACE_MILK,
     PLACE_MOULD,
@@ -21,8 +23,8 @@ from designer.recipe.schedule import (
     split,
 )
 
-HOT_C, HOT_STEP_MIN, IN_WHEY_STEP_MIN = 43.0, 0.5, 1.0
-"""Hot curd under whey gives it up within minutes; both settled by the step-halving test."""
+HOT_C, HOT_STEP_MIN, IN_WHEY_STEP_MIN, BASKET_STEP_MIN = 43.0, 0.5, 1.0, 2.0
+"""Hot curd under whey gives it up within minutes, acid-and-heat curd in its basket; held by the halving test."""
 SETTLED = 9.0
 """Time constants after which a cheese has the temperature of its room."""
 
@@ -31,12 +33,13 @@ def prepare(rows: NDArray[Any], *, cut: bool = False) -> NDArray[Any]:
     """A private copy of Schedule rows, ready to march; `cut` says that the curd is cut before the first of them.
 
     A ramp shorter than its row becomes ramp and hold. Curd in whey is stepped as fine as it evens out with it, hot curd
-    finer. A cheese that cools is
-    stepped as fine as its conduction asks, and held at the temperature of its surroundings once it has settled.
+    finer, and acid-and-heat curd in its basket too. A cheese that cools is stepped as fine as its conduction asks, and
+    held at the temperature of its surroundings once it has settled.
     """
     out: list[dict[str, float]] = []
-    set_c = 0.0
+    set_c, gel = 0.0, float(GEL_NONE)
     for row in as_mappings(rows):
+        gel = row["gel"] or gel
         if row["t_law"] != T_FOLLOW and not np.isnan(row["t_end_c"]):
             set_c = max(row["t_end_c"], set_c if row["t_law"] == T_RAMP else 0.0)
         cut = cut or row["cut_mm"] > 0.0
@@ -44,6 +47,8 @@ def prepare(rows: NDArray[Any], *, cut: bool = False) -> NDArray[Any]:
             row["step_max_min"] = min(row["step_max_min"], IN_WHEY_STEP_MIN)
         if row["place"] == PLACE_UNDER_WHEY and set_c > HOT_C:
             row["step_max_min"] = min(row["step_max_min"], HOT_STEP_MIN)
+        if row["place"] >= PLACE_MOULD and gel == GEL_ACID_HEAT:
+            row["step_max_min"] = min(row["step_max_min"], BASKET_STEP_MIN)
         if row["t_law"] == T_RAMP and 0.0 < row["ramp_min"] < row["minutes"] - 1e-9:
             out += split(row, row["ramp_min"])
         elif row["t_law"] == T_FOLLOW and row["place"] >= PLACE_MOULD:

@@ -14,6 +14,8 @@ from designer.make.march import OUT_EXTRA
 from designer.make.outcomes import composition as compositions
 from designer.make.start import first_state, parameters
 from designer.recipe.schedule import (
+    GEL_ACID_HEAT,
+    GEL_LACTIC,
     GEL_RENNET,
     PLACE_BRINE,
     PLACE_DRAINED,
@@ -87,7 +89,55 @@ def camembert() -> list[dict[str, float]]:
     ]
 
 
-MAKES = {"cheddar": cheddar(), "gouda": gouda(), "camembert": camembert()}
+def lactic() -> list[dict[str, float]]:
+    """Soured overnight to an acid gel, ladled, drained in its forms."""
+    mould = {"t_law": T_FOLLOW, "follow_c": 19.0, "va_mm": 15.0, "height_mm": 60.0, "step_max_min": 5}
+    return [
+        row(minutes=1080, t_end_c=21.0, inoculum_meso=0.02, inoculum_lactate=0.001, gel=GEL_LACTIC, rennet_imcu_l=2.0,
+            step_max_min=5),
+        row(stage=1, minutes=60, place=PLACE_MOULD, whey_off=1.0, cut_mm=30.0, **mould),
+        row(stage=2, minutes=900, place=PLACE_MOULD, **mould),
+    ]  # fmt: skip
+
+
+def hot_acid() -> list[dict[str, float]]:
+    """Curdled hot by acid, drained and pressed a little."""
+    mould = {"t_law": T_FOLLOW, "follow_c": 22.0, "va_mm": 20.0, "height_mm": 60.0, "step_max_min": 5}
+    return [
+        row(minutes=40, t_law=T_RAMP, t_end_c=85.0, ramp_min=40.0),
+        row(stage=1, minutes=10, acid_mol_kg=0.03, gel=GEL_ACID_HEAT),
+        row(stage=2, minutes=20, place=PLACE_UNDER_WHEY, cut_mm=8.0),
+        row(stage=3, minutes=60, place=PLACE_MOULD, whey_off=1.0, **mould),
+        row(stage=4, minutes=120, place=PLACE_PRESS, load_kpa=3.0, **mould),
+    ]
+
+
+def stretched() -> list[dict[str, float]]:
+    """Ripened as a pile, stretched in hot water, cooled in water, brined."""
+    ball = {"t_law": T_FOLLOW, "va_mm": 20.0, "height_mm": 90.0, "radius_mm": 95.0, "step_max_min": 5}
+    return [
+        row(minutes=30, t_law=T_RAMP, t_end_c=36.5, ramp_min=30.0, inoculum_strep=0.01, inoculum_rods=0.005,
+            inoculum_lactate=0.001),
+        row(stage=1, minutes=30, rennet_imcu_l=39.0, gel=GEL_RENNET),
+        row(stage=2, minutes=15, place=PLACE_UNDER_WHEY, cut_mm=12.0, disturbed=0.3),
+        row(stage=3, minutes=40, place=PLACE_UNDER_WHEY, disturbed=1, t_law=T_RAMP, t_end_c=41.0, ramp_min=30.0),
+        row(stage=4, minutes=15, place=PLACE_DRAINED, whey_off=1.0),
+        row(stage=5, minutes=120, place=PLACE_DRAINED),
+        row(stage=6, minutes=6, place=PLACE_DRAINED, disturbed=1, stretch=1.0, t_law=T_FOLLOW, follow_c=75.0,
+            va_mm=5.0),
+        row(stage=7, minutes=30, place=PLACE_MOULD, whey_off=1.0, **(ball | {"follow_c": 12.0})),
+        row(stage=8, minutes=240, place=PLACE_BRINE, brine_pct=20.0, **(ball | {"follow_c": 8.0})),
+    ]  # fmt: skip
+
+
+MAKES = {
+    "cheddar": cheddar(),
+    "gouda": gouda(),
+    "camembert": camembert(),
+    "lactic": lactic(),
+    "hot_acid": hot_acid(),
+    "stretched": stretched(),
+}
 
 
 def marched(rows: list[dict[str, float]], milk: Milk = COW, *, twin: bool | None = None, **constants: float) -> Path:

@@ -42,10 +42,19 @@ def over_phases(y: np.ndarray, component: int) -> np.ndarray:
 
 
 @pytest.mark.parametrize("name", MAKES)
-@pytest.mark.parametrize("component", [FAT, CASEIN, WHEY_PROTEIN, SERUM], ids=lambda i: COMPONENTS[i])
+@pytest.mark.parametrize("component", [FAT, SERUM], ids=lambda i: COMPONENTS[i])
 def test_what_is_only_moved_is_kept(name: str, component: int) -> None:
     total = over_phases(marched(MAKES[name]).out[:, OUT_EXTRA:], component)
     assert np.ptp(total) < TIGHT
+
+
+@pytest.mark.parametrize("name", MAKES)
+def test_protein_is_kept_and_only_heat_makes_curd_of_whey_protein(name: str) -> None:
+    y = marched(MAKES[name]).out[:, OUT_EXTRA:]
+    casein, soluble = over_phases(y, CASEIN), over_phases(y, WHEY_PROTEIN)
+    assert np.ptp(casein + soluble) < TIGHT
+    assert (np.ptp(casein) > 1e-3) == (name == "hot_acid")
+    assert name == "hot_acid" or np.ptp(casein) < TIGHT
 
 
 @pytest.mark.parametrize("name", MAKES)
@@ -53,14 +62,16 @@ def test_hexose_equivalents(name: str) -> None:
     y = marched(MAKES[name]).out[:, OUT_EXTRA:]
     total = over_phases(y, HEXOSE) + over_phases(y, GALACTOSE) + 0.5 * over_phases(y, LACTATE)
     assert np.ptp(total[1:]) < TIGHT  # the first point stands before the starter's own lactate
-    assert y[-1, CURD + LACTATE] > y[1, CURD + LACTATE]
+    assert (y[-1, CURD + LACTATE] > y[1, CURD + LACTATE]) == (name != "hot_acid")
 
 
 @pytest.mark.parametrize("name", MAKES)
 def test_acid_balance_is_lactate_and_what_was_added(name: str) -> None:
     y = marched(MAKES[name]).out[:, OUT_EXTRA:]
     made = over_phases(y, LACTATE) - over_phases(y, LACTATE)[0]
-    assert np.allclose(over_phases(y, ACID) - over_phases(y, ACID)[0], made, atol=TIGHT)
+    of_starter = sum(one["inoculum_lactate"] for one in MAKES[name])
+    other = np.maximum(0.0, y[:, ACID_IN] - of_starter)
+    assert np.allclose(over_phases(y, ACID) - over_phases(y, ACID)[0], made + other, atol=TIGHT)
     assert y[-1, ACID_IN] > 0.0
 
 
