@@ -5,6 +5,7 @@ Ratios that are exact in the decimal system stand here; pint gives those of trad
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, Any, Literal
@@ -14,7 +15,33 @@ from designer.language import spoken, word
 if TYPE_CHECKING:
     import pint
 
-System = Literal["metric", "us", "imperial"]
+Measure = Literal["metric", "us", "imperial"]
+System = Literal["metric", "us", "imperial", "own"]
+"""A system of measures; "own" takes another for each group of quantities, as chosen with `choose`."""
+GROUPS: dict[str, str] = {
+    "temperature": "temperature",
+    "temperature_difference": "temperature",
+    "rate_temperature": "temperature",
+    "volume": "volume",
+    "mass": "mass",
+    "small_mass": "mass",
+    "length": "length",
+    "area": "length",
+    "pressure": "pressure",
+}
+"""Kind of quantity to the group its measure is chosen by."""
+_own: dict[str, Measure] = {}
+
+
+def choose(own: Mapping[str, Measure]) -> None:
+    """What "own" means from now on: a measure for each group; metric where none is said."""
+    _own.clear()
+    _own.update(own)
+
+
+def measure(system: System, kind: str) -> Measure:
+    """The measure of a kind of quantity in a system."""
+    return _own.get(GROUPS.get(kind, ""), "metric") if system == "own" else system
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +95,8 @@ class Kind:
 
     def display(self, system: System) -> tuple[str, int]:
         """(unit name, decimals) shown in a system of measures."""
-        return self.us if system == "us" else self.imperial if system == "imperial" else self.metric
+        here = measure(system, self.key)
+        return self.us if here == "us" else self.imperial if here == "imperial" else self.metric
 
 
 _MASS = (

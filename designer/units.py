@@ -16,10 +16,17 @@ from designer.unit_kinds import Kind as Kind
 from designer.unit_kinds import System as System
 from designer.unit_kinds import Unit as Unit
 from designer.unit_kinds import factor as factor
+from designer.unit_kinds import measure as measure
 
 Gallon = Literal["us", "imperial"]
 
 MAX_TEXT = 40
+
+
+def gallon_of(system: System) -> Gallon | None:
+    """Which gallon a bare one is in a system; None where it must be said."""
+    here = measure(system, "volume")
+    return None if here == "metric" else here
 
 
 class UnitError(ValueError):

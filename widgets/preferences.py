@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
-from typing import Final
+from typing import Final, get_args
 
 from PySide6.QtCore import QByteArray, QLocale, QObject, QSettings, Signal
 
+from designer.unit_kinds import GROUPS, Measure
 from widgets.theme.apply import SCHEMES
 
-SYSTEMS: Final = ("metric", "us")
+SYSTEMS: Final = ("metric", "us", "imperial", "own")
 LANGUAGES: Final = ("system", "en", "fr")
 MARKS: Final = ("language", "point", "comma")
 RECENT: Final = 9
@@ -22,6 +24,7 @@ class Preferences(QObject):
 
     def __init__(self, path: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self.file = path
         self._store = QSettings(str(path), QSettings.Format.IniFormat, self)
 
     def _text(self, key: str, default: str, allowed: tuple[str, ...]) -> str:
@@ -30,13 +33,25 @@ class Preferences(QObject):
 
     @property
     def system(self) -> str:
-        """Units of measure: "metric" or "us"; at first what the system's region uses."""
+        """Units of measure: one of `SYSTEMS`; at first what the system's region uses."""
         us = QLocale.system().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
         return self._text("units", "us" if us else "metric", SYSTEMS)
 
     @system.setter
     def system(self, value: str) -> None:
         self._keep("units", value)
+
+    @property
+    def measures(self) -> dict[str, Measure]:
+        """The measure of each group of quantities, for the system "own"."""
+        groups = sorted(set(GROUPS.values()))
+        kept = {group: self._text(f"measures/{group}", "metric", get_args(Measure)) for group in groups}
+        return {group: one for group, said in kept.items() for one in get_args(Measure) if one == said}
+
+    @measures.setter
+    def measures(self, value: Mapping[str, Measure]) -> None:
+        for group, said in value.items():
+            self._keep(f"measures/{group}", said)
 
     @property
     def language(self) -> str:

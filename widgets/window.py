@@ -23,10 +23,11 @@ from PySide6.QtWidgets import (
 from designer.forecast import Forecast, forecast
 from designer.make import kernel
 from designer.recipe.document import Recipe
-from widgets import stage_menu
+from widgets import stage_menu, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
 from widgets.branch_work import BranchWork
+from widgets.choices import Choices
 from widgets.compare.place import ComparePlace
 from widgets.files import FileWork, examples
 from widgets.form.milk_place import MilkPlace
@@ -84,6 +85,7 @@ class Window(QMainWindow):
         self.opened: dict[str, QWidget] = {}
         """the places opened so far, by key"""
         self.help = Desk(self)
+        self.choices = Choices(self.preferences, self._set_system, lambda text: self.status.setText(text))
         self.actions_ = Actions(self, self._specs())
         self.setWindowIcon(program_icon())
         self._lay_out()
@@ -187,9 +189,7 @@ class Window(QMainWindow):
         def sheet(paper: Paper) -> Sheet:
             made = self.session.forecast
             known = known_style(made.recipe.style)
-            return make_plan(
-                made, known, Print(paper=paper, system="us" if self.preferences.system == "us" else "metric")
-            )
+            return make_plan(made, known, Print(paper=paper, system=wording.system_of(self.preferences.system)))
 
         return PlanPreview(sheet)
 
@@ -218,22 +218,7 @@ class Window(QMainWindow):
             Spec("zoom_in", "Zoom &in", lambda: self.curve.zoom(0.75), "zoom_in", key.ZoomIn),
             Spec("zoom_out", "Zoom &out", lambda: self.curve.zoom(1 / 0.75), "zoom_out", key.ZoomOut),
             Spec("firmness", "Unfold &firmness and salt", self._set_firmness, "", "Ctrl+F", True),
-            Spec("metric", "&Metric units", lambda: self._set_system("metric"), "", "", True, "units"),
-            Spec("us", "&US units", lambda: self._set_system("us"), "", "", True, "units"),
-            Spec(
-                "language_system",
-                "Language of the &system",
-                lambda: self._set_language("system"),
-                "",
-                "",
-                True,
-                "language",
-            ),
-            Spec("language_en", "English", lambda: self._set_language("en"), "", "", True, "language"),
-            Spec("language_fr", "Français", lambda: self._set_language("fr"), "", "", True, "language"),
-            Spec("mark", "Decimal mark of the &language", lambda: self._set_mark("language"), "", "", True, "mark"),
-            Spec("comma", "Decimal &comma", lambda: self._set_mark("comma"), "", "", True, "mark"),
-            Spec("point", "Decimal &point", lambda: self._set_mark("point"), "", "", True, "mark"),
+            *self.choices.specs(),
             Spec("system", "As the &system", lambda: self._set_scheme("system"), "", "", True, "theme"),
             Spec("light", "&Light", lambda: self._set_scheme("light"), "", "", True, "theme"),
             Spec("dark", "&Dark", lambda: self._set_scheme("dark"), "", "", True, "theme"),
@@ -278,11 +263,7 @@ class Window(QMainWindow):
         view.addSeparator()
         view.addAction(a["firmness"])
         view.addSeparator()
-        view.addActions([a["metric"], a["us"]])
-        spoken = view.addMenu(self.tr("&Language and numbers"))
-        spoken.addActions([a["language_system"], a["language_en"], a["language_fr"]])
-        spoken.addSeparator()
-        spoken.addActions([a["mark"], a["comma"], a["point"]])
+        self.choices.fill(view, a)
         theme = view.addMenu(self.tr("&Theme"))
         theme.addActions([a["system"], a["light"], a["dark"], a["contrast"]])
         self.menuBar().addMenu(teach)
@@ -367,26 +348,13 @@ class Window(QMainWindow):
         self._set_system(self.preferences.system)
         self._set_scheme(self.preferences.scheme)
         kept = self.preferences
-        self.actions_[{"system": "language_system"}.get(kept.language, f"language_{kept.language}")].setChecked(True)
-        self.actions_[{"language": "mark"}.get(kept.mark, kept.mark)].setChecked(True)
         self.curve.mode = KEEP if kept.keep_end else LATER
         self.actions_["keep" if kept.keep_end else "later"].setChecked(True)
-
-    def _set_language(self, choice: str) -> None:
-        self.preferences.language = choice
-        self._from_next_start()
-
-    def _set_mark(self, choice: str) -> None:
-        self.preferences.mark = choice
-        self._from_next_start()
-
-    def _from_next_start(self) -> None:
-        self.status.setText(self.tr("This holds from the next start of the program."))
 
     def _set_system(self, system: str) -> None:
         if system != self.preferences.system:
             self.preferences.system = system
-        self.actions_[system].setChecked(True)
+        self.choices.show(self.actions_)
         for part in (self.curve, self.stage_form, self.outcomes):
             part.set_system(system)
         self.variants.set_system(system)

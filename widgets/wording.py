@@ -11,6 +11,7 @@ from PySide6.QtCore import QCoreApplication
 from designer.language import number, word
 from designer.quantities import quantity
 from designer.recipe.stages.kinds import KINDS
+from designer.unit_kinds import Measure, System, measure
 from designer.units import convert, show
 
 MINUS: Final = "\u2212"
@@ -57,7 +58,7 @@ def figure(key: str, value: float, system: str = "metric") -> str:
     what = quantity(key)
     if what.kind in ("ratio", "count", "ph"):
         return number(value, f".{what.decimals}f")
-    if system == "metric":
+    if measured(system, what.kind) == "metric":
         return f"{number(value, f'.{what.decimals}f')} {what.unit}".rstrip()
     return show(value, what.kind, system=system)  # type: ignore[arg-type]
 
@@ -79,9 +80,23 @@ class Display:
         return (shown - self.offset) / self.slope
 
 
-@lru_cache(maxsize=64)
+def system_of(text: str) -> System:
+    """A system of measures by its key; metric where it is none."""
+    return text if text in ("us", "imperial", "own") else "metric"
+
+
+def measured(system: str, kind: str) -> Measure:
+    """The measure of a kind of quantity in a system."""
+    return measure(system_of(system), kind)
+
+
 def temperature(system: str) -> Display:
     """Temperatures as °C, or °F in US units."""
+    return _temperature(measured(system, "temperature"))
+
+
+@lru_cache(maxsize=8)
+def _temperature(system: Measure) -> Display:
     if system != "us":
         return Display(1.0, 0.0, "°C")
     zero = convert(0.0, "temperature", "°F")

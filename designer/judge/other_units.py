@@ -23,7 +23,7 @@ from designer.recipe.schedule import Milk
 from designer.recipe.stages.press import PressStep
 from designer.recipe.stages.stage import Geometry, Stage
 from designer.recipe.sure import doubts, pressed
-from designer.units import System, show
+from designer.units import System, measure, show
 
 WATER_KG_L = 0.999
 Key = tuple[type[Model] | None, str]
@@ -103,7 +103,7 @@ def face_of(recipe: Recipe, step: PressStep) -> Geometry:
 def _tell_load(recipe: Recipe, part: Any, value: float, system: System) -> str:
     face = face_of(recipe, part)
     kpa = pressing.pressure_kpa(value * face.lever, face.press_area_m2)
-    units = ("psi", "kPa") if system == "us" else ("kPa", "psi")
+    units = ("psi", "kPa") if measure(system, "pressure") == "us" else ("kPa", "psi")
     return "= " + ", ".join(show(kpa, "pressure", unit=unit, decimals=1) for unit in units)
 
 

@@ -15,7 +15,7 @@ from typing import Literal
 from designer.judge.words import label_of
 from designer.language import number, spoken
 from designer.quantities import QUANTITIES
-from designer.units import KINDS, System, parse, show
+from designer.units import KINDS, System, gallon_of, parse, show
 from styles.house import GATE_NEAR, OWN_RULES, RANGE_NEAR, Figures, with_gate, with_limit, with_window
 from styles.reader import Style, windows_of_gates
 from styles.settings import COMPOSITION, CURVES, MOMENTS, SETTINGS
@@ -70,7 +70,7 @@ class StyleRow:
             return None
         if _BARE.fullmatch(plain) and self.kind != "duration":
             plain = f"{plain} {KINDS[self.kind].display(system)[0]}"
-        return parse(plain, self.kind, gallon="us" if system == "us" else None, comma=spoken().comma).value
+        return parse(plain, self.kind, gallon=gallon_of(system), comma=spoken().comma).value
 
 
 def rows(style: Style) -> tuple[StyleRow, ...]:

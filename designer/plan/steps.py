@@ -26,7 +26,7 @@ from designer.recipe.lower import geometry
 from designer.recipe.stages.kinds import AnyStage
 from designer.recipe.stages.press import GRAVITY_M_S2, Press
 from designer.recipe.stages.stack import Stack
-from designer.units import System, convert, show
+from designer.units import System, convert, measure, show
 
 CLOCK_PT = 14.0
 THERMOMETER_C = 0.6
@@ -198,7 +198,12 @@ def _press_steps(stage: Press, hand: Hand, done: StageForecast) -> list[str]:
         per_kg = form.lever * GRAVITY_M_S2 / form.press_area_m2 / 1000.0
         load_kg = step.load_kg if step.load_kg is not None else (step.pressure_kpa or 0.0) / per_kg
         load = mass(float(f"{load_kg:.3g}"), hand.system)
-        pressure = show(load_kg * per_kg, "pressure", system=hand.system, decimals=0 if hand.system == "metric" else 1)
+        pressure = show(
+            load_kg * per_kg,
+            "pressure",
+            system=hand.system,
+            decimals=0 if measure(hand.system, "pressure") == "metric" else 1,
+        )
         out.append(f"{hand.clock.read(at)} {load} ({pressure})")
         at += step.length_min
     return out

@@ -22,7 +22,7 @@ from designer.recipe.stages.brine import Brine
 from designer.recipe.stages.hold_brine import HoldBrine
 from designer.recipe.stages.salt import Salt
 from designer.recipe.stages.wash import Wash
-from designer.units import KINDS, System, convert, show
+from designer.units import KINDS, System, convert, measure, show
 
 AMOUNT_PT = 14.0
 WATER_PER_COAGULANT = 20.0
@@ -233,14 +233,14 @@ def degrees(system: System) -> str:
 
 def mass(kg: float, system: System = "metric") -> str:
     """A mass as a scale shows it: three figures, grams below a kilogram; pounds for large masses in US measure."""
-    if system != "metric" and kg >= 0.5:
+    if measure(system, "mass") != "metric" and kg >= 0.5:
         return f"{_figures(convert(kg, 'mass', 'lb'))} lb"
     return f"{_figures(kg)} kg" if kg >= 0.9995 else f"{_figures(kg * 1000.0)} g"
 
 
 def volume(litres: float, system: System = "metric") -> str:
     """A volume as a jug or syringe shows it: three figures, mL below a litre."""
-    if system != "metric" and litres >= 2.0:
+    if measure(system, "volume") != "metric" and litres >= 2.0:
         unit = KINDS["volume"].display(system)[0]
         return f"{_figures(convert(litres, 'volume', unit))} {unit}"
     return f"{_figures(litres)} L" if litres >= 0.9995 else f"{_figures(litres * 1000.0)} mL"

@@ -28,6 +28,7 @@ from designer.plan.sheet import Paper, Sheet
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.units import System
+from widgets import wording
 from widgets.compare.curves import Curves
 from widgets.compare.outcome_pair import OutcomePair
 from widgets.compare.partners import Partners
@@ -256,7 +257,7 @@ class ComparePlace(QWidget):
 
     def set_system(self, system: str) -> None:
         """Metric or US units."""
-        self._system = "us" if system == "us" else "metric"
+        self._system = wording.system_of(system)
         self.refresh()
 
     @Slot()

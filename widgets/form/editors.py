@@ -18,7 +18,8 @@ from designer.judge.other_reading import Typed
 from designer.language import number, spoken
 from designer.recipe.field import FieldMeta, choice
 from designer.recipe.sure import asked
-from designer.units import UnitError, convert, parse, show
+from designer.units import UnitError, convert, gallon_of, parse, show
+from widgets import wording
 from widgets.form.asked import Ways, ways_of
 from widgets.theme import apply as dress
 
@@ -41,7 +42,7 @@ def shown(meta: FieldMeta, value: Any, system: str) -> str:
     if meta.kind == "volume" and 0.0 < value < 1.0:
         return show(float(value), "volume", unit="mL")  # as a syringe has it
     if meta.kind and isinstance(value, float | int) and not isinstance(value, bool):
-        return show(float(value), meta.kind, system="us" if system == "us" else "metric")
+        return show(float(value), meta.kind, system=wording.system_of(system))
     return str(value)
 
 
@@ -156,7 +157,7 @@ class TextEditor(Editor):
         """Show a value, unless what stands there is being mended."""
         self._value = value
         if self.meta.usual is not None:
-            self.ask("" if value is None else asked(self.meta, float(value), "us" if self.system == "us" else "metric"))
+            self.ask("" if value is None else asked(self.meta, float(value), wording.system_of(self.system)))
         text = shown(self.meta, value, self.system)
         if self.line.text() != text and not (self.line.hasFocus() and self.wrong.isVisible()):
             self.line.setText(text)
@@ -229,7 +230,7 @@ class TextEditor(Editor):
 
     def _quantity(self, text: str) -> float:
         try:
-            gallon = "us" if self.system == "us" else None
+            gallon = gallon_of(wording.system_of(self.system))
             return parse(text, self.meta.kind, gallon=gallon, comma=spoken().comma).value
         except UnitError:
             other = self._also(text) if self._also is not None else None
@@ -290,10 +291,10 @@ def display_step(meta: FieldMeta, system: str) -> str:
     """The natural step in words."""
     if not meta.kind or not meta.step:
         return ""
-    if meta.kind == "temperature" and system == "us":
+    if meta.kind == "temperature" and wording.measured(system, "temperature") == "us":
         return f"{number(convert(meta.step, 'temperature_difference', '°F'), '.1f')} °F"
     kind = "temperature_difference" if meta.kind == "temperature" else meta.kind
-    return show(meta.step, kind, system="us" if system == "us" else "metric")
+    return show(meta.step, kind, system=wording.system_of(system))
 
 
 def explained(meta: FieldMeta, system: str) -> str:

@@ -13,6 +13,7 @@ from designer.judge.other_units import doubted, told
 from designer.recipe.document import Recipe
 from designer.recipe.field import FieldMeta, Model, field_metas
 from designer.units import System
+from widgets import wording
 from widgets.form.editors import ChoiceEditor, Editor, TextEditor, YesEditor, title, words
 
 Choices = Callable[[Model, FieldMeta], list[tuple[Any, str]]]
@@ -69,7 +70,7 @@ class PartForm(QWidget):
     ) -> None:
         """Show a part; rows are made anew only where it has other fields (or the units changed)."""
         self._shown = (part, system, only, hide)
-        self._system: System = "us" if system == "us" else "metric"
+        self._system: System = wording.system_of(system)
         identity = (type(part), getattr(part, "id", ""))
         if identity != self._part:
             self._part, self._open = identity, set()

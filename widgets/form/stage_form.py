@@ -74,7 +74,7 @@ class EndForm(PartForm):
         if key != self._built_for:
             self._build(metas, lists, system)
             self._built_for = key
-        self._system = "us" if system == "us" else "metric"
+        self._system = wording.system_of(system)
         self.follow(end)
 
 

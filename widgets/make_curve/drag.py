@@ -151,7 +151,7 @@ class Drag:
 def snapped(grip: Grip, raw: float, system: str, free: bool) -> float:
     """A value held within its limits and on its natural step (whole degrees Fahrenheit in US units)."""
     step = grip.step / 10.0 if free else grip.step
-    if grip.kind == "temperature" and system == "us":
+    if grip.kind == "temperature" and wording.measured(system, "temperature") == "us":
         display = wording.temperature(system)
         shown_step = 0.1 if free else 1.0
         value = display.base(round(display.shown(raw) / shown_step) * shown_step)
@@ -224,7 +224,7 @@ def nudged(recipe: Recipe, grip: Grip, frame: Frame, steps: float, *, mode: str 
         following = frame.blocks[grip.index + 1] if grip.index + 1 < len(frame.blocks) else None
         return with_length(recipe, grip, block, following, length, mode)
     step = grip.step
-    if grip.kind == "temperature" and frame.system == "us":
+    if grip.kind == "temperature" and wording.measured(frame.system, "temperature") == "us":
         step = 1.0 / wording.temperature("us").slope
     return put(
         recipe,

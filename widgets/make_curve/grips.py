@@ -15,6 +15,7 @@ from designer.recipe.document import Recipe
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE
 from designer.recipe.field import field_meta
 from designer.recipe.stages.press import Press, PressStep
+from designer.unit_kinds import Measure
 from designer.units import show
 from widgets import wording
 from widgets.make_curve.frame import Block, Frame
@@ -59,14 +60,18 @@ class Grip:
         return self.stage, self.field
 
 
-@lru_cache(maxsize=4096)
 def value_text(kind: str, value: float, system: str) -> str:
     """A value of a kind as text for the eye."""
+    return _value_text(kind, value, wording.measured(system, kind))
+
+
+@lru_cache(maxsize=4096)
+def _value_text(kind: str, value: float, system: Measure) -> str:
     if kind == "duration":
         return wording.length(value)
     if kind == "mass" and value >= 10.0:
-        return show(value, kind, system="us" if system == "us" else "metric", decimals=1)
-    return show(value, kind, system="us" if system == "us" else "metric")
+        return show(value, kind, system=system, decimals=1)
+    return show(value, kind, system=system)
 
 
 def of_frame(frame: Frame) -> tuple[Grip, ...]:

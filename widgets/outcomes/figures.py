@@ -36,7 +36,12 @@ def value_words(key: str, value: float, system: str) -> str:
     if what.kind == "duration":
         return wording.length(value)
     if what.kind == "mass":
-        return show(value, "mass", system="us" if system == "us" else "metric", decimals=None if system == "us" else 2)
+        return show(
+            value,
+            "mass",
+            system=wording.system_of(system),
+            decimals=2 if wording.measured(system, "mass") == "metric" else None,
+        )
     unit = UNIT.get(key, what.unit)
     return f"{number(value, f'.{what.decimals}f')} {unit}".rstrip()
 
@@ -59,7 +64,7 @@ def change_words(key: str, change: float, system: str) -> str:
     what = quantity(key)
     sign = "+" if change >= 0.0 else wording.MINUS
     if what.kind == "mass":
-        words = show(abs(change), "mass", system="us" if system == "us" else "metric")
+        words = show(abs(change), "mass", system=wording.system_of(system))
         return f"{sign}{words}"
     unit = {"percent": ""}.get(what.kind, UNIT.get(key, what.unit if what.kind in ("duration", "pressure") else ""))
     decimals = what.decimals + 1 if what.decimals < 3 else 3

@@ -11,6 +11,7 @@ from designer.forecast import Forecast
 from designer.language import number
 from designer.quantities import quantity
 from designer.recipe.document import Branch, Recipe
+from widgets import wording
 from widgets.make_curve.lanes import name_of, share_text
 from widgets.outcomes.figures import label_of, value_words
 from widgets.session import Session
@@ -27,7 +28,7 @@ def heads(system: str) -> list[str]:
     tr = QCoreApplication.translate
     return [
         tr("Lanes", "moist."), tr("Lanes", "pH"), tr("Lanes", "FDM"), tr("Lanes", "S/M"), tr("Lanes", "yield"),
-        tr("Lanes", "lb") if system == "us" else tr("Lanes", "kg"),
+        tr("Lanes", "lb") if wording.measured(system, "mass") != "metric" else tr("Lanes", "kg"),
     ]  # fmt: skip
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from widgets import wording
 from widgets.make_curve.lanes import name_of
 from widgets.outcomes.lane_table import LaneTable
 from widgets.outcomes.opening import Opening
@@ -78,7 +79,7 @@ class OutcomePanel(QWidget):
         self.list.system = system
         self.lanes.set_system(system)
         self.refresh()
-        self.opening.set_system("us" if system == "us" else "metric")
+        self.opening.set_system(wording.system_of(system))
 
     @Slot()
     def refresh(self) -> None:

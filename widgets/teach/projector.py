@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from designer.judge.compare import part_words
 from designer.units import System
+from widgets import wording
 from widgets.outcomes import figures
 from widgets.session import Session
 from widgets.theme import apply as dress
@@ -175,7 +176,7 @@ class Projecting(QObject):
 
     def set_system(self, system: str) -> None:
         """Metric or US units."""
-        self.system = "us" if system == "us" else "metric"
+        self.system = wording.system_of(system)
         if self.view is not None:
             self.view.system = self.system
             self.view.fill()

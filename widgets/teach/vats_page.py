@@ -30,8 +30,9 @@ from designer.plan.sheet import Paper, Sheet
 from designer.plan.vats_sheet import vats_sheet
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
-from designer.units import Gallon, UnitError, parse, show
+from designer.units import UnitError, gallon_of, parse, show
 from styles.reader import StyleError, style
+from widgets import wording
 from widgets.compare.curves import Curves
 from widgets.outcomes import figures
 from widgets.paper.preview import PlanPreview
@@ -270,7 +271,7 @@ class VatsPage(Page):
         if self.milk.text() == show(self.litres, "volume", system=self.system):
             return
         try:
-            gallon: Gallon | None = "us" if self.system == "us" else None
+            gallon = gallon_of(wording.system_of(self.system))
             litres = parse(self.milk.text(), "volume", gallon=gallon, comma=spoken().comma).value
             small(self.session.recipe, litres)
         except (UnitError, RecipeError) as error:

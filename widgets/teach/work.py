@@ -8,6 +8,7 @@ from typing import Final
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Slot
 from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
 
+from widgets import wording
 from widgets.actions import Actions, Spec
 from widgets.files import FileWork
 from widgets.rail import Place
@@ -66,7 +67,7 @@ class Teaching(QObject):
 
     def _page(self, key: str, make: Callable[[Session], Page]) -> QWidget:
         made = make(self._session)
-        made.system = "us" if self.system == "us" else "metric"
+        made.system = wording.system_of(self.system)
         made.left.connect(lambda: self._go(UNDER))
         made.said.connect(self._files.tell)
         if isinstance(made, GuessPage):

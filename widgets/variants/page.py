@@ -9,6 +9,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from designer.units import System
+from widgets import wording
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -79,7 +80,7 @@ class Page(QWidget):
 
     def set_system(self, system: str) -> None:
         """Metric or US units."""
-        self.system = "us" if system == "us" else "metric"
+        self.system = wording.system_of(system)
         self.refresh()
 
     def opened(self) -> None:

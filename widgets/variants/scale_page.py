@@ -26,7 +26,8 @@ from designer.recipe.document import Form, Recipe, Vat
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
 from designer.recipe.scale import Forms, Line, Rule, Scaled, scale
-from designer.units import UnitError, parse, show
+from designer.units import UnitError, gallon_of, parse, show
+from widgets import wording
 from widgets.form.asked import Ways, ways_of
 from widgets.session import Session
 from widgets.theme import apply as dress
@@ -211,7 +212,7 @@ class ScalePage(Page):
 
     def _scaled(self) -> Scaled:
         recipe = self.session.recipe
-        gallon = "us" if self.system == "us" else None
+        gallon = gallon_of(wording.system_of(self.system))
         litres = parse(self.amount.text(), "volume", gallon=gallon).value  # type: ignore[arg-type]
         vat = None
         if self.power.text().strip():

@@ -8,6 +8,7 @@ from typing import Final
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
+from widgets import wording
 from widgets.actions import Actions, Spec
 from widgets.files import FileWork
 from widgets.rail import Place
@@ -73,7 +74,7 @@ class Variants(QObject):
     def _page(self, key: str) -> QWidget:
         under = next(under for page, under, *_ in PAGES if page == key)
         made = self._made(key)
-        made.system = "us" if self.system == "us" else "metric"
+        made.system = wording.system_of(self.system)
         made.left.connect(lambda: self._go(under))
         made.said.connect(self._files.tell)
         self.pages[key] = made
