@@ -2,10 +2,45 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr">
 <context>
+    <name>ActionList</name>
+    <message>
+        <source>Action</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Actions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All actions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find an action</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No action is called so; a shorter word may do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What do you want to do?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Actions</name>
     <message>
-        <source>&amp;About Curdwright</source>
-        <translation>À &amp;propos de Curdwright</translation>
+        <source>&amp;All actions…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Copy stage</source>
@@ -20,16 +55,32 @@
         <translation>&amp;Dupliquer l'étape</translation>
     </message>
     <message>
+        <source>&amp;Each as chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Guess first, then show…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;House style…</source>
         <translation>Style &amp;maison…</translation>
     </message>
     <message>
-        <source>&amp;Keys and gestures</source>
-        <translation>&amp;Touches et gestes</translation>
+        <source>&amp;Imperial units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keys and gestures…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Light</source>
         <translation>&amp;Clair</translation>
+    </message>
+    <message>
+        <source>&amp;Look up a word or a source…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Metric units</source>
@@ -68,8 +119,16 @@
         <translation>&amp;Enregistrer</translation>
     </message>
     <message>
+        <source>&amp;Sheet for learners…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Split stage at the reading line</source>
         <translation>C&amp;ouper à la ligne de lecture</translation>
+    </message>
+    <message>
+        <source>&amp;Standardise the milk…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;US units</source>
@@ -82,6 +141,14 @@
     <message>
         <source>&amp;Versions…</source>
         <translation>&amp;Versions…</translation>
+    </message>
+    <message>
+        <source>A look a&amp;round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A&amp;bout Curdwright</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Another &amp;amount of milk…</source>
@@ -184,6 +251,10 @@
         <translation>Montrer l'étape &amp;choisie</translation>
     </message>
     <message>
+        <source>Small &amp;vats side by side…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Split &amp;off part of the vat here…</source>
         <translation>Séparer ici une part de la cu&amp;ve…</translation>
     </message>
@@ -198,6 +269,14 @@
     <message>
         <source>Unfold &amp;firmness and salt</source>
         <translation>Déplier &amp;fermeté et sel</translation>
+    </message>
+    <message>
+        <source>View for the &amp;projector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is &amp;behind it, at three depths…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What would have to &amp;change for it to be a …?</source>
@@ -517,6 +596,41 @@
     </message>
 </context>
 <context>
+    <name>Choices</name>
+    <message>
+        <source>&amp;Language and numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Masses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Pressures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Temperatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Volumes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This holds from the next start of the program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Clock</name>
     <message>
         <source>am</source>
@@ -719,6 +833,144 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>DepthsPage</name>
+    <message>
+        <source>1  In a sentence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2  For the maker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3  The law and its source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every outcome, setting and law in a sentence, in a paragraph, and to the bottom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Explanation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcomes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search the topics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Topics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is behind it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Design</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Desk</name>
+    <message>
+        <source>About Curdwright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curdwright designs the make of a cheese: what a recipe will do, how it stands against a style, and the plan to make it by. A forecast is never a certificate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag the edge of a stage to make it longer. A diamond marks a stage that ends by a state, such as a pH: drag it and you ask for another. Ctrl with the arrows goes from stage to stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each line is a figure of the cheese with its limit and margin. Open one, with a click or Enter, to see why it is so and what moves it, and to aim at the value you want.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk and doses, the check against the style, another make beside this one, and the plan to print. Ctrl+Shift+P finds any action by its name; this look around is in the Help menu.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take up a recipe of yours, let a first one be drawn for your milk and a style, or open an example: it is a copy, so nothing can go wrong with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same settings to type: “88 °F”, “1/2 in”, “31,5”. F1 on any of them looks it up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stage in figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vat, drawn through time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happens inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width is time, the line is temperature, and under it stands what is in the vat, to scale: milk, gel, curd in its whey, cheese. Drag a round corner or a figure and the whole day answers at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH, moisture and whey on the same clock. The pale band holds 8 makes in 10. Small gates show where the style would have a curve pass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Drag</name>
     <message>
         <source>That is as far as it gets before the latest moment.</source>
@@ -916,6 +1168,1177 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>Glossary</name>
+    <message>
+        <source>80 % band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bath of salt water the cheese lies in; salt goes in as water comes out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A curve that says how fast a microbe grows at any warmth, from the coldest, best and hottest it can bear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dry skin on curd that was heated too fast, which then keeps the whey inside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A figure of a law or standard a cheese must keep to carry a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gel made by acid alone, or by acid with very little rennet, over many hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A knit that is not closed leaves crevices, and mould grows into every one of them: such a wheel keeps better sealed, if it is dry, acid and salt enough and kept cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A moist cheese yields more because it holds water. To see whether casein and fat were kept, compare at the same moisture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number in a law of the model, with its unit, the range it may honestly have, its source and how we have it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A part of the make curve that can be dragged or moved with the arrow keys: an edge, a corner, a round figure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A plant dye from the seed coat of a tropical shrub, which makes cheese yellow to orange and changes nothing else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A published relation the model uses, named after what it gives, who wrote it and when; outside the range it was measured in, the forecast says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A rind of white mould that grows in days and softens the paste below it from the outside in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A rind washed with brine so that orange bacteria grow on it and ripen the cheese from outside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A salt given to milk that sets poorly, often after pasteurising or cold storage; it gives a faster and firmer set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sentence where the make leaves what is commonly held safe or sound; no caution does not mean no danger.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A setting with its effect on an outcome for one natural step either way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A share of curd, whey or cream that leaves the main make after a stage and becomes a cheese of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A starter grown on milk in the dairy and given as a liquid, already acid and awake.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A starter that likes about blood warmth and below; it is killed or stopped by a hot cook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A starter that likes heat and bears a hot cook: round cells and rods of the yoghurt and alpine kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A style of your own, with your limits and ranges, kept as a file beside your recipes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A window of the style drawn on a curve, at the moment it applies: what the pH should be when the whey is drawn, say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About 2 to 3 for hard cheeses and 4 to 6 for soft ones is common practice; each style says its own window.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acid curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Additions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All that is not water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An end by state has a latest time too. If the state is not reached by then, the forecast says so and goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Annatto</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bacteria given to the milk to turn its sugar into lactic acid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bloomy rind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Branch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buffering</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Butterfat; in milk it swims as droplets, in cheese it fills the pores between the casein.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CTMI</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calcium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calcium chloride</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Case hardening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Casein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cheddaring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean break</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coagulant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Codex CXS 283-1978 sorts cheeses by moisture on a fat-free basis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Common salt: it slows the starter, draws out whey, firms the rind and gives taste.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Constant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cool water also keeps the curd moist; hot water cooks it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curd pulling itself together and pushing its whey out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curd size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn in the same frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End of a stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything that changes the milk or the rennet shows in this time, so a maker who counts from it cuts at the same firmness on every day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FDM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FIDM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fat in dry matter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firmness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flocculation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flocculation multiple</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forecast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fresh milk already takes some, because its protein and phosphate buffer. The rise over the fresh milk is what the starter made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>House style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How acid milk, whey or curd is: 7 is neutral, and each whole step down is ten times as acid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far a forecast lies inside or outside a limit, in the limit's own unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How hard the gel resists before it is cut, as a stress.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much alkali it takes to neutralise a sample of milk or whey; it counts acid where pH tells how strong it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much of the water is free for microbes to use; salt and drying lower it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the forecast stands against the limits of the rule sets chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How well the pieces of curd have grown together in the press.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>IMCU</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ISO 11815</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inside with room to spare, close to the edge, outside: always said of the forecast, never of the cheese.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is decided by the milk: by its fat against its casein, and by how much fat is lost in the whey. Change it with cream or skim.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is fragile, low in calcium and lets go of its whey slowly; it is ladled or hung rather than cut and cooked. Most fresh goat cheeses begin so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is made by working the same recipe many times with its unknowns drawn from their honest ranges. Measure more of your milk and it grows narrow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is won or lost between cut and press: by the size of the cut, the warmth, the acid, the handling and the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It leaves with the whey, and acid sets it free; so the pH at which the whey is drawn decides how much remains. That is why an early draw makes a cheese that bends and a late one a cheese that crumbles.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It only works when enough calcium has left the casein and not too much: a narrow window of pH.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeping a cheese for sixty days does not make it safe: some of what makes people ill outlives that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kilograms of cheese from 100 kg of milk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kinds differ in how they answer to warmth and acid and in how much they go on working in the cheese, where a plant coagulant may turn an old cheese bitter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kneading acid curd in hot water until it pulls into threads.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Knit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lactic acid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lactose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Law</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaving fresh cut curd alone so that its faces close and little fat is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letting stirred curd sink and mat under its whey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lever</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Living cells in a gram of dried or frozen culture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load divided by the area it rests on; two wheels stacked under one load both feel all of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>MNFS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mesophilic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Met, near, not met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk that has set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk that was not heated; what lives in it may work for you or against you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk without its cream.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most of it is protein and calcium phosphate. Where much of the phosphate has left with the whey, the same lactic acid takes the pH lower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mother culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moving curd in its whey so that the pieces stay apart and dry evenly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Natural step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One delivery of an ingredient with its own number, to be traced back to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One piece of cheese, whatever its shape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step of the make with a beginning, an end and its own settings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One vat of cheese made on one day from one recipe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only the legal pairs are looked up. Nothing is ever called equivalent because a sum says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open an outcome to see its levers, the strongest first. Point at one and the curves show it; press it and it is done, as one step of undo.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pasteurise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Potency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Preview</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Protein to fat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raw milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recovery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rosso, Lobry and Flandrois 1993, J. Theor. Biol. 162:447</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round holes made by gas of bacteria in a paste that bends rather than cracks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Running the whey off the curd.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt as a share of the water of a cheese; the strength of the brine that its microbes and enzymes live in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt in moisture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say of what: curd lies a little under the whey that stands over it. The pH at draining and at the end shape a cheese more than any other figure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squeezing curd in forms so that it knits and loses its last free whey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stir</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stretch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Syneresis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>TA</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taking out whey and putting in water, so that less sugar is left for acid and the cheese stays mild.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tearing stacked curd into pieces so that it can be salted evenly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The acid that starter bacteria make from milk sugar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change a maker would make of a setting: half a degree, five minutes, a tenth of pH.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cut of a gel that splits with sharp edges and clear whey when a blade is lifted under it: firm enough to cut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge of the pieces the gel is cut into; small pieces lose their whey faster.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The enzyme that cuts the hairs off the casein so that it clumps to a gel: from calves, moulds, plants or fermentation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gel after it is cut: casein with fat and whey in its pores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The limits of one law or standard; choose which ones the forecast is held against.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The longest a stage may wait for the state that ends it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mineral that ties the casein together: the more is left in the curd, the firmer and more elastic the cheese.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The minerals that stay when everything else is burnt away; calcium and phosphate make most of it, and salt once it is added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The moment the milk first thickens after rennet: a bowl that spun on it stands still.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pH a day after the starter went in; by then most makes have come to rest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pH at that moment decides how much calcium, and how much sugar for later acid, stays with the curd.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part of the milk protein that makes the gel; nearly all of it becomes cheese.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The protein that stays dissolved and leaves with the whey, unless milk was heated hard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The range a style usually keeps, for a setting or a figure; a range, never one number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ratio in the milk that decides fat in dry matter; it is set by adding skim or taking cream.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The salt enters by the surface, so a thick wheel takes much longer than a thin one. Keep its strength, its calcium and its pH near those of the cheese, or the rind turns slimy or hard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The search for the smallest natural change of the recipe that brings an outcome where you want it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The share of a milk's fat or casein that ends in the cheese and not in the whey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The share of fat in all that is not water; it hardly changes as a cheese dries, so standards like to name it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The share of water in all that is not fat: it tells how soft a cheese is better than its moisture does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The share of water in the cheese by weight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet for the vat side: what to weigh out, every stage by the clock with its target, and blanks for what you measure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The short bar at the end of a stage that shows how early or late that end may come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The span in which eight makes in ten are forecast to lie, given how uncertain milk, starter, thermometer and model are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stage from rennet to cut in which milk becomes a gel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sugar of milk; what is left in the curd after draining sets how far the acid can go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The thin line that shows where a curve ran before your last change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time a culture needs to wake and adjust before it grows; long for dried cultures, short for a fresh one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time in the store in which enzymes take protein, fat and the rest of the sugar apart and make flavour and body.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time the starter has in the milk before the rennet goes in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The unit of rennet strength: the label says how many are in a millilitre, and strength times dose is what counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vat drawn through time: how warm it is, and to scale what is in it, stage by stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vessel with holes that gives the cheese its shape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The warmer, the drier, but each starter has a warmth above which it rests or dies. Cooking early dries more than cooking late, because acid and handling do the rest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way milk, whey and curd soak up acid before their pH moves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weight on the follower after the lever, in kilograms; what the curd feels is the pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thermophilic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three temperatures and one rate describe a whole strain; that is why we use it for starters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time from rennet to cut divided by time to flocculation; small makes a dry cheese, large a moist one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To hold milk at a warmth for a time long enough to kill what makes people ill; the law names the pairs that count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turning and piling slabs of warm drained curd while acid forms, until they are fibrous and ready to mill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the value you want into an opened outcome. What you lock stays; what gets worse on the way is said before you take it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm slowly while the pieces are soft; once the skin has closed, more heat dries the outside only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm, moist and not too acid curd knits; cold, dry or salted curd leaves gaps. Pressing hard too early closes the skin and keeps whey inside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warming curd in its whey so that it shrinks and lets go of whey faster.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmth, acid, small pieces and movement speed it; fat, a firm late cut and cold slow it. It is most of what a maker steers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water activity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water and casein share the space between the fat, so this is the figure ripening follows. Standards sort cheeses by it into soft, firm, hard and extra hard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a kind of cheese asks for: limits, usual composition, usual settings, each with its source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a wheel loses in the store, nearly all of it water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What covers the cheese: its own rind, cloth, wax, oil or a bag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What finishes a stage: the clock, or a state such as a pH, a temperature or a firmness, or the maker's feel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes into the milk beside the starter: coagulant, calcium chloride, mould spores, colour, salt, acid, water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What runs from the curd: water, milk sugar, whey protein, minerals and a little fat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the model expects of a recipe; it is never a measurement, and never a statement that a cheese is lawful or safe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you see while you point at a lever or drag: it is not kept until you press or let go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey has to travel from the middle of a piece to its skin, so half the size is far more than twice as fast.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey protein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>While you drag, curves, figures and verdict belong to the picture you see; only the bands follow a moment later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whisker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>affinage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bound calcium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>buffer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bulk starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calcium per protein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cardinal temperature model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed skin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice among makers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cut size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>figure of the model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floc multiple</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floc time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hoop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lactate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lactic curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lactic set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>milk clotting units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moisture in non-fat substance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moisture, fat-free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mould</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>multiplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>pH at 24 h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pasta filata</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>press load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rennet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rennet strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripening the milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>salt to moisture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scald</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stacking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standardise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>titratable acidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>total solids</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vacuum bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>washed rind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>washing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wax</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what moves it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whey off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>white mould</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yield of 100 kg milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Grip</name>
     <message>
         <source>end of {0}</source>
@@ -931,42 +2354,106 @@ at 24 h</source>
     </message>
 </context>
 <context>
-    <name>Help</name>
+    <name>GuessPage</name>
     <message>
-        <source>About Curdwright</source>
-        <translation>À propos de Curdwright</translation>
+        <source>&amp;Another guess</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Curdwright designs the make of a cheese: what a recipe will do, how it stands against a style, and the plan to make it by. A forecast is never a certificate.</source>
-        <translation>Curdwright dessine la fabrication d'un fromage : ce que fera une recette, où elle se place par rapport à un style, et la fiche pour la suivre. Une prévision n'est jamais un certificat.</translation>
+        <source>&amp;Keep this change</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Drag a corner of the line to change a temperature, a rounded figure to change that setting.</source>
-        <translation>Tirez un coin de la ligne pour changer une température, un chiffre arrondi pour changer ce réglage.</translation>
+        <source>&amp;Show</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Drag a stage by its name to put it elsewhere; a right click, or the menu key, says what else.</source>
-        <translation>Tirez une étape par son nom pour la mettre ailleurs ; un clic droit, ou la touche de menu, dit le reste.</translation>
+        <source>Change a setting and say what will come of it, before the forecast does.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Drag a stage's edge to change its length; a diamond ends by a state: drag to ask another.</source>
-        <translation>Tirez le bord d'une étape pour changer sa durée ; un losange finit sur un état : tirez-le pour en demander un autre.</translation>
+        <source>Choose a setting above and give it another value.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Keys and gestures</source>
-        <translation>Touches et gestes</translation>
+        <source>Guess first, then show</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Shift lets go of round values. Ctrl turns “move along” and “keep the end” round. Esc cancels.</source>
-        <translation>Maj libère des valeurs rondes. Ctrl inverse « décaler » et « garder la fin ». Échap abandonne.</translation>
+        <source>Guessed and kept: {0}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Tab goes from handle to handle; arrows change it, Page Up and Down more, Shift less, Enter types.</source>
-        <translation>Tab va de poignée en poignée ; les flèches la changent, Page préc. et suiv. davantage, Maj moins, Entrée pour taper.</translation>
+        <source>How it came about</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Wheel zooms, with Shift it pans; drag the curves to pan; double-click a stage to see it alone.</source>
-        <translation>La molette agrandit, avec Maj elle déplace ; tirez les courbes pour déplacer ; double-cliquez une étape pour la voir seule.</translation>
+        <source>I guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now say of at least one outcome which way it goes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready when you are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The answer stays covered until you have guessed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is &amp;behind it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by (if you dare)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in this make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>so changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} ways right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: by how much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Design</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -993,6 +2480,157 @@ at 24 h</source>
     <message>
         <source>The recovery copy can't be written: {0}.</source>
         <translation>La copie de secours ne peut être écrite : {0}.</translation>
+    </message>
+</context>
+<context>
+    <name>Keys</name>
+    <message>
+        <source>Arrows on a handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl while dragging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Double-click a stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag a corner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag a rounded figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag a stage by its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag a stage's edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter on a handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter on an outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc while dragging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys and gestures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left, Right on a lever</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right click or menu key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift while dragging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tab on the curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The keys could not be written: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written to {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change it; Page Up and Down more, Shift less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>goes from handle to handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its length; a diamond asks for another state</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lets go of round values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opens it: its limits, why, what moves it, aim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>previews a step; Enter keeps it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>puts everything back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>puts it elsewhere in the make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>says what else can be done there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shows it alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that setting: cut, load, salt, whey off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the temperature there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turns “move along” and “keep the end” round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>types the value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zooms; with Shift it pans; dragging the curves pans too</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1049,6 +2687,29 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>LessonPage</name>
+    <message>
+        <source>Print the &amp;targets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet for learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet for learners, as printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With its targets to work by, or without them: guess first, then write down what was read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Design</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LeverList</name>
     <message>
         <source>Being worked out…</source>
@@ -1080,6 +2741,128 @@ at 24 h</source>
     <message>
         <source>stays where it is</source>
         <translation>reste où elle est</translation>
+    </message>
+</context>
+<context>
+    <name>LookAround</name>
+    <message>
+        <source>A look around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookUp</name>
+    <message>
+        <source>A constant of the make model: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A word, a figure, a source …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Constants of the model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures of the style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How we have it: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It may honestly lie at {0}; the bands draw from that range.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing found; a shorter word may do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Practice stays within {0} to {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show where it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to look among</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}. Forecast {1}: {2}.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1227,8 +3010,16 @@ at 24 h</source>
         <translation>Croûte ou enrobage</translation>
     </message>
     <message>
+        <source>Standardise…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take out</source>
         <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Vat</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>average of the species</source>
@@ -1734,6 +3525,17 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>Projector</name>
+    <message>
+        <source>Esc: back to the desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>View for the projector</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Rail</name>
     <message>
         <source>Places</source>
@@ -1967,6 +3769,25 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>SettingChoice</name>
+    <message>
+        <source>A step less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A step more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value of the setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>SplitForm</name>
     <message>
         <source>How much of it</source>
@@ -2092,6 +3913,109 @@ at 24 h</source>
     <message>
         <source>&amp;Insert after the selected</source>
         <translation>&amp;Insérer après l'étape choisie</translation>
+    </message>
+</context>
+<context>
+    <name>StandardPage</name>
+    <message>
+        <source>As it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cream holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now {0} to one, with {1} % fat; wanted is what {2} % fat would give.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcomes as it is and so changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put {0} of cream in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put {0} of skim in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ratio of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ratio wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say both the fat and the protein, or neither.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skim holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standardise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standardise the milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standardise to {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Such cream or skim can't bring it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take {0} of cream off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The milk stands there already: {0} to one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>casein to fat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fat %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>protein %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>protein to fat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: fat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: protein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Milk</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2293,6 +4217,10 @@ at 24 h</source>
         <translation>Votre propre fromage : ses limites, ses plages usuelles et ses jalons, d'après lesquels les recettes sont ensuite contrôlées.</translation>
     </message>
     <message>
+        <source>Your own range stands in place of all others of {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>remarks</source>
         <translation>remarques</translation>
     </message>
@@ -2369,6 +4297,73 @@ at 24 h</source>
     <message>
         <source>whey</source>
         <translation>lactosérum</translation>
+    </message>
+</context>
+<context>
+    <name>VatsPage</name>
+    <message>
+        <source>&amp;Add a vat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Low, usual, high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take the vat away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the vats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the setting another value first: vat A has it as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk in each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk in each vat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcomes of the vats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Small vats side by side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take its change into the &amp;recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken from a vat: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same make in each vat, and in each one thing changed: what comes of it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vats, as printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Design</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2465,16 +4460,16 @@ at 24 h</source>
         <translation>&amp;Aide</translation>
     </message>
     <message>
-        <source>&amp;Language and numbers</source>
-        <translation>&amp;Langue et nombres</translation>
-    </message>
-    <message>
         <source>&amp;Recipe</source>
         <translation>&amp;Recette</translation>
     </message>
     <message>
         <source>&amp;Stage</source>
         <translation>É&amp;tape</translation>
+    </message>
+    <message>
+        <source>&amp;Teach</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Theme</source>
@@ -2511,10 +4506,6 @@ at 24 h</source>
     <message>
         <source>Start</source>
         <translation>Début</translation>
-    </message>
-    <message>
-        <source>This holds from the next start of the program.</source>
-        <translation>Valable au prochain démarrage du programme.</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -3448,6 +5439,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation> (au jugé)</translation>
     </message>
     <message>
+        <source> (may lie from {low} to {high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> ({rennet_imcu_per_l:.1f} IMCU/L)</source>
         <translation> ({rennet_imcu_per_l:.1f} IMCU/L)</translation>
     </message>
@@ -3652,6 +5647,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Mises en garde</translation>
     </message>
     <message>
+        <source>Change one setting for a moister cheese. What else would change with it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Cheese at 24 h</source>
         <translation>Fromage à 24 h</translation>
     </message>
@@ -3682,6 +5681,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Does not meet {rule}: {label}, {sentence}{more}.</source>
         <translation>Ne respecte pas {rule} : {label}, {sentence}{more}.</translation>
+    </message>
+    <message>
+        <source>Draw what you expect; then plot what you read.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.</source>
@@ -3724,6 +5727,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Donnez d'abord le moule : une charge devient une pression par la face du fromage.</translation>
     </message>
     <message>
+        <source>Guess first, then read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Heat treatment</source>
         <translation>Traitement thermique</translation>
     </message>
@@ -3732,12 +5739,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Limites maison</translation>
     </message>
     <message>
+        <source>In a sentence each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In brackets: against A.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>In the way</source>
         <translation>En travers</translation>
     </message>
     <message>
         <source>In the way: {why}.</source>
         <translation>En travers : {why}.</translation>
+    </message>
+    <message>
+        <source>In which stage does the curd lose most whey? How would you see it?</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.</source>
@@ -3808,6 +5827,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Pas atteint ; voici le plus proche.</translation>
     </message>
     <message>
+        <source>Not so: {words}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation>Notes</translation>
     </message>
@@ -3840,6 +5863,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Fiche de fabrication : {count} pages dans {path}</translation>
     </message>
     <message>
+        <source>Plot what you read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plot what you read: a cross each.</source>
         <translation>Pointez ce que vous lisez : une croix chacun.</translation>
     </message>
@@ -3864,6 +5891,18 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>L'emprésurage à {temp:.0f} °C est hors des {low:.0f}-{high:.0f} °C que connaît la loi de coagulation.</translation>
     </message>
     <message>
+        <source>Right way, {off} off: {words}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right, and near: {words}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right: {words}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>S/M points</source>
         <translation>S/H points</translation>
     </message>
@@ -3872,12 +5911,28 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>STOP</translation>
     </message>
     <message>
+        <source>Say what changes: --change ID.FIELD=VALUE, for example --change cut.cut_mm=6mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Say what is wanted in one way: --want, --meet or --first.</source>
         <translation>Dites ce qui est voulu d'une seule façon : --want, --meet ou --first.</translation>
     </message>
     <message>
+        <source>Sheet for learners, with targets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet for learners, without targets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Something in Curdwright itself is wrong ({name}). Please report it with the file {kept}.</source>
         <translation>Quelque chose ne va pas dans Curdwright même ({name}). Merci de le signaler avec le fichier {kept}.</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Still outside</source>
@@ -4036,8 +6091,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Il n'y a pas de style « {key} ».{hint}</translation>
     </message>
     <message>
+        <source>There is no topic “{key}”; `explain` alone lists them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is nothing to lock called “{said}”; write the id of a stage or dose, or for example warm.temperature_c.</source>
         <translation>Il n'y a rien à bloquer qui s'appelle « {said} » ; écrivez l'id d'une étape ou d'une dose, ou par exemple warm.temperature_c.</translation>
+    </message>
+    <message>
+        <source>Think first</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This make has no “{label}” to aim at.</source>
@@ -4056,6 +6119,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>À peser avant l'arrivée du lait</translation>
     </message>
     <message>
+        <source>What comes of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What each difference is worth</source>
         <translation>Ce que vaut chaque différence</translation>
     </message>
@@ -4068,12 +6135,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>On sait dans quel sens le filage prend et rend de l'eau et de la matière grasse ; l'ampleur est une valeur d'ingénieur.</translation>
     </message>
     <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does the acid come fastest, and what stops it in the end?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, not {before:.3f} %: read the burette again, or put the sample back.</source>
         <translation>Avec un échantillon de {new_sample_ml:g} mL au lieu de {sample_ml:g} mL, les mêmes {naoh_ml:g} mL signifient {now:.3f} %, non {before:.3f} % : relisez la burette, ou remettez l'échantillon.</translation>
     </message>
     <message>
         <source>Without a style there is no middle to hold the moisture against, so soft and dry are judged by class alone.</source>
         <translation>Sans style il n'y a pas de milieu à quoi comparer l'humidité, mou et sec sont donc jugés par la seule classe.</translation>
+    </message>
+    <message>
+        <source>Write down what you read at the end of each.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Written to {path}</source>
@@ -4276,6 +6355,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>comme elle vient</translation>
     </message>
     <message>
+        <source>as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>as many as before</source>
         <translation>autant qu'avant</translation>
     </message>
@@ -4326,6 +6409,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>below</source>
         <translation>au-dessous de</translation>
+    </message>
+    <message>
+        <source>body and taste</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>branch “{name}”</source>
@@ -4472,8 +6559,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>fin</translation>
     </message>
     <message>
+        <source>ends at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ends at {what}</source>
         <translation>finit par {what}</translation>
+    </message>
+    <message>
+        <source>ends at, guess</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>even odds</source>
@@ -4498,6 +6593,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>for {planned_min}</source>
         <translation>pendant {planned_min}</translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>forecast of {name}</source>
@@ -4550,6 +6649,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>goes in after the stage has ended</source>
         <translation>entre après la fin de l'étape</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>have “{have}” is none of: {haves}</source>
@@ -4720,6 +6823,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>ne fait pas de différence ici</translation>
     </message>
     <message>
+        <source>measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>microbial coagulant</source>
         <translation>coagulant microbien</translation>
     </message>
@@ -4816,6 +6923,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>multiple de floculation</translation>
     </message>
     <message>
+        <source>my guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>names differ from place to place: go by the millimetres</source>
         <translation>les noms varient d'un lieu à l'autre : fiez-vous aux millimètres</translation>
     </message>
@@ -4884,6 +6999,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>rien</translation>
     </message>
     <message>
+        <source>nothing can be moved there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nothing changed</source>
         <translation>rien de changé</translation>
     </message>
@@ -4908,12 +7027,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>pH à 24 h</translation>
     </message>
     <message>
+        <source>pH at draining</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>pH meter calibrated</source>
         <translation>pH-mètre étalonné</translation>
     </message>
     <message>
         <source>pH of the whey</source>
         <translation>pH du lactosérum</translation>
+    </message>
+    <message>
+        <source>pH {size} higher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH {size} lower</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>pH {value:.2f}</source>
@@ -4926,6 +7057,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>pH {value:.2f}, {of}</source>
         <translation>pH {value:.2f}, {of}</translation>
+    </message>
+    <message>
+        <source>pH, guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH, read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>pasteurised</source>
@@ -5070,6 +7209,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>starter, {kind}</source>
         <translation>ferment, {kind}</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>step {index}: </source>
@@ -5540,6 +7683,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{amount:.{decimals}f} points</translation>
     </message>
     <message>
+        <source>{amount} less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{away:.{decimals}f}{unit} {more} than the middle of the style</source>
         <translation>{away:.{decimals}f}{unit} {more} que le milieu du style</translation>
     </message>
@@ -5582,6 +7733,18 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{count} pages written to {path}</source>
         <translation>{count} pages écrites dans {path}</translation>
+    </message>
+    <message>
+        <source>{count} vats; at the most {most} can be told apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{degree}, guess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{degree}, read</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{distance} over the usual {usual}</source>
@@ -5724,6 +7887,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{litres} ({mass_kg}) de lait de {milks}, {heat}</translation>
     </message>
     <message>
+        <source>{litres} of milk in each; each changes one thing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{load} for {length_min}</source>
         <translation>{load} pendant {length_min}</translation>
     </message>
@@ -5782,6 +7949,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{name}, {head}, to change: {how}.{tail}</source>
         <translation>{name}, {head}, à changer : {how}.{tail}</translation>
+    </message>
+    <message>
+        <source>{name}: {count} vats side by side</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name}: {share_pct:g} % of the {of}</source>
@@ -5862,6 +8033,38 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{seconds:g} min</source>
         <translation>{seconds:g} min</translation>
+    </message>
+    <message>
+        <source>{size} cooler</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} less whey off per 100 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} more whey off per 100 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} points drier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} points moister</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} shorter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} warmer</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{species} milk</source>
@@ -10077,6 +12280,397 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>yellow, few eyes of pea to cherry size</source>
         <translation>jaune, peu d'ouvertures du pois à la cerise</translation>
+    </message>
+</context>
+<context>
+    <name>teach</name>
+    <message>
+        <source>A large cheese stays warm longer and takes salt more slowly than a small one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A soft gel shatters and loses fat and casein; a very firm one tears. Between them the multiple mostly moves the clock. On what a firmer cut does to moisture sources disagree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tenth of a pH shortens flocculation by about a seventh, loosens calcium before the set and brings every later pH forward. Milk kept cold sets more slowly until it has been warmed through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A warm room keeps the curd draining and souring after the vat; a cold one stops both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acid and pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acid comes from the sugar left in the curd. It stops when that sugar is used up (a drained, dry or washed curd) or when the acid itself stops the starter (a moist curd). So the pH of the next day is set early: by how much sugar the water of the curd held when the whey left, and by how strongly the curd buffers. It decides whether the body is pliable or short, and it keeps the cheese safe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acid loosens calcium from the casein, and what is loose leaves with the whey. What counts is therefore the pH while the whey leaves: sweet draining keeps calcium and gives an elastic body, sour draining loses it and gives a short, crumbling one. After draining no more can leave.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acid made is counted as lactate; what pH that gives depends on the buffers present: casein with its calcium, and the salts of the serum. So the same acid moves the pH of whey further than that of curd.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calcium is the mortar between the casein bricks: whey that leaves sour takes it along, and the cheese gets shorter and softer to melt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Casein builds the net that holds everything; more of it means more cheese and a firmer set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Casein sets the yield, the firmness of the gel, and how strongly the curd holds its pH. With more casein against the same fat, fat in dry matter falls.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clotting by rennet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curd is a net of casein that shrinks and squeezes out whey. Warmth, acid, small pieces, stirring and time all make it shrink more; so the water of a cheese is decided piece by piece from the cut to the press. What is left then hardly changes before the store. Moisture sets how firm the cheese is, how fast it ripens and how long it keeps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curd that lies still mats and drains only at the outside of the heap. Stirred pieces bump, open and give more whey; too hard too early they break and lose fat. Gentle at first, livelier once the skin holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dose of coagulant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dose of starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each degree makes the casein net contract faster, up to about 50 °C. At the same time it speeds the starter up to its best temperature, and above that slows or kills it. Heating too fast closes a skin round the pieces and locks whey in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fat and casein come into the cheese almost whole, so their ratio in the milk fixes fat in dry matter: standardising is the lever for it. Handling moves it a little, because a rough cut or hot stretching lets fat go into the whey, and salt counts as dry matter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fat in dry matter is how much of the cheese, without its water, is fat; it is mostly decided by the milk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fat in the milk goes into the cheese and gets in the way of the whey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fat of the milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flocculation is the minute in which the milk first shows flakes: it tells how fast the rennet works today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the vat on, the cheese cools to the room by its size: a small one in an hour or two, a large wheel overnight. As long as it is warm, acid and whey go on, more in the middle than at the rim.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Growth has a lowest, a best and a highest temperature and pH; between them a smooth curve gives the share of the best speed. Salt takes a further share. Above the highest temperature cells die by their own rate. Resting cells still make acid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Growth of the starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half the rennet, twice the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot water cooks the curd; cold water cools it and keeps it moist.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Living cells double and double again, as long as it is warm, sweet and not too salty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Microbes live in the water of a cheese and feel its salt, not the salt of the whole. So salt in moisture is the figure that governs starter, ripening and safety. A moist cheese needs more salt for the same figure; a dry-salted one is held by the share that stays in the curd, a brined one by time, size and strength of the brine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Milk that is already a little sour sets sooner and loses whey sooner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture is the water that stays in the cheese: the more whey you get out of the curd, the drier and longer-keeping it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More fat against the same casein gives more fat in dry matter and more yield, and holds whey back because globules plug the net. To keep a style's fat in dry matter, set the ratio of fat to casein, not the fat alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More rennet sets the milk sooner; less sets it later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More starter means acid comes sooner, not that more comes in the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nearly all the casein and nine tenths of the fat stay in the curd; the rest of the weight is water with what is dissolved in it. So rich milk and a moist cheese give more. More yield from more water is no gain if the cheese then misses its style or its keeping.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of the whey the curd goes on draining, souring and knitting together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressing closes the curd into one piece; pressing hard too early shuts the door on the whey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure counts as kilopascals on the face, not as weight. It drives out a little more whey as long as the skin is open, and closes the skin while it does. Start light, then more. Warm, sweet, unsalted curd knits easily; cold, sour or salted curd does not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Protein of the milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rennet first cuts the hairs off the casein, then the bald casein clumps. The time until flakes show goes with the inverse of the dose, and shortens with warmth, lower pH and calcium. A multiple of it says when the gel is ready, whatever the milk was like; that is why it is timed rather than the clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rennet sets fastest a little above 40 °C and hardly at all below 20 °C. The starter has its own best temperature: about 30 °C for mesophiles, about 42 °C for thermophiles. The temperature at setting also goes on into the first whey loss.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt dissolves in the water of the cheese, and how salty that water is decides what can grow in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt dissolves on the pieces, draws whey and partly runs off with it. The moister and the more acid the curd, the more runs off. It stops the starter within hours, so it also decides how much sugar is left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt draws whey out and slows the starter down; not all of it stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt goes in with the square root of time and by surface over volume, so a cheese twice as thick needs four times as long. Strength drives it up to about a fifth; stronger brine dries the rim, which then hinders it. It evens out only in the store.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt needs four times as long to go twice as deep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt on the curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt spreads through the water of the cheese by diffusion: quickly in moist, warm cheese, slowly in dry and cold. A finite wheel fills by its shape. About twice as much water leaves as salt comes in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt wandering in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salt wanders into the cheese and water wanders out, quickly at the rim and slowly to the heart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size of cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size sets how fast the cheese cools, how deep the brine must go, and how many kilopascals a load gives: the same weight on twice the face is half the pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Small pieces have more skin for their size, so whey gets out faster and the cheese ends drier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stages with a set length add up to themselves; stages that wait for a pH or for whey take what the vat takes. A warmer vat, more starter or a riper milk shorten the waiting. Every minute more in warmth also dries and sours the curd, so hurry is never free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stirring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stirring keeps the pieces apart, so all of them can give whey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar moves from the curd into the thinner whey until both are even; that takes minutes and longer for large pieces. Less sugar means a higher pH the next day and a pliable body. Warm water dries the curd as cooking does; cold water keeps whey in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of curd in whey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of ripening and setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The curd squeezes itself, hard at first and ever more gently.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The curd swallows a lot of acid before it tastes sour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The make ends when the cheese goes to the store; slow acid or a long press makes the day longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pH at draining and at milling are the two gates of a make: they fix the calcium that stays and the sugar that is left. A tenth of a pH costs ten minutes to half an hour, depending on how fast the acid comes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The press</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The starter turns milk sugar into acid; the pH a day later tells how sour the young cheese has become.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time until flakes show is a short lag plus a constant over the strength of the rennet in the milk, corrected for temperature, pH, calcium, animal and coagulant. Within the doses used it holds well; in overheated or very cold milk it does not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vat comes to the mean of what is in it, by mass and heat held. Hot water is a way of cooking without a jacket; cold water stops the whey running and slows the starter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The water above what the casein holds in the end leaves at a rate that grows with warmth, acid, small pieces and handling, and slows as the curd closes. Fat hinders it; a skin from early pressing or from fast heating hinders it more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time in whey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time lets the curd go on giving whey and the starter go on making acid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time out of the whey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time to flocculation goes with the inverse of the dose. If you cut by a multiple, firmness at the cut stays the same and only the clock moves, and with it a little acid. Too much leaves bitterness in a long-ripened cheese; too little lets the acid run ahead of the set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Twice the cells are one doubling ahead, about an hour for mesophiles. Everything that waits for a pH comes earlier, and the curd is sourer when the whey leaves: less calcium, more whey out. How sour the cheese ends is set by the sugar it keeps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting for more acid means more time, less water and less calcium.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting longer gives a firmer gel that breaks into fewer crumbs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm curd shrinks harder, like a sponge being squeezed, and lets go of more whey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm milk sets faster and wakes the starter; too warm or too cold stops both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water on the curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water rinses the milk sugar out, so less acid can come later and the cheese stays sweet and bendy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water, fat, casein, whey protein, sugar with its acid, ash and salt are each followed from milk to cheese. Yield and composition are what is left when the whey is taken off; there is no yield formula behind them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was in the milk is in the cheese or in the whey, to the gram.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When to cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey leaves fast at first and ever more slowly as the curd closes, so the first minutes after the cut count most. Acid goes the other way: it comes slowly at first and faster later. Longer means drier and sourer together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey leaves through the surface. Halving the edge of the pieces doubles the surface of the same curd, so the whey runs faster and the curd also cooks through sooner. Too small, and fat and dust go with the whey: yield falls and the whey turns white.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey leaving the curd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whey that is drawn takes its sugar and its warmth along.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With less whey in the vat, water added later thins the rest further, and the curd cools faster. What stays in the curd itself goes on souring; drawing the whey does not stop that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without whey around it, the curd loses only what it squeezes out itself, while the acid made in it can no longer leave. Stacking and turning press it gently and stretch it; cooling slows both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yield is how much cheese comes from a hundred kilograms of milk: casein and fat give it, water adds to it, crumbs take from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH and age of the milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH to wait for</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
