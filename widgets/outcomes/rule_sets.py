@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QToolButton, QWidget
+from PySide6.QtWidgets import QLabel, QToolButton, QWidget
 
 from designer.language import headed, word
 from styles.reader import Rules, Style
+from widgets.flow import Flow
 from widgets.judging import Judging, known_style
 from widgets.session import Session
 
@@ -19,13 +20,11 @@ class RuleSets(QWidget):
         self._session, self._judging = session, judging
         self._shown: Style | None = None
         self.buttons: dict[str, QToolButton] = {}
-        self._row = QHBoxLayout(self)
-        self._row.setContentsMargins(0, 0, 0, 0)
-        self._row.setSpacing(6)
+        self._row = Flow(self)
         label = QLabel(self.tr("Held against"), self)
         label.setProperty("role", "soft")
+        label.setMinimumHeight(26)
         self._row.addWidget(label)
-        self._row.addStretch(1)
         self.usual = QToolButton(self)
         self.usual.setText(self.tr("as usual"))
         self.usual.setToolTip(self.tr("Back to the rules that bind every maker of this style"))
