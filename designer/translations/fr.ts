@@ -5,42 +5,42 @@
     <name>ActionList</name>
     <message>
         <source>Action</source>
-        <translation type="unfinished"></translation>
+        <translation>Action</translation>
     </message>
     <message>
         <source>Actions</source>
-        <translation type="unfinished"></translation>
+        <translation>Actions</translation>
     </message>
     <message>
         <source>All actions</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les actions</translation>
     </message>
     <message>
         <source>Find an action</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher une action</translation>
     </message>
     <message>
         <source>Key</source>
-        <translation type="unfinished"></translation>
+        <translation>Touche</translation>
     </message>
     <message>
         <source>No action is called so; a shorter word may do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune action ne porte ce nom ; un mot plus court peut-être.</translation>
     </message>
     <message>
         <source>What do you want to do?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que voulez-vous faire ?</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Où</translation>
     </message>
 </context>
 <context>
     <name>Actions</name>
     <message>
         <source>&amp;All actions…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Toutes les actions…</translation>
     </message>
     <message>
         <source>&amp;Copy stage</source>
@@ -56,11 +56,11 @@
     </message>
     <message>
         <source>&amp;Each as chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Chacune selon le choix</translation>
     </message>
     <message>
         <source>&amp;Guess first, then show…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Deviner d'abord, montrer ensuite…</translation>
     </message>
     <message>
         <source>&amp;House style…</source>
@@ -68,11 +68,11 @@
     </message>
     <message>
         <source>&amp;Imperial units</source>
-        <translation type="unfinished"></translation>
+        <translation>Unités &amp;impériales</translation>
     </message>
     <message>
         <source>&amp;Keys and gestures…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Touches et gestes…</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -80,7 +80,7 @@
     </message>
     <message>
         <source>&amp;Look up a word or a source…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Chercher un mot ou une source…</translation>
     </message>
     <message>
         <source>&amp;Metric units</source>
@@ -120,7 +120,7 @@
     </message>
     <message>
         <source>&amp;Sheet for learners…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Feuille pour apprenants…</translation>
     </message>
     <message>
         <source>&amp;Split stage at the reading line</source>
@@ -128,7 +128,7 @@
     </message>
     <message>
         <source>&amp;Standardise the milk…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Standardiser le lait…</translation>
     </message>
     <message>
         <source>&amp;US units</source>
@@ -144,11 +144,11 @@
     </message>
     <message>
         <source>A look a&amp;round</source>
-        <translation type="unfinished"></translation>
+        <translation>Un t&amp;our d'horizon</translation>
     </message>
     <message>
         <source>A&amp;bout Curdwright</source>
-        <translation type="unfinished"></translation>
+        <translation>À &amp;propos de Curdwright</translation>
     </message>
     <message>
         <source>Another &amp;amount of milk…</source>
@@ -252,7 +252,7 @@
     </message>
     <message>
         <source>Small &amp;vats side by side…</source>
-        <translation type="unfinished"></translation>
+        <translation>Petites &amp;cuves côte à côte…</translation>
     </message>
     <message>
         <source>Split &amp;off part of the vat here…</source>
@@ -272,11 +272,11 @@
     </message>
     <message>
         <source>View for the &amp;projector</source>
-        <translation type="unfinished"></translation>
+        <translation>Vue pour le &amp;projecteur</translation>
     </message>
     <message>
         <source>What is &amp;behind it, at three depths…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu'il y a &amp;derrière, à trois profondeurs…</translation>
     </message>
     <message>
         <source>What would have to &amp;change for it to be a …?</source>
@@ -599,35 +599,35 @@
     <name>Choices</name>
     <message>
         <source>&amp;Language and numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Langue et nombres</translation>
     </message>
     <message>
         <source>&amp;Lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Longueurs</translation>
     </message>
     <message>
         <source>&amp;Masses</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Masses</translation>
     </message>
     <message>
         <source>&amp;Pressures</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pressions</translation>
     </message>
     <message>
         <source>&amp;Temperatures</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Températures</translation>
     </message>
     <message>
         <source>&amp;Units</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Unités</translation>
     </message>
     <message>
         <source>&amp;Volumes</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Volumes</translation>
     </message>
     <message>
         <source>This holds from the next start of the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Valable au prochain démarrage du programme.</translation>
     </message>
 </context>
 <context>
@@ -836,138 +836,138 @@ at 24 h</source>
     <name>DepthsPage</name>
     <message>
         <source>1  In a sentence</source>
-        <translation type="unfinished"></translation>
+        <translation>1  En une phrase</translation>
     </message>
     <message>
         <source>2  For the maker</source>
-        <translation type="unfinished"></translation>
+        <translation>2  Pour le fabricant</translation>
     </message>
     <message>
         <source>3  The law and its source</source>
-        <translation type="unfinished"></translation>
+        <translation>3  La loi et sa source</translation>
     </message>
     <message>
         <source>Every outcome, setting and law in a sentence, in a paragraph, and to the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque résultat, réglage et loi en une phrase, en un paragraphe, et jusqu'au fond.</translation>
     </message>
     <message>
         <source>Explanation</source>
-        <translation type="unfinished"></translation>
+        <translation>Explication</translation>
     </message>
     <message>
         <source>Laws</source>
-        <translation type="unfinished"></translation>
+        <translation>Lois</translation>
     </message>
     <message>
         <source>Nothing of that name</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien de ce nom</translation>
     </message>
     <message>
         <source>Outcomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultats</translation>
     </message>
     <message>
         <source>Search</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher</translation>
     </message>
     <message>
         <source>Search the topics</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher parmi les sujets</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglages</translation>
     </message>
     <message>
         <source>Topics</source>
-        <translation type="unfinished"></translation>
+        <translation>Sujets</translation>
     </message>
     <message>
         <source>What is behind it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu'il y a derrière</translation>
     </message>
     <message>
         <source>‹ Design</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Dessin</translation>
     </message>
 </context>
 <context>
     <name>Desk</name>
     <message>
         <source>About Curdwright</source>
-        <translation type="unfinished"></translation>
+        <translation>À propos de Curdwright</translation>
     </message>
     <message>
         <source>Curdwright designs the make of a cheese: what a recipe will do, how it stands against a style, and the plan to make it by. A forecast is never a certificate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Curdwright dessine la fabrication d'un fromage : ce que fera une recette, où elle se place par rapport à un style, et la fiche pour la suivre. Une prévision n'est jamais un certificat.</translation>
     </message>
     <message>
         <source>Drag the edge of a stage to make it longer. A diamond marks a stage that ends by a state, such as a pH: drag it and you ask for another. Ctrl with the arrows goes from stage to stage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirez le bord d'une étape pour l'allonger. Un losange marque une étape qui finit sur un état, comme un pH : tirez-le pour en demander un autre. Ctrl et les flèches vont d'étape en étape.</translation>
     </message>
     <message>
         <source>Each line is a figure of the cheese with its limit and margin. Open one, with a click or Enter, to see why it is so and what moves it, and to aim at the value you want.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque ligne est un chiffre du fromage avec sa limite et sa marge. Ouvrez-en une, d'un clic ou par Entrée, pour voir pourquoi il en est ainsi et ce qui agit dessus, et pour viser la valeur voulue.</translation>
     </message>
     <message>
         <source>Go to {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller à {0}</translation>
     </message>
     <message>
         <source>Milk and doses, the check against the style, another make beside this one, and the plan to print. Ctrl+Shift+P finds any action by its name; this look around is in the Help menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait et doses, contrôle selon le style, une autre fabrication à côté, et la fiche à imprimer. Ctrl+Maj+P trouve toute action par son nom ; ce tour d'horizon est dans le menu Aide.</translation>
     </message>
     <message>
         <source>Places</source>
-        <translation type="unfinished"></translation>
+        <translation>Places</translation>
     </message>
     <message>
         <source>Take up a recipe of yours, let a first one be drawn for your milk and a style, or open an example: it is a copy, so nothing can go wrong with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprenez une de vos recettes, faites-en tirer une première de votre lait et d'un style, ou ouvrez un exemple : c'est une copie, rien ne peut mal tourner.</translation>
     </message>
     <message>
         <source>The places</source>
-        <translation type="unfinished"></translation>
+        <translation>Les places</translation>
     </message>
     <message>
         <source>The same settings to type: “88 °F”, “1/2 in”, “31,5”. F1 on any of them looks it up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les mêmes réglages à taper : « 88 °F », « 1/2 in », « 31,5 ». F1 sur l'un d'eux le cherche.</translation>
     </message>
     <message>
         <source>The stage in figures</source>
-        <translation type="unfinished"></translation>
+        <translation>L'étape en chiffres</translation>
     </message>
     <message>
         <source>The stages</source>
-        <translation type="unfinished"></translation>
+        <translation>Les étapes</translation>
     </message>
     <message>
         <source>The vat, drawn through time</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuve, dessinée dans le temps</translation>
     </message>
     <message>
         <source>What comes of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui en résulte</translation>
     </message>
     <message>
         <source>What happens inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui se passe dedans</translation>
     </message>
     <message>
         <source>Where to begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Par où commencer</translation>
     </message>
     <message>
         <source>Width is time, the line is temperature, and under it stands what is in the vat, to scale: milk, gel, curd in its whey, cheese. Drag a round corner or a figure and the whole day answers at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>La largeur est le temps, la ligne la température, et dessous se trouve ce qu'il y a en cuve, à l'échelle : lait, gel, caillé dans son lactosérum, fromage. Tirez un coin rond ou un chiffre, et toute la journée répond aussitôt.</translation>
     </message>
     <message>
         <source>Window</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenêtre</translation>
     </message>
     <message>
         <source>pH, moisture and whey on the same clock. The pale band holds 8 makes in 10. Small gates show where the style would have a curve pass.</source>
-        <translation type="unfinished"></translation>
+        <translation>pH, humidité et lactosérum à la même heure. La bande pâle contient 8 fabrications sur 10. De petits jalons montrent où le style ferait passer une courbe.</translation>
     </message>
 </context>
 <context>
@@ -1171,1047 +1171,1047 @@ at 24 h</source>
     <name>Glossary</name>
     <message>
         <source>80 % band</source>
-        <translation type="unfinished"></translation>
+        <translation>bande à 80 %</translation>
     </message>
     <message>
         <source>A bath of salt water the cheese lies in; salt goes in as water comes out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bain d'eau salée où repose le fromage ; le sel entre à mesure que l'eau sort.</translation>
     </message>
     <message>
         <source>A curve that says how fast a microbe grows at any warmth, from the coldest, best and hottest it can bear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une courbe qui dit à quelle vitesse un microbe pousse à toute température, de la plus froide à la plus chaude qu'il supporte en passant par la meilleure.</translation>
     </message>
     <message>
         <source>A dry skin on curd that was heated too fast, which then keeps the whey inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une peau sèche sur un caillé chauffé trop vite, qui retient alors le lactosérum.</translation>
     </message>
     <message>
         <source>A figure of a law or standard a cheese must keep to carry a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un chiffre d'une loi ou d'une norme qu'un fromage doit tenir pour porter un nom.</translation>
     </message>
     <message>
         <source>A gel made by acid alone, or by acid with very little rennet, over many hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un gel fait par l'acide seul, ou par l'acide avec très peu de présure, en de longues heures.</translation>
     </message>
     <message>
         <source>A knit that is not closed leaves crevices, and mould grows into every one of them: such a wheel keeps better sealed, if it is dry, acid and salt enough and kept cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une soudure qui n'est pas fermée laisse des crevasses, et la moisissure pousse dans chacune : une telle meule se garde mieux scellée, si elle est assez sèche, acide et salée et gardée au froid.</translation>
     </message>
     <message>
         <source>A moist cheese yields more because it holds water. To see whether casein and fat were kept, compare at the same moisture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un fromage humide rend plus parce qu'il tient de l'eau. Pour voir si caséine et matière grasse ont été retenues, comparez à humidité égale.</translation>
     </message>
     <message>
         <source>A number in a law of the model, with its unit, the range it may honestly have, its source and how we have it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nombre d'une loi du modèle, avec son unité, la plage qu'il peut honnêtement avoir, sa source et comment nous l'avons.</translation>
     </message>
     <message>
         <source>A part of the make curve that can be dragged or moved with the arrow keys: an edge, a corner, a round figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une partie de la courbe de fabrication que l'on peut tirer ou déplacer aux flèches : un bord, un coin, un chiffre rond.</translation>
     </message>
     <message>
         <source>A plant dye from the seed coat of a tropical shrub, which makes cheese yellow to orange and changes nothing else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une teinture végétale tirée de l'enveloppe des graines d'un arbuste tropical, qui rend le fromage jaune à orangé et ne change rien d'autre.</translation>
     </message>
     <message>
         <source>A published relation the model uses, named after what it gives, who wrote it and when; outside the range it was measured in, the forecast says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une relation publiée que le modèle emploie, nommée d'après ce qu'elle donne, qui l'a écrite et quand ; hors de la plage où elle a été mesurée, la prévision le dit.</translation>
     </message>
     <message>
         <source>A rind of white mould that grows in days and softens the paste below it from the outside in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une croûte de moisissure blanche qui pousse en quelques jours et affine la pâte de l'extérieur vers le cœur.</translation>
     </message>
     <message>
         <source>A rind washed with brine so that orange bacteria grow on it and ripen the cheese from outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une croûte lavée à la saumure pour que des bactéries orangées y poussent et affinent le fromage de l'extérieur.</translation>
     </message>
     <message>
         <source>A salt given to milk that sets poorly, often after pasteurising or cold storage; it gives a faster and firmer set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un sel donné à un lait qui caille mal, souvent après pasteurisation ou garde au froid ; il donne un caillage plus rapide et plus ferme.</translation>
     </message>
     <message>
         <source>A sentence where the make leaves what is commonly held safe or sound; no caution does not mean no danger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une phrase là où la fabrication quitte ce qu'on tient pour sûr ou sain ; l'absence de mise en garde n'est pas l'absence de danger.</translation>
     </message>
     <message>
         <source>A setting with its effect on an outcome for one natural step either way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un réglage avec son effet sur un résultat pour un pas naturel dans chaque sens.</translation>
     </message>
     <message>
         <source>A share of curd, whey or cream that leaves the main make after a stage and becomes a cheese of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une part de caillé, de lactosérum ou de crème qui quitte la fabrication principale après une étape et devient son propre fromage.</translation>
     </message>
     <message>
         <source>A starter grown on milk in the dairy and given as a liquid, already acid and awake.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ferment cultivé sur lait à la laiterie et donné liquide, déjà acide et éveillé.</translation>
     </message>
     <message>
         <source>A starter that likes about blood warmth and below; it is killed or stopped by a hot cook.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ferment qui aime la tiédeur et moins ; une forte cuisson le tue ou l'arrête.</translation>
     </message>
     <message>
         <source>A starter that likes heat and bears a hot cook: round cells and rods of the yoghurt and alpine kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ferment qui aime la chaleur et supporte une forte cuisson : coques et bâtonnets du genre du yaourt et des fromages d'alpage.</translation>
     </message>
     <message>
         <source>A style of your own, with your limits and ranges, kept as a file beside your recipes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un style à vous, avec vos limites et vos plages, gardé en fichier à côté de vos recettes.</translation>
     </message>
     <message>
         <source>A window of the style drawn on a curve, at the moment it applies: what the pH should be when the whey is drawn, say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une plage du style dessinée sur une courbe, au moment où elle vaut : par exemple ce que doit être le pH au soutirage.</translation>
     </message>
     <message>
         <source>About 2 to 3 for hard cheeses and 4 to 6 for soft ones is common practice; each style says its own window.</source>
-        <translation type="unfinished"></translation>
+        <translation>Environ 2 à 3 pour les fromages durs et 4 à 6 pour les mous, c'est l'usage courant ; chaque style dit sa propre plage.</translation>
     </message>
     <message>
         <source>Acid curd</source>
-        <translation type="unfinished"></translation>
+        <translation>Caillé acide</translation>
     </message>
     <message>
         <source>Acidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Acidité</translation>
     </message>
     <message>
         <source>Additions</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouts</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished"></translation>
+        <translation>Âge</translation>
     </message>
     <message>
         <source>Aim</source>
-        <translation type="unfinished"></translation>
+        <translation>Viser</translation>
     </message>
     <message>
         <source>All that is not water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout ce qui n'est pas de l'eau.</translation>
     </message>
     <message>
         <source>An end by state has a latest time too. If the state is not reached by then, the forecast says so and goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une fin sur un état a aussi une limite de temps. Si l'état n'est pas atteint d'ici là, la prévision le dit et continue.</translation>
     </message>
     <message>
         <source>Annatto</source>
-        <translation type="unfinished"></translation>
+        <translation>Rocou</translation>
     </message>
     <message>
         <source>Ash</source>
-        <translation type="unfinished"></translation>
+        <translation>Cendres</translation>
     </message>
     <message>
         <source>Bacteria given to the milk to turn its sugar into lactic acid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bactéries données au lait pour changer son sucre en acide lactique.</translation>
     </message>
     <message>
         <source>Band</source>
-        <translation type="unfinished"></translation>
+        <translation>Bande</translation>
     </message>
     <message>
         <source>Batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot de fabrication</translation>
     </message>
     <message>
         <source>Bloomy rind</source>
-        <translation type="unfinished"></translation>
+        <translation>Croûte fleurie</translation>
     </message>
     <message>
         <source>Branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Branche</translation>
     </message>
     <message>
         <source>Brine</source>
-        <translation type="unfinished"></translation>
+        <translation>Saumure</translation>
     </message>
     <message>
         <source>Buffering</source>
-        <translation type="unfinished"></translation>
+        <translation>Pouvoir tampon</translation>
     </message>
     <message>
         <source>Butterfat; in milk it swims as droplets, in cheese it fills the pores between the casein.</source>
-        <translation type="unfinished"></translation>
+        <translation>La matière grasse du lait ; elle y nage en gouttelettes, et remplit dans le fromage les pores de la caséine.</translation>
     </message>
     <message>
         <source>CTMI</source>
-        <translation type="unfinished"></translation>
+        <translation>CTMI</translation>
     </message>
     <message>
         <source>Calcium</source>
-        <translation type="unfinished"></translation>
+        <translation>Calcium</translation>
     </message>
     <message>
         <source>Calcium chloride</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlorure de calcium</translation>
     </message>
     <message>
         <source>Case hardening</source>
-        <translation type="unfinished"></translation>
+        <translation>Coiffage du grain</translation>
     </message>
     <message>
         <source>Casein</source>
-        <translation type="unfinished"></translation>
+        <translation>Caséine</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Mise en garde</translation>
     </message>
     <message>
         <source>Cheddaring</source>
-        <translation type="unfinished"></translation>
+        <translation>Cheddarisation</translation>
     </message>
     <message>
         <source>Clean break</source>
-        <translation type="unfinished"></translation>
+        <translation>Cassure nette</translation>
     </message>
     <message>
         <source>Coagulant</source>
-        <translation type="unfinished"></translation>
+        <translation>Coagulant</translation>
     </message>
     <message>
         <source>Coat</source>
-        <translation type="unfinished"></translation>
+        <translation>Enrobage</translation>
     </message>
     <message>
         <source>Codex CXS 283-1978 sorts cheeses by moisture on a fat-free basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Le Codex CXS 283-1978 classe les fromages par l'humidité du fromage dégraissé</translation>
     </message>
     <message>
         <source>Common salt: it slows the starter, draws out whey, firms the rind and gives taste.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel de cuisine : il ralentit le ferment, tire le lactosérum, affermit la croûte et donne du goût.</translation>
     </message>
     <message>
         <source>Constant</source>
-        <translation type="unfinished"></translation>
+        <translation>Constante</translation>
     </message>
     <message>
         <source>Cook</source>
-        <translation type="unfinished"></translation>
+        <translation>Chauffage du caillé</translation>
     </message>
     <message>
         <source>Cool water also keeps the curd moist; hot water cooks it.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'eau fraîche garde aussi le caillé humide ; l'eau chaude le cuit.</translation>
     </message>
     <message>
         <source>Culture</source>
-        <translation type="unfinished"></translation>
+        <translation>Culture</translation>
     </message>
     <message>
         <source>Curd</source>
-        <translation type="unfinished"></translation>
+        <translation>Caillé</translation>
     </message>
     <message>
         <source>Curd pulling itself together and pushing its whey out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caillé qui se resserre et chasse son lactosérum.</translation>
     </message>
     <message>
         <source>Curd size</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille du grain</translation>
     </message>
     <message>
         <source>Drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Égouttage</translation>
     </message>
     <message>
         <source>Drawn in the same frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Dessiné dans la même image</translation>
     </message>
     <message>
         <source>Dry matter</source>
-        <translation type="unfinished"></translation>
+        <translation>Extrait sec</translation>
     </message>
     <message>
         <source>End of a stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin d'une étape</translation>
     </message>
     <message>
         <source>Everything that changes the milk or the rennet shows in this time, so a maker who counts from it cuts at the same firmness on every day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout ce qui change le lait ou la présure se voit dans ce temps ; qui compte à partir de lui décaille à la même fermeté tous les jours.</translation>
     </message>
     <message>
         <source>Eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvertures</translation>
     </message>
     <message>
         <source>FDM</source>
-        <translation type="unfinished"></translation>
+        <translation>G/S</translation>
     </message>
     <message>
         <source>FIDM</source>
-        <translation type="unfinished"></translation>
+        <translation>FIDM</translation>
     </message>
     <message>
         <source>Fat</source>
-        <translation type="unfinished"></translation>
+        <translation>Matière grasse</translation>
     </message>
     <message>
         <source>Fat in dry matter</source>
-        <translation type="unfinished"></translation>
+        <translation>Gras sur sec</translation>
     </message>
     <message>
         <source>Firmness</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermeté</translation>
     </message>
     <message>
         <source>Flocculation</source>
-        <translation type="unfinished"></translation>
+        <translation>Floculation</translation>
     </message>
     <message>
         <source>Flocculation multiple</source>
-        <translation type="unfinished"></translation>
+        <translation>Multiple de floculation</translation>
     </message>
     <message>
         <source>Forecast</source>
-        <translation type="unfinished"></translation>
+        <translation>Prévision</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Moule</translation>
     </message>
     <message>
         <source>Fresh milk already takes some, because its protein and phosphate buffer. The rise over the fresh milk is what the starter made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lait frais en prend déjà, car ses protéines et son phosphate tamponnent. La hausse par rapport au lait frais est ce que le ferment a fait.</translation>
     </message>
     <message>
         <source>Gate</source>
-        <translation type="unfinished"></translation>
+        <translation>Jalon</translation>
     </message>
     <message>
         <source>Gel</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel</translation>
     </message>
     <message>
         <source>Grip</source>
-        <translation type="unfinished"></translation>
+        <translation>Poignée</translation>
     </message>
     <message>
         <source>Heal</source>
-        <translation type="unfinished"></translation>
+        <translation>Repos du grain</translation>
     </message>
     <message>
         <source>House style</source>
-        <translation type="unfinished"></translation>
+        <translation>Style maison</translation>
     </message>
     <message>
         <source>How acid milk, whey or curd is: 7 is neutral, and each whole step down is ten times as acid.</source>
-        <translation type="unfinished"></translation>
+        <translation>À quel point lait, lactosérum ou caillé est acide : 7 est neutre, et chaque unité plus bas est dix fois plus acide.</translation>
     </message>
     <message>
         <source>How far a forecast lies inside or outside a limit, in the limit's own unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>De combien une prévision est dans une limite ou hors d'elle, dans l'unité de la limite.</translation>
     </message>
     <message>
         <source>How hard the gel resists before it is cut, as a stress.</source>
-        <translation type="unfinished"></translation>
+        <translation>La résistance du gel avant le décaillage, en contrainte.</translation>
     </message>
     <message>
         <source>How much alkali it takes to neutralise a sample of milk or whey; it counts acid where pH tells how strong it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien d'alcali neutralise un échantillon de lait ou de lactosérum ; elle compte l'acide là où le pH dit sa force.</translation>
     </message>
     <message>
         <source>How much of the water is free for microbes to use; salt and drying lower it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle part de l'eau est libre pour les microbes ; le sel et le séchage la baissent.</translation>
     </message>
     <message>
         <source>How the forecast stands against the limits of the rule sets chosen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Où se place la prévision par rapport aux limites des jeux de règles choisis.</translation>
     </message>
     <message>
         <source>How well the pieces of curd have grown together in the press.</source>
-        <translation type="unfinished"></translation>
+        <translation>À quel point les grains de caillé se sont soudés sous la presse.</translation>
     </message>
     <message>
         <source>IMCU</source>
-        <translation type="unfinished"></translation>
+        <translation>IMCU</translation>
     </message>
     <message>
         <source>ISO 11815</source>
-        <translation type="unfinished"></translation>
+        <translation>ISO 11815</translation>
     </message>
     <message>
         <source>Inside with room to spare, close to the edge, outside: always said of the forecast, never of the cheese.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dedans avec de la marge, près du bord, dehors : toujours dit de la prévision, jamais du fromage.</translation>
     </message>
     <message>
         <source>It is decided by the milk: by its fat against its casein, and by how much fat is lost in the whey. Change it with cream or skim.</source>
-        <translation type="unfinished"></translation>
+        <translation>C'est le lait qui le décide : sa matière grasse par rapport à sa caséine, et ce qui s'en perd dans le lactosérum. Changez-le par la crème ou le lait écrémé.</translation>
     </message>
     <message>
         <source>It is fragile, low in calcium and lets go of its whey slowly; it is ladled or hung rather than cut and cooked. Most fresh goat cheeses begin so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est fragile, pauvre en calcium et rend lentement son lactosérum ; on le moule à la louche ou on le suspend plutôt que de le découper et le cuire. La plupart des fromages frais de chèvre commencent ainsi.</translation>
     </message>
     <message>
         <source>It is made by working the same recipe many times with its unknowns drawn from their honest ranges. Measure more of your milk and it grows narrow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle se fait en calculant la même recette bien des fois, ses inconnues tirées de leurs plages honnêtes. Mesurez mieux votre lait et elle se resserre.</translation>
     </message>
     <message>
         <source>It is won or lost between cut and press: by the size of the cut, the warmth, the acid, the handling and the time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle se gagne ou se perd entre décaillage et presse : par la taille du grain, la chaleur, l'acide, le travail et le temps.</translation>
     </message>
     <message>
         <source>It leaves with the whey, and acid sets it free; so the pH at which the whey is drawn decides how much remains. That is why an early draw makes a cheese that bends and a late one a cheese that crumbles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il part avec le lactosérum, et l'acide le libère ; le pH au soutirage décide donc combien il en reste. C'est pourquoi un soutirage précoce fait un fromage qui plie, et un tardif un fromage qui s'effrite.</translation>
     </message>
     <message>
         <source>It only works when enough calcium has left the casein and not too much: a narrow window of pH.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cela ne va que si assez de calcium a quitté la caséine, et pas trop : une étroite plage de pH.</translation>
     </message>
     <message>
         <source>Keeping a cheese for sixty days does not make it safe: some of what makes people ill outlives that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder un fromage soixante jours ne le rend pas sûr : une part de ce qui rend malade y survit.</translation>
     </message>
     <message>
         <source>Kilograms of cheese from 100 kg of milk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilogrammes de fromage de 100 kg de lait.</translation>
     </message>
     <message>
         <source>Kinds differ in how they answer to warmth and acid and in how much they go on working in the cheese, where a plant coagulant may turn an old cheese bitter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les genres diffèrent par leur réponse à la chaleur et à l'acide et par ce qu'ils continuent de faire dans le fromage, où un coagulant végétal peut rendre amer un vieux fromage.</translation>
     </message>
     <message>
         <source>Kneading acid curd in hot water until it pulls into threads.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pétrir du caillé acide dans l'eau chaude jusqu'à ce qu'il file.</translation>
     </message>
     <message>
         <source>Knit</source>
-        <translation type="unfinished"></translation>
+        <translation>Soudure</translation>
     </message>
     <message>
         <source>Lactic acid</source>
-        <translation type="unfinished"></translation>
+        <translation>Acide lactique</translation>
     </message>
     <message>
         <source>Lactose</source>
-        <translation type="unfinished"></translation>
+        <translation>Lactose</translation>
     </message>
     <message>
         <source>Lag</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps de latence</translation>
     </message>
     <message>
         <source>Latest</source>
-        <translation type="unfinished"></translation>
+        <translation>Limite de temps</translation>
     </message>
     <message>
         <source>Law</source>
-        <translation type="unfinished"></translation>
+        <translation>Loi</translation>
     </message>
     <message>
         <source>Leaving fresh cut curd alone so that its faces close and little fat is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser tranquille le caillé frais découpé pour que ses faces se ferment et que peu de matière grasse se perde.</translation>
     </message>
     <message>
         <source>Letting stirred curd sink and mat under its whey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser le caillé brassé tomber et se rassembler sous son lactosérum.</translation>
     </message>
     <message>
         <source>Lever</source>
-        <translation type="unfinished"></translation>
+        <translation>Levier</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Limite</translation>
     </message>
     <message>
         <source>Living cells in a gram of dried or frozen culture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules vivantes dans un gramme de ferment sec ou congelé.</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge</translation>
     </message>
     <message>
         <source>Load divided by the area it rests on; two wheels stacked under one load both feel all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La charge divisée par la surface où elle repose ; deux meules empilées sous une charge la sentent toutes deux en entier.</translation>
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot</translation>
     </message>
     <message>
         <source>MNFS</source>
-        <translation type="unfinished"></translation>
+        <translation>HFD</translation>
     </message>
     <message>
         <source>Make curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Courbe de fabrication</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Marge</translation>
     </message>
     <message>
         <source>Mesophilic</source>
-        <translation type="unfinished"></translation>
+        <translation>Mésophile</translation>
     </message>
     <message>
         <source>Met, near, not met</source>
-        <translation type="unfinished"></translation>
+        <translation>Respecté, limite, non respecté</translation>
     </message>
     <message>
         <source>Milk that has set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du lait qui a caillé.</translation>
     </message>
     <message>
         <source>Milk that was not heated; what lives in it may work for you or against you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lait non chauffé ; ce qui y vit peut travailler pour vous ou contre vous.</translation>
     </message>
     <message>
         <source>Milk without its cream.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lait sans sa crème.</translation>
     </message>
     <message>
         <source>Mill</source>
-        <translation type="unfinished"></translation>
+        <translation>Broyage</translation>
     </message>
     <message>
         <source>Moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité</translation>
     </message>
     <message>
         <source>Most of it is protein and calcium phosphate. Where much of the phosphate has left with the whey, the same lactic acid takes the pH lower.</source>
-        <translation type="unfinished"></translation>
+        <translation>C'est surtout des protéines et du phosphate de calcium. Où beaucoup de phosphate est parti avec le lactosérum, le même acide lactique descend le pH plus bas.</translation>
     </message>
     <message>
         <source>Mother culture</source>
-        <translation type="unfinished"></translation>
+        <translation>Levain mère</translation>
     </message>
     <message>
         <source>Moving curd in its whey so that the pieces stay apart and dry evenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouvoir le caillé dans son lactosérum pour que les grains restent séparés et sèchent également.</translation>
     </message>
     <message>
         <source>Natural step</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas naturel</translation>
     </message>
     <message>
         <source>One delivery of an ingredient with its own number, to be traced back to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une livraison d'un ingrédient avec son propre numéro, pour en retrouver l'origine.</translation>
     </message>
     <message>
         <source>One piece of cheese, whatever its shape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un fromage, quelle que soit sa forme.</translation>
     </message>
     <message>
         <source>One step of the make with a beginning, an end and its own settings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pas de la fabrication avec un début, une fin et ses propres réglages.</translation>
     </message>
     <message>
         <source>One vat of cheese made on one day from one recipe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une cuve de fromage faite un jour d'une recette.</translation>
     </message>
     <message>
         <source>Only the legal pairs are looked up. Nothing is ever called equivalent because a sum says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seuls les couples légaux sont consultés. Rien n'est jamais dit équivalent parce qu'un calcul le dit.</translation>
     </message>
     <message>
         <source>Open an outcome to see its levers, the strongest first. Point at one and the curves show it; press it and it is done, as one step of undo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrez un résultat pour voir ses leviers, le plus fort d'abord. Pointez-en un et les courbes le montrent ; pressez-le et c'est fait, en un pas d'annulation.</translation>
     </message>
     <message>
         <source>Pasteurise</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasteuriser</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche</translation>
     </message>
     <message>
         <source>Potency</source>
-        <translation type="unfinished"></translation>
+        <translation>Concentration</translation>
     </message>
     <message>
         <source>Press</source>
-        <translation type="unfinished"></translation>
+        <translation>Pressage</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression</translation>
     </message>
     <message>
         <source>Preview</source>
-        <translation type="unfinished"></translation>
+        <translation>Aperçu</translation>
     </message>
     <message>
         <source>Protein to fat</source>
-        <translation type="unfinished"></translation>
+        <translation>Protéines sur matière grasse</translation>
     </message>
     <message>
         <source>Raw milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait cru</translation>
     </message>
     <message>
         <source>Recovery</source>
-        <translation type="unfinished"></translation>
+        <translation>Secours</translation>
     </message>
     <message>
         <source>Ripen</source>
-        <translation type="unfinished"></translation>
+        <translation>Maturation</translation>
     </message>
     <message>
         <source>Rosso, Lobry and Flandrois 1993, J. Theor. Biol. 162:447</source>
-        <translation type="unfinished"></translation>
+        <translation>Rosso, Lobry et Flandrois 1993, J. Theor. Biol. 162:447</translation>
     </message>
     <message>
         <source>Round holes made by gas of bacteria in a paste that bends rather than cracks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trous ronds faits par le gaz de bactéries dans une pâte qui plie plutôt qu'elle ne se fend.</translation>
     </message>
     <message>
         <source>Rule set</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeu de règles</translation>
     </message>
     <message>
         <source>Running the whey off the curd.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser couler le lactosérum du caillé.</translation>
     </message>
     <message>
         <source>Salt</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel</translation>
     </message>
     <message>
         <source>Salt as a share of the water of a cheese; the strength of the brine that its microbes and enzymes live in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel en part de l'eau d'un fromage ; la force de la saumure où vivent ses microbes et ses enzymes.</translation>
     </message>
     <message>
         <source>Salt in moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel sur humidité</translation>
     </message>
     <message>
         <source>Say of what: curd lies a little under the whey that stands over it. The pH at draining and at the end shape a cheese more than any other figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dites sur quoi : le caillé est un peu au-dessous du lactosérum qui le couvre. Le pH au soutirage et à la fin façonne un fromage plus que tout autre chiffre.</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Caillage</translation>
     </message>
     <message>
         <source>Settle</source>
-        <translation type="unfinished"></translation>
+        <translation>Dépôt sous lactosérum</translation>
     </message>
     <message>
         <source>Skim</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait écrémé</translation>
     </message>
     <message>
         <source>Smear</source>
-        <translation type="unfinished"></translation>
+        <translation>Morge</translation>
     </message>
     <message>
         <source>Squeezing curd in forms so that it knits and loses its last free whey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Presser le caillé en moules pour qu'il se soude et perde son dernier lactosérum libre.</translation>
     </message>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Étape</translation>
     </message>
     <message>
         <source>Stir</source>
-        <translation type="unfinished"></translation>
+        <translation>Brassage</translation>
     </message>
     <message>
         <source>Stretch</source>
-        <translation type="unfinished"></translation>
+        <translation>Filage</translation>
     </message>
     <message>
         <source>Style</source>
-        <translation type="unfinished"></translation>
+        <translation>Style</translation>
     </message>
     <message>
         <source>Syneresis</source>
-        <translation type="unfinished"></translation>
+        <translation>Synérèse</translation>
     </message>
     <message>
         <source>TA</source>
-        <translation type="unfinished"></translation>
+        <translation>AT</translation>
     </message>
     <message>
         <source>Taking out whey and putting in water, so that less sugar is left for acid and the cheese stays mild.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirer du lactosérum et mettre de l'eau, pour qu'il reste moins de sucre à l'acide et que le fromage reste doux : le délactosage.</translation>
     </message>
     <message>
         <source>Tearing stacked curd into pieces so that it can be salted evenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Déchirer le caillé cheddarisé en morceaux pour le saler également.</translation>
     </message>
     <message>
         <source>The acid that starter bacteria make from milk sugar.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'acide que les bactéries du ferment font du sucre du lait.</translation>
     </message>
     <message>
         <source>The change a maker would make of a setting: half a degree, five minutes, a tenth of pH.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le changement qu'un fabricant ferait d'un réglage : un demi-degré, cinq minutes, un dixième de pH.</translation>
     </message>
     <message>
         <source>The cut of a gel that splits with sharp edges and clear whey when a blade is lifted under it: firm enough to cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>La coupe d'un gel qui se fend à arêtes vives et lactosérum clair quand on soulève une lame dessous : assez ferme pour décailler.</translation>
     </message>
     <message>
         <source>The edge of the pieces the gel is cut into; small pieces lose their whey faster.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'arête des grains où le gel est découpé ; les petits perdent plus vite leur lactosérum.</translation>
     </message>
     <message>
         <source>The enzyme that cuts the hairs off the casein so that it clumps to a gel: from calves, moulds, plants or fermentation.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'enzyme qui coupe les poils de la caséine pour qu'elle s'assemble en gel : de veau, de moisissure, de plante ou de fermentation.</translation>
     </message>
     <message>
         <source>The gel after it is cut: casein with fat and whey in its pores.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le gel une fois découpé : la caséine avec matière grasse et lactosérum dans ses pores.</translation>
     </message>
     <message>
         <source>The limits of one law or standard; choose which ones the forecast is held against.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les limites d'une loi ou d'une norme ; choisissez celles auxquelles la prévision est comparée.</translation>
     </message>
     <message>
         <source>The longest a stage may wait for the state that ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plus longtemps qu'une étape peut attendre l'état qui la finit.</translation>
     </message>
     <message>
         <source>The mineral that ties the casein together: the more is left in the curd, the firmer and more elastic the cheese.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le minéral qui lie la caséine : plus il en reste dans le caillé, plus le fromage est ferme et élastique.</translation>
     </message>
     <message>
         <source>The minerals that stay when everything else is burnt away; calcium and phosphate make most of it, and salt once it is added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les minéraux qui restent quand tout le reste a brûlé ; surtout calcium et phosphate, et le sel une fois ajouté.</translation>
     </message>
     <message>
         <source>The moment the milk first thickens after rennet: a bowl that spun on it stands still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le moment où le lait épaissit d'abord après la présure : un bol qui y tournait s'arrête.</translation>
     </message>
     <message>
         <source>The pH a day after the starter went in; by then most makes have come to rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pH un jour après le ferment ; la plupart des fabrications sont alors au repos.</translation>
     </message>
     <message>
         <source>The pH at that moment decides how much calcium, and how much sugar for later acid, stays with the curd.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pH à ce moment décide combien de calcium, et de sucre pour l'acide à venir, reste dans le caillé.</translation>
     </message>
     <message>
         <source>The part of the milk protein that makes the gel; nearly all of it becomes cheese.</source>
-        <translation type="unfinished"></translation>
+        <translation>La part des protéines du lait qui fait le gel ; presque toute devient fromage.</translation>
     </message>
     <message>
         <source>The protein that stays dissolved and leaves with the whey, unless milk was heated hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>La protéine qui reste dissoute et part avec le lactosérum, sauf si le lait a été fortement chauffé.</translation>
     </message>
     <message>
         <source>The range a style usually keeps, for a setting or a figure; a range, never one number.</source>
-        <translation type="unfinished"></translation>
+        <translation>La plage qu'un style tient d'habitude, pour un réglage ou un chiffre ; une plage, jamais un seul nombre.</translation>
     </message>
     <message>
         <source>The ratio in the milk that decides fat in dry matter; it is set by adding skim or taking cream.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le rapport du lait qui décide du gras sur sec ; on le règle en ajoutant du lait écrémé ou en ôtant de la crème.</translation>
     </message>
     <message>
         <source>The salt enters by the surface, so a thick wheel takes much longer than a thin one. Keep its strength, its calcium and its pH near those of the cheese, or the rind turns slimy or hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel entre par la surface, une meule épaisse demande donc bien plus longtemps qu'une mince. Tenez sa force, son calcium et son pH près de ceux du fromage, sinon la croûte devient gluante ou dure.</translation>
     </message>
     <message>
         <source>The search for the smallest natural change of the recipe that brings an outcome where you want it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La recherche du plus petit changement naturel de la recette qui amène un résultat où vous le voulez.</translation>
     </message>
     <message>
         <source>The share of a milk's fat or casein that ends in the cheese and not in the whey.</source>
-        <translation type="unfinished"></translation>
+        <translation>La part de la matière grasse ou de la caséine d'un lait qui finit dans le fromage et non dans le lactosérum.</translation>
     </message>
     <message>
         <source>The share of fat in all that is not water; it hardly changes as a cheese dries, so standards like to name it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La part de matière grasse dans tout ce qui n'est pas de l'eau ; elle change à peine quand un fromage sèche, les normes aiment donc la nommer.</translation>
     </message>
     <message>
         <source>The share of water in all that is not fat: it tells how soft a cheese is better than its moisture does.</source>
-        <translation type="unfinished"></translation>
+        <translation>La part d'eau dans tout ce qui n'est pas matière grasse : elle dit mieux que l'humidité si un fromage est mou.</translation>
     </message>
     <message>
         <source>The share of water in the cheese by weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>La part d'eau du fromage en poids.</translation>
     </message>
     <message>
         <source>The sheet for the vat side: what to weigh out, every stage by the clock with its target, and blanks for what you measure.</source>
-        <translation type="unfinished"></translation>
+        <translation>La feuille pour le bord de la cuve : ce qu'il faut peser, chaque étape à l'heure avec sa cible, et des blancs pour ce que vous mesurez.</translation>
     </message>
     <message>
         <source>The short bar at the end of a stage that shows how early or late that end may come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le trait court à la fin d'une étape qui montre combien tôt ou tard cette fin peut venir.</translation>
     </message>
     <message>
         <source>The span in which eight makes in ten are forecast to lie, given how uncertain milk, starter, thermometer and model are.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'intervalle où huit fabrications sur dix sont prévues, vu l'incertitude du lait, du ferment, du thermomètre et du modèle.</translation>
     </message>
     <message>
         <source>The stage from rennet to cut in which milk becomes a gel.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'étape de la présure au décaillage où le lait devient un gel.</translation>
     </message>
     <message>
         <source>The sugar of milk; what is left in the curd after draining sets how far the acid can go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sucre du lait ; ce qui en reste dans le caillé après l'égouttage fixe jusqu'où l'acide peut aller.</translation>
     </message>
     <message>
         <source>The thin line that shows where a curve ran before your last change.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ligne fine qui montre où passait une courbe avant votre dernier changement.</translation>
     </message>
     <message>
         <source>The time a culture needs to wake and adjust before it grows; long for dried cultures, short for a fresh one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le temps qu'il faut à un ferment pour s'éveiller et s'adapter avant de pousser ; long pour les secs, court pour un frais.</translation>
     </message>
     <message>
         <source>The time in the store in which enzymes take protein, fat and the rest of the sugar apart and make flavour and body.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le temps en cave où les enzymes défont protéines, matière grasse et reste de sucre et font le goût et la pâte.</translation>
     </message>
     <message>
         <source>The time the starter has in the milk before the rennet goes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le temps qu'a le ferment dans le lait avant l'emprésurage.</translation>
     </message>
     <message>
         <source>The unit of rennet strength: the label says how many are in a millilitre, and strength times dose is what counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'unité de force de la présure : l'étiquette dit combien il y en a dans un millilitre, et force fois dose est ce qui compte.</translation>
     </message>
     <message>
         <source>The vat drawn through time: how warm it is, and to scale what is in it, stage by stage.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuve dessinée dans le temps : sa chaleur, et à l'échelle ce qu'elle contient, étape par étape.</translation>
     </message>
     <message>
         <source>The vessel with holes that gives the cheese its shape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le récipient percé qui donne sa forme au fromage.</translation>
     </message>
     <message>
         <source>The warmer, the drier, but each starter has a warmth above which it rests or dies. Cooking early dries more than cooking late, because acid and handling do the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus c'est chaud, plus c'est sec, mais chaque ferment a une chaleur au-dessus de laquelle il s'arrête ou meurt. Chauffer tôt sèche plus que chauffer tard, car l'acide et le travail font le reste.</translation>
     </message>
     <message>
         <source>The way milk, whey and curd soak up acid before their pH moves.</source>
-        <translation type="unfinished"></translation>
+        <translation>La façon dont lait, lactosérum et caillé absorbent l'acide avant que leur pH bouge.</translation>
     </message>
     <message>
         <source>The weight on the follower after the lever, in kilograms; what the curd feels is the pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le poids sur le plateau après le levier, en kilogrammes ; ce que sent le caillé est la pression.</translation>
     </message>
     <message>
         <source>Thermophilic</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermophile</translation>
     </message>
     <message>
         <source>Three temperatures and one rate describe a whole strain; that is why we use it for starters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trois températures et une vitesse décrivent toute une souche ; c'est pourquoi nous l'employons pour les ferments.</translation>
     </message>
     <message>
         <source>Time from rennet to cut divided by time to flocculation; small makes a dry cheese, large a moist one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le temps de la présure au décaillage divisé par le temps de floculation ; petit, il fait un fromage sec, grand, un humide.</translation>
     </message>
     <message>
         <source>To hold milk at a warmth for a time long enough to kill what makes people ill; the law names the pairs that count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tenir le lait à une chaleur assez longtemps pour tuer ce qui rend malade ; la loi nomme les couples qui comptent.</translation>
     </message>
     <message>
         <source>Trace</source>
-        <translation type="unfinished"></translation>
+        <translation>Trace</translation>
     </message>
     <message>
         <source>Turning and piling slabs of warm drained curd while acid forms, until they are fibrous and ready to mill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retourner et empiler des pains de caillé égoutté et chaud pendant que l'acide se forme, jusqu'à ce qu'ils soient fibreux et bons à broyer.</translation>
     </message>
     <message>
         <source>Type the value you want into an opened outcome. What you lock stays; what gets worse on the way is said before you take it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapez la valeur voulue dans un résultat ouvert. Ce que vous bloquez reste ; ce qui empire en chemin est dit avant que vous le preniez.</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdict</translation>
     </message>
     <message>
         <source>Warm slowly while the pieces are soft; once the skin has closed, more heat dries the outside only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chauffez lentement tant que les grains sont mous ; une fois la peau fermée, plus de chaleur ne sèche que le dehors.</translation>
     </message>
     <message>
         <source>Warm, moist and not too acid curd knits; cold, dry or salted curd leaves gaps. Pressing hard too early closes the skin and keeps whey inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un caillé chaud, humide et pas trop acide se soude ; froid, sec ou salé, il laisse des vides. Presser trop fort trop tôt ferme la peau et retient le lactosérum.</translation>
     </message>
     <message>
         <source>Warming curd in its whey so that it shrinks and lets go of whey faster.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chauffer le caillé dans son lactosérum pour qu'il se contracte et le rende plus vite.</translation>
     </message>
     <message>
         <source>Warmth, acid, small pieces and movement speed it; fat, a firm late cut and cold slow it. It is most of what a maker steers.</source>
-        <translation type="unfinished"></translation>
+        <translation>La chaleur, l'acide, de petits grains et le mouvement la hâtent ; la matière grasse, un décaillage ferme et tardif et le froid la ralentissent. C'est l'essentiel de ce que mène un fabricant.</translation>
     </message>
     <message>
         <source>Wash curd</source>
-        <translation type="unfinished"></translation>
+        <translation>Délactosage</translation>
     </message>
     <message>
         <source>Water activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Activité de l'eau</translation>
     </message>
     <message>
         <source>Water and casein share the space between the fat, so this is the figure ripening follows. Standards sort cheeses by it into soft, firm, hard and extra hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau et caséine se partagent la place entre la matière grasse ; c'est donc le chiffre que suit l'affinage. Les normes classent par lui les fromages en mous, fermes, durs et extra-durs.</translation>
     </message>
     <message>
         <source>Weight loss</source>
-        <translation type="unfinished"></translation>
+        <translation>Perte de poids</translation>
     </message>
     <message>
         <source>What a kind of cheese asks for: limits, usual composition, usual settings, each with its source.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que demande un genre de fromage : limites, composition usuelle, réglages usuels, chacun avec sa source.</translation>
     </message>
     <message>
         <source>What a wheel loses in the store, nearly all of it water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que perd une meule en cave, presque tout en eau.</translation>
     </message>
     <message>
         <source>What covers the cheese: its own rind, cloth, wax, oil or a bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui couvre le fromage : sa propre croûte, toile, cire, huile ou sac.</translation>
     </message>
     <message>
         <source>What finishes a stage: the clock, or a state such as a pH, a temperature or a firmness, or the maker's feel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui finit une étape : l'heure, un état comme un pH, une température ou une fermeté, ou le jugé du fabricant.</translation>
     </message>
     <message>
         <source>What goes into the milk beside the starter: coagulant, calcium chloride, mould spores, colour, salt, acid, water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui entre dans le lait à côté du ferment : coagulant, chlorure de calcium, spores de moisissure, colorant, sel, acide, eau.</translation>
     </message>
     <message>
         <source>What runs from the curd: water, milk sugar, whey protein, minerals and a little fat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui coule du caillé : eau, sucre du lait, protéines solubles, minéraux et un peu de matière grasse.</translation>
     </message>
     <message>
         <source>What the model expects of a recipe; it is never a measurement, and never a statement that a cheese is lawful or safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que le modèle attend d'une recette ; jamais une mesure, et jamais l'affirmation qu'un fromage est légal ou sûr.</translation>
     </message>
     <message>
         <source>What you see while you point at a lever or drag: it is not kept until you press or let go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que vous voyez en pointant un levier ou en tirant : ce n'est gardé que si vous pressez ou lâchez.</translation>
     </message>
     <message>
         <source>Wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Meule</translation>
     </message>
     <message>
         <source>Whey</source>
-        <translation type="unfinished"></translation>
+        <translation>Lactosérum</translation>
     </message>
     <message>
         <source>Whey has to travel from the middle of a piece to its skin, so half the size is far more than twice as fast.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lactosérum doit aller du cœur d'un grain à sa peau ; moitié moins gros, c'est bien plus de deux fois plus vite.</translation>
     </message>
     <message>
         <source>Whey protein</source>
-        <translation type="unfinished"></translation>
+        <translation>Protéines du lactosérum</translation>
     </message>
     <message>
         <source>While you drag, curves, figures and verdict belong to the picture you see; only the bands follow a moment later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendant que vous tirez, courbes, chiffres et verdict vont avec l'image que vous voyez ; seules les bandes suivent un instant après.</translation>
     </message>
     <message>
         <source>Whisker</source>
-        <translation type="unfinished"></translation>
+        <translation>Moustache</translation>
     </message>
     <message>
         <source>Window</source>
-        <translation type="unfinished"></translation>
+        <translation>Plage</translation>
     </message>
     <message>
         <source>Yield</source>
-        <translation type="unfinished"></translation>
+        <translation>Rendement</translation>
     </message>
     <message>
         <source>affinage</source>
-        <translation type="unfinished"></translation>
+        <translation>affinage</translation>
     </message>
     <message>
         <source>bound calcium</source>
-        <translation type="unfinished"></translation>
+        <translation>calcium lié</translation>
     </message>
     <message>
         <source>buffer</source>
-        <translation type="unfinished"></translation>
+        <translation>tampon</translation>
     </message>
     <message>
         <source>bulk starter</source>
-        <translation type="unfinished"></translation>
+        <translation>levain</translation>
     </message>
     <message>
         <source>calcium per protein</source>
-        <translation type="unfinished"></translation>
+        <translation>calcium par protéine</translation>
     </message>
     <message>
         <source>cardinal temperature model</source>
-        <translation type="unfinished"></translation>
+        <translation>modèle aux températures cardinales</translation>
     </message>
     <message>
         <source>closed skin</source>
-        <translation type="unfinished"></translation>
+        <translation>peau fermée</translation>
     </message>
     <message>
         <source>cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>toile</translation>
     </message>
     <message>
         <source>common practice among makers</source>
-        <translation type="unfinished"></translation>
+        <translation>usage courant des fabricants</translation>
     </message>
     <message>
         <source>cut size</source>
-        <translation type="unfinished"></translation>
+        <translation>taille du grain</translation>
     </message>
     <message>
         <source>draw</source>
-        <translation type="unfinished"></translation>
+        <translation>soutirage</translation>
     </message>
     <message>
         <source>figure of the model</source>
-        <translation type="unfinished"></translation>
+        <translation>chiffre du modèle</translation>
     </message>
     <message>
         <source>floc</source>
-        <translation type="unfinished"></translation>
+        <translation>floc</translation>
     </message>
     <message>
         <source>floc multiple</source>
-        <translation type="unfinished"></translation>
+        <translation>multiple de floc</translation>
     </message>
     <message>
         <source>floc time</source>
-        <translation type="unfinished"></translation>
+        <translation>temps de floc</translation>
     </message>
     <message>
         <source>handle</source>
-        <translation type="unfinished"></translation>
+        <translation>poignée</translation>
     </message>
     <message>
         <source>hoop</source>
-        <translation type="unfinished"></translation>
+        <translation>moule</translation>
     </message>
     <message>
         <source>lactate</source>
-        <translation type="unfinished"></translation>
+        <translation>lactate</translation>
     </message>
     <message>
         <source>lactic curd</source>
-        <translation type="unfinished"></translation>
+        <translation>caillé lactique</translation>
     </message>
     <message>
         <source>lactic set</source>
-        <translation type="unfinished"></translation>
+        <translation>caillage lactique</translation>
     </message>
     <message>
         <source>milk clotting units</source>
-        <translation type="unfinished"></translation>
+        <translation>unités coagulantes</translation>
     </message>
     <message>
         <source>moisture in non-fat substance</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité du fromage dégraissé</translation>
     </message>
     <message>
         <source>moisture, fat-free</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité dégraissée</translation>
     </message>
     <message>
         <source>mould</source>
-        <translation type="unfinished"></translation>
+        <translation>moisissure</translation>
     </message>
     <message>
         <source>multiplier</source>
-        <translation type="unfinished"></translation>
+        <translation>multiplicateur</translation>
     </message>
     <message>
         <source>pH</source>
@@ -2219,123 +2219,123 @@ at 24 h</source>
     </message>
     <message>
         <source>pH at 24 h</source>
-        <translation type="unfinished"></translation>
+        <translation>pH à 24 h</translation>
     </message>
     <message>
         <source>pasta filata</source>
-        <translation type="unfinished"></translation>
+        <translation>pâte filée</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>morceau</translation>
     </message>
     <message>
         <source>pitch</source>
-        <translation type="unfinished"></translation>
+        <translation>tranchage</translation>
     </message>
     <message>
         <source>press load</source>
-        <translation type="unfinished"></translation>
+        <translation>charge de presse</translation>
     </message>
     <message>
         <source>range</source>
-        <translation type="unfinished"></translation>
+        <translation>plage</translation>
     </message>
     <message>
         <source>rennet</source>
-        <translation type="unfinished"></translation>
+        <translation>présure</translation>
     </message>
     <message>
         <source>rennet strength</source>
-        <translation type="unfinished"></translation>
+        <translation>force de la présure</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>repos</translation>
     </message>
     <message>
         <source>rind</source>
-        <translation type="unfinished"></translation>
+        <translation>croûte</translation>
     </message>
     <message>
         <source>ripening</source>
-        <translation type="unfinished"></translation>
+        <translation>affinage</translation>
     </message>
     <message>
         <source>ripening the milk</source>
-        <translation type="unfinished"></translation>
+        <translation>maturation du lait</translation>
     </message>
     <message>
         <source>salt to moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>sel sur humidité</translation>
     </message>
     <message>
         <source>scald</source>
-        <translation type="unfinished"></translation>
+        <translation>échaudage</translation>
     </message>
     <message>
         <source>stack</source>
-        <translation type="unfinished"></translation>
+        <translation>empilage</translation>
     </message>
     <message>
         <source>stacking</source>
-        <translation type="unfinished"></translation>
+        <translation>empilage</translation>
     </message>
     <message>
         <source>standardise</source>
-        <translation type="unfinished"></translation>
+        <translation>standardiser</translation>
     </message>
     <message>
         <source>starter</source>
-        <translation type="unfinished"></translation>
+        <translation>ferment</translation>
     </message>
     <message>
         <source>titratable acidity</source>
-        <translation type="unfinished"></translation>
+        <translation>acidité titrable</translation>
     </message>
     <message>
         <source>total solids</source>
-        <translation type="unfinished"></translation>
+        <translation>extrait sec total</translation>
     </message>
     <message>
         <source>uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>incertitude</translation>
     </message>
     <message>
         <source>vacuum bag</source>
-        <translation type="unfinished"></translation>
+        <translation>sac sous vide</translation>
     </message>
     <message>
         <source>washed rind</source>
-        <translation type="unfinished"></translation>
+        <translation>croûte lavée</translation>
     </message>
     <message>
         <source>washing</source>
-        <translation type="unfinished"></translation>
+        <translation>lavage</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>wax</source>
-        <translation type="unfinished"></translation>
+        <translation>cire</translation>
     </message>
     <message>
         <source>what moves it</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui agit dessus</translation>
     </message>
     <message>
         <source>whey off</source>
-        <translation type="unfinished"></translation>
+        <translation>lactosérum tiré</translation>
     </message>
     <message>
         <source>white mould</source>
-        <translation type="unfinished"></translation>
+        <translation>croûte fleurie</translation>
     </message>
     <message>
         <source>yield of 100 kg milk</source>
-        <translation type="unfinished"></translation>
+        <translation>rendement de 100 kg de lait</translation>
     </message>
 </context>
 <context>
@@ -2357,103 +2357,103 @@ at 24 h</source>
     <name>GuessPage</name>
     <message>
         <source>&amp;Another guess</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Deviner encore</translation>
     </message>
     <message>
         <source>&amp;Keep this change</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Garder ce changement</translation>
     </message>
     <message>
         <source>&amp;Show</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Montrer</translation>
     </message>
     <message>
         <source>Change a setting and say what will come of it, before the forecast does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Changez un réglage et dites ce qui en résultera, avant la prévision.</translation>
     </message>
     <message>
         <source>Choose a setting above and give it another value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisissez un réglage ci-dessus et donnez-lui une autre valeur.</translation>
     </message>
     <message>
         <source>Guess first, then show</source>
-        <translation type="unfinished"></translation>
+        <translation>Deviner d'abord, montrer ensuite</translation>
     </message>
     <message>
         <source>Guessed and kept: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deviné et gardé : {0}</translation>
     </message>
     <message>
         <source>How it came about</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment c'est venu</translation>
     </message>
     <message>
         <source>I guess</source>
-        <translation type="unfinished"></translation>
+        <translation>Je devine</translation>
     </message>
     <message>
         <source>Now say of at least one outcome which way it goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dites maintenant, pour un résultat au moins, dans quel sens il va.</translation>
     </message>
     <message>
         <source>Outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultat</translation>
     </message>
     <message>
         <source>Ready when you are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand vous voudrez.</translation>
     </message>
     <message>
         <source>The answer stays covered until you have guessed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La réponse reste couverte jusqu'à ce que vous ayez deviné.</translation>
     </message>
     <message>
         <source>What is &amp;behind it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu'il y a &amp;derrière</translation>
     </message>
     <message>
         <source>as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>tel quel</translation>
     </message>
     <message>
         <source>by (if you dare)</source>
-        <translation type="unfinished"></translation>
+        <translation>de (si vous osez)</translation>
     </message>
     <message>
         <source>less</source>
-        <translation type="unfinished"></translation>
+        <translation>moins</translation>
     </message>
     <message>
         <source>more</source>
-        <translation type="unfinished"></translation>
+        <translation>plus</translation>
     </message>
     <message>
         <source>not in this make</source>
-        <translation type="unfinished"></translation>
+        <translation>pas dans cette fabrication</translation>
     </message>
     <message>
         <source>now {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>à présent {0}</translation>
     </message>
     <message>
         <source>same</source>
-        <translation type="unfinished"></translation>
+        <translation>pareil</translation>
     </message>
     <message>
         <source>so changed</source>
-        <translation type="unfinished"></translation>
+        <translation>ainsi changé</translation>
     </message>
     <message>
         <source>{0} of {1} ways right.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} sens justes sur {1}.</translation>
     </message>
     <message>
         <source>{0}: by how much</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : de combien</translation>
     </message>
     <message>
         <source>‹ Design</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Dessin</translation>
     </message>
 </context>
 <context>
@@ -2486,151 +2486,151 @@ at 24 h</source>
     <name>Keys</name>
     <message>
         <source>Arrows on a handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Flèches sur une poignée</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <source>Ctrl while dragging</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl en tirant</translation>
     </message>
     <message>
         <source>Double-click a stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Double-cliquer une étape</translation>
     </message>
     <message>
         <source>Drag a corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirer un coin</translation>
     </message>
     <message>
         <source>Drag a rounded figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirer un chiffre arrondi</translation>
     </message>
     <message>
         <source>Drag a stage by its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirer une étape par son nom</translation>
     </message>
     <message>
         <source>Drag a stage's edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirer le bord d'une étape</translation>
     </message>
     <message>
         <source>Enter on a handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée sur une poignée</translation>
     </message>
     <message>
         <source>Enter on an outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée sur un résultat</translation>
     </message>
     <message>
         <source>Esc while dragging</source>
-        <translation type="unfinished"></translation>
+        <translation>Échap en tirant</translation>
     </message>
     <message>
         <source>Keys and gestures</source>
-        <translation type="unfinished"></translation>
+        <translation>Touches et gestes</translation>
     </message>
     <message>
         <source>Left, Right on a lever</source>
-        <translation type="unfinished"></translation>
+        <translation>Gauche, droite sur un levier</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Right click or menu key</source>
-        <translation type="unfinished"></translation>
+        <translation>Clic droit ou touche de menu</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer en PDF…</translation>
     </message>
     <message>
         <source>Save the keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer les touches</translation>
     </message>
     <message>
         <source>Shift while dragging</source>
-        <translation type="unfinished"></translation>
+        <translation>Maj en tirant</translation>
     </message>
     <message>
         <source>Tab on the curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab sur la courbe</translation>
     </message>
     <message>
         <source>The keys could not be written: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Les touches n'ont pu être écrites : {0}</translation>
     </message>
     <message>
         <source>Wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Molette</translation>
     </message>
     <message>
         <source>Written to {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrit dans {0}</translation>
     </message>
     <message>
         <source>change it; Page Up and Down more, Shift less</source>
-        <translation type="unfinished"></translation>
+        <translation>la changer ; Page préc. et suiv. davantage, Maj moins</translation>
     </message>
     <message>
         <source>goes from handle to handle</source>
-        <translation type="unfinished"></translation>
+        <translation>va de poignée en poignée</translation>
     </message>
     <message>
         <source>its length; a diamond asks for another state</source>
-        <translation type="unfinished"></translation>
+        <translation>sa durée ; un losange demande un autre état</translation>
     </message>
     <message>
         <source>lets go of round values</source>
-        <translation type="unfinished"></translation>
+        <translation>libère des valeurs rondes</translation>
     </message>
     <message>
         <source>opens it: its limits, why, what moves it, aim</source>
-        <translation type="unfinished"></translation>
+        <translation>l'ouvre : ses limites, pourquoi, ce qui agit dessus, viser</translation>
     </message>
     <message>
         <source>previews a step; Enter keeps it</source>
-        <translation type="unfinished"></translation>
+        <translation>montre un pas ; Entrée le garde</translation>
     </message>
     <message>
         <source>puts everything back</source>
-        <translation type="unfinished"></translation>
+        <translation>remet tout en place</translation>
     </message>
     <message>
         <source>puts it elsewhere in the make</source>
-        <translation type="unfinished"></translation>
+        <translation>la met ailleurs dans la fabrication</translation>
     </message>
     <message>
         <source>says what else can be done there</source>
-        <translation type="unfinished"></translation>
+        <translation>dit ce qu'on peut y faire encore</translation>
     </message>
     <message>
         <source>shows it alone</source>
-        <translation type="unfinished"></translation>
+        <translation>la montre seule</translation>
     </message>
     <message>
         <source>that setting: cut, load, salt, whey off</source>
-        <translation type="unfinished"></translation>
+        <translation>ce réglage : découpe, charge, sel, soutirage</translation>
     </message>
     <message>
         <source>the temperature there</source>
-        <translation type="unfinished"></translation>
+        <translation>la température à cet endroit</translation>
     </message>
     <message>
         <source>turns “move along” and “keep the end” round</source>
-        <translation type="unfinished"></translation>
+        <translation>inverse « décaler » et « garder la fin »</translation>
     </message>
     <message>
         <source>types the value</source>
-        <translation type="unfinished"></translation>
+        <translation>tape la valeur</translation>
     </message>
     <message>
         <source>zooms; with Shift it pans; dragging the curves pans too</source>
-        <translation type="unfinished"></translation>
+        <translation>agrandit ; avec Maj elle déplace ; tirer les courbes déplace aussi</translation>
     </message>
 </context>
 <context>
@@ -2690,23 +2690,23 @@ at 24 h</source>
     <name>LessonPage</name>
     <message>
         <source>Print the &amp;targets</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer les &amp;cibles</translation>
     </message>
     <message>
         <source>Sheet for learners</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille pour apprenants</translation>
     </message>
     <message>
         <source>Sheet for learners, as printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille pour apprenants, telle qu'imprimée</translation>
     </message>
     <message>
         <source>With its targets to work by, or without them: guess first, then write down what was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec ses cibles pour travailler, ou sans : deviner d'abord, puis noter ce qui a été lu.</translation>
     </message>
     <message>
         <source>‹ Design</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Dessin</translation>
     </message>
 </context>
 <context>
@@ -2747,122 +2747,122 @@ at 24 h</source>
     <name>LookAround</name>
     <message>
         <source>A look around</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tour d'horizon</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Précédent</translation>
     </message>
     <message>
         <source>Close for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer pour de bon</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminé</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus tard</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Suivant</translation>
     </message>
     <message>
         <source>{0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} sur {1}</translation>
     </message>
 </context>
 <context>
     <name>LookUp</name>
     <message>
         <source>A constant of the make model: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une constante du modèle de fabrication : {0}.</translation>
     </message>
     <message>
         <source>A word, a figure, a source …</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mot, un chiffre, une source …</translation>
     </message>
     <message>
         <source>Allowed: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Permis : {0}.</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <source>Constants of the model</source>
-        <translation type="unfinished"></translation>
+        <translation>Constantes du modèle</translation>
     </message>
     <message>
         <source>Everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout</translation>
     </message>
     <message>
         <source>Figures of the style</source>
-        <translation type="unfinished"></translation>
+        <translation>Chiffres du style</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvé</translation>
     </message>
     <message>
         <source>How we have it: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment nous l'avons : {0}</translation>
     </message>
     <message>
         <source>It may honestly lie at {0}; the bands draw from that range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle peut honnêtement être à {0} ; les bandes tirent de cette plage.</translation>
     </message>
     <message>
         <source>Look up</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher</translation>
     </message>
     <message>
         <source>Nothing found; a shorter word may do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien trouvé ; un mot plus court peut-être.</translation>
     </message>
     <message>
         <source>Practice stays within {0} to {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'usage reste entre {0} et {1}.</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglages</translation>
     </message>
     <message>
         <source>Show where it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer où c'est</translation>
     </message>
     <message>
         <source>Source: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Source : {0}</translation>
     </message>
     <message>
         <source>What it says</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu'il dit</translation>
     </message>
     <message>
         <source>What to look among</source>
-        <translation type="unfinished"></translation>
+        <translation>Parmi quoi chercher</translation>
     </message>
     <message>
         <source>Words</source>
-        <translation type="unfinished"></translation>
+        <translation>Mots</translation>
     </message>
     <message>
         <source>no range</source>
-        <translation type="unfinished"></translation>
+        <translation>sans plage</translation>
     </message>
     <message>
         <source>{0} found</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} trouvés</translation>
     </message>
     <message>
         <source>{0}. Forecast {1}: {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}. Prévision {1} : {2}.</translation>
     </message>
 </context>
 <context>
@@ -3011,7 +3011,7 @@ at 24 h</source>
     </message>
     <message>
         <source>Standardise…</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardiser…</translation>
     </message>
     <message>
         <source>Take out</source>
@@ -3019,7 +3019,7 @@ at 24 h</source>
     </message>
     <message>
         <source>Vat</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuve</translation>
     </message>
     <message>
         <source>average of the species</source>
@@ -3528,11 +3528,11 @@ at 24 h</source>
     <name>Projector</name>
     <message>
         <source>Esc: back to the desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Échap : retour au bureau</translation>
     </message>
     <message>
         <source>View for the projector</source>
-        <translation type="unfinished"></translation>
+        <translation>Vue pour le projecteur</translation>
     </message>
 </context>
 <context>
@@ -3772,19 +3772,19 @@ at 24 h</source>
     <name>SettingChoice</name>
     <message>
         <source>A step less</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pas de moins</translation>
     </message>
     <message>
         <source>A step more</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pas de plus</translation>
     </message>
     <message>
         <source>Setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglage</translation>
     </message>
     <message>
         <source>Value of the setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Valeur du réglage</translation>
     </message>
 </context>
 <context>
@@ -3919,103 +3919,103 @@ at 24 h</source>
     <name>StandardPage</name>
     <message>
         <source>As it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Tel quel</translation>
     </message>
     <message>
         <source>Cream holds</source>
-        <translation type="unfinished"></translation>
+        <translation>La crème contient</translation>
     </message>
     <message>
         <source>Now {0} to one, with {1} % fat; wanted is what {2} % fat would give.</source>
-        <translation type="unfinished"></translation>
+        <translation>À présent {0} pour un, avec {1} % de matière grasse ; voulu, ce que donneraient {2} % de matière grasse.</translation>
     </message>
     <message>
         <source>Outcomes as it is and so changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultats tels quels et ainsi changés</translation>
     </message>
     <message>
         <source>Put {0} of cream in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter {0} de crème</translation>
     </message>
     <message>
         <source>Put {0} of skim in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter {0} de lait écrémé</translation>
     </message>
     <message>
         <source>Ratio of</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapport de</translation>
     </message>
     <message>
         <source>Ratio wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapport voulu</translation>
     </message>
     <message>
         <source>Say both the fat and the protein, or neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dites matière grasse et protéines, ou aucune des deux.</translation>
     </message>
     <message>
         <source>Skim holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lait écrémé contient</translation>
     </message>
     <message>
         <source>So changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainsi changé</translation>
     </message>
     <message>
         <source>Standardise</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardiser</translation>
     </message>
     <message>
         <source>Standardise the milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardiser le lait</translation>
     </message>
     <message>
         <source>Standardise to {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardiser à {0}</translation>
     </message>
     <message>
         <source>Such cream or skim can't bring it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une telle crème ou un tel lait écrémé ne peut l'y amener.</translation>
     </message>
     <message>
         <source>Take {0} of cream off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter {0} de crème</translation>
     </message>
     <message>
         <source>The milk stands there already: {0} to one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lait y est déjà : {0} pour un.</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Voulu</translation>
     </message>
     <message>
         <source>casein to fat</source>
-        <translation type="unfinished"></translation>
+        <translation>caséine sur matière grasse</translation>
     </message>
     <message>
         <source>fat %</source>
-        <translation type="unfinished"></translation>
+        <translation>mat. grasse %</translation>
     </message>
     <message>
         <source>protein %</source>
-        <translation type="unfinished"></translation>
+        <translation>protéines %</translation>
     </message>
     <message>
         <source>protein to fat</source>
-        <translation type="unfinished"></translation>
+        <translation>protéines sur matière grasse</translation>
     </message>
     <message>
         <source>{0}: fat</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : matière grasse</translation>
     </message>
     <message>
         <source>{0}: protein</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : protéines</translation>
     </message>
     <message>
         <source>‹ Milk</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Lait</translation>
     </message>
 </context>
 <context>
@@ -4218,7 +4218,7 @@ at 24 h</source>
     </message>
     <message>
         <source>Your own range stands in place of all others of {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Votre propre plage remplace toutes les autres de {0}.</translation>
     </message>
     <message>
         <source>remarks</source>
@@ -4303,67 +4303,67 @@ at 24 h</source>
     <name>VatsPage</name>
     <message>
         <source>&amp;Add a vat</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ajouter une cuve</translation>
     </message>
     <message>
         <source>&amp;Low, usual, high</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bas, usuel, haut</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimer…</translation>
     </message>
     <message>
         <source>&amp;Take the vat away</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Retirer la cuve</translation>
     </message>
     <message>
         <source>Back to the vats</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour aux cuves</translation>
     </message>
     <message>
         <source>Give the setting another value first: vat A has it as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnez d'abord au réglage une autre valeur : la cuve A l'a tel quel.</translation>
     </message>
     <message>
         <source>Milk in each</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait dans chacune</translation>
     </message>
     <message>
         <source>Milk in each vat</source>
-        <translation type="unfinished"></translation>
+        <translation>Lait dans chaque cuve</translation>
     </message>
     <message>
         <source>Outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultat</translation>
     </message>
     <message>
         <source>Outcomes of the vats</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultats des cuves</translation>
     </message>
     <message>
         <source>Small vats side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Petites cuves côte à côte</translation>
     </message>
     <message>
         <source>Take its change into the &amp;recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre son changement dans la &amp;recette</translation>
     </message>
     <message>
         <source>Taken from a vat: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris d'une cuve : {0}</translation>
     </message>
     <message>
         <source>The same make in each vat, and in each one thing changed: what comes of it?</source>
-        <translation type="unfinished"></translation>
+        <translation>La même fabrication dans chaque cuve, et dans chacune une chose changée : qu'en résulte-t-il ?</translation>
     </message>
     <message>
         <source>The vats, as printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Les cuves, telles qu'imprimées</translation>
     </message>
     <message>
         <source>‹ Design</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Dessin</translation>
     </message>
 </context>
 <context>
@@ -4469,7 +4469,7 @@ at 24 h</source>
     </message>
     <message>
         <source>&amp;Teach</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;nseigner</translation>
     </message>
     <message>
         <source>&amp;Theme</source>
@@ -5440,7 +5440,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source> (may lie from {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation> (peut être de {low} à {high})</translation>
     </message>
     <message>
         <source> ({rennet_imcu_per_l:.1f} IMCU/L)</source>
@@ -5648,7 +5648,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Change one setting for a moister cheese. What else would change with it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Changez un réglage pour un fromage plus humide. Qu'est-ce qui changerait d'autre ?</translation>
     </message>
     <message>
         <source>Cheese at 24 h</source>
@@ -5684,7 +5684,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Draw what you expect; then plot what you read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dessinez ce que vous attendez ; pointez ensuite ce que vous lisez.</translation>
     </message>
     <message>
         <source>Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.</source>
@@ -5728,7 +5728,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Guess first, then read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deviner d'abord, lire ensuite.</translation>
     </message>
     <message>
         <source>Heat treatment</source>
@@ -5740,11 +5740,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>In a sentence each</source>
-        <translation type="unfinished"></translation>
+        <translation>En une phrase chacun</translation>
     </message>
     <message>
         <source>In brackets: against A.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre parenthèses : par rapport à A.</translation>
     </message>
     <message>
         <source>In the way</source>
@@ -5756,7 +5756,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>In which stage does the curd lose most whey? How would you see it?</source>
-        <translation type="unfinished"></translation>
+        <translation>À quelle étape le caillé perd-il le plus de lactosérum ? Comment le verriez-vous ?</translation>
     </message>
     <message>
         <source>Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.</source>
@@ -5828,7 +5828,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Not so: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas ainsi : {words}.</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -5864,7 +5864,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Plot what you read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pointez ce que vous lisez.</translation>
     </message>
     <message>
         <source>Plot what you read: a cross each.</source>
@@ -5892,15 +5892,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Right way, {off} off: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bon sens, à {off} près : {words}.</translation>
     </message>
     <message>
         <source>Right, and near: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Juste, et tout près : {words}.</translation>
     </message>
     <message>
         <source>Right: {words}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Juste : {words}.</translation>
     </message>
     <message>
         <source>S/M points</source>
@@ -5912,7 +5912,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Say what changes: --change ID.FIELD=VALUE, for example --change cut.cut_mm=6mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dites ce qui change : --change ID.CHAMP=VALEUR, par exemple --change cut.cut_mm=6mm.</translation>
     </message>
     <message>
         <source>Say what is wanted in one way: --want, --meet or --first.</source>
@@ -5920,11 +5920,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Sheet for learners, with targets</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille pour apprenants, avec les cibles</translation>
     </message>
     <message>
         <source>Sheet for learners, without targets</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille pour apprenants, sans les cibles</translation>
     </message>
     <message>
         <source>Something in Curdwright itself is wrong ({name}). Please report it with the file {kept}.</source>
@@ -5932,7 +5932,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Stages</source>
-        <translation type="unfinished"></translation>
+        <translation>Étapes</translation>
     </message>
     <message>
         <source>Still outside</source>
@@ -6092,7 +6092,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>There is no topic “{key}”; `explain` alone lists them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n'y a pas de sujet « {key} » ; `explain` seul les énumère.</translation>
     </message>
     <message>
         <source>There is nothing to lock called “{said}”; write the id of a stage or dose, or for example warm.temperature_c.</source>
@@ -6100,7 +6100,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Think first</source>
-        <translation type="unfinished"></translation>
+        <translation>Réfléchir d'abord</translation>
     </message>
     <message>
         <source>This make has no “{label}” to aim at.</source>
@@ -6120,7 +6120,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>What comes of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui en résulte</translation>
     </message>
     <message>
         <source>What each difference is worth</source>
@@ -6136,11 +6136,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été trouvé</translation>
     </message>
     <message>
         <source>Where does the acid come fastest, and what stops it in the end?</source>
-        <translation type="unfinished"></translation>
+        <translation>Où l'acide vient-il le plus vite, et qu'est-ce qui l'arrête à la fin ?</translation>
     </message>
     <message>
         <source>With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, not {before:.3f} %: read the burette again, or put the sample back.</source>
@@ -6152,7 +6152,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Write down what you read at the end of each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notez ce que vous lisez à la fin de chacune.</translation>
     </message>
     <message>
         <source>Written to {path}</source>
@@ -6356,7 +6356,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>tel quel</translation>
     </message>
     <message>
         <source>as many as before</source>
@@ -6412,7 +6412,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>body and taste</source>
-        <translation type="unfinished"></translation>
+        <translation>corps et goût</translation>
     </message>
     <message>
         <source>branch “{name}”</source>
@@ -6560,7 +6560,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>ends at</source>
-        <translation type="unfinished"></translation>
+        <translation>finit à</translation>
     </message>
     <message>
         <source>ends at {what}</source>
@@ -6568,7 +6568,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>ends at, guess</source>
-        <translation type="unfinished"></translation>
+        <translation>finit à, deviné</translation>
     </message>
     <message>
         <source>even odds</source>
@@ -6596,7 +6596,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>forecast</source>
-        <translation type="unfinished"></translation>
+        <translation>prévision</translation>
     </message>
     <message>
         <source>forecast of {name}</source>
@@ -6652,7 +6652,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>group</source>
-        <translation type="unfinished"></translation>
+        <translation>groupe</translation>
     </message>
     <message>
         <source>have “{have}” is none of: {haves}</source>
@@ -6824,7 +6824,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>mesuré</translation>
     </message>
     <message>
         <source>microbial coagulant</source>
@@ -6924,11 +6924,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>my guess</source>
-        <translation type="unfinished"></translation>
+        <translation>je devine</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom</translation>
     </message>
     <message>
         <source>names differ from place to place: go by the millimetres</source>
@@ -7000,7 +7000,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>nothing can be moved there</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n'y peut bouger</translation>
     </message>
     <message>
         <source>nothing changed</source>
@@ -7028,7 +7028,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>pH at draining</source>
-        <translation type="unfinished"></translation>
+        <translation>pH au soutirage</translation>
     </message>
     <message>
         <source>pH meter calibrated</source>
@@ -7040,11 +7040,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>pH {size} higher</source>
-        <translation type="unfinished"></translation>
+        <translation>pH {size} plus haut</translation>
     </message>
     <message>
         <source>pH {size} lower</source>
-        <translation type="unfinished"></translation>
+        <translation>pH {size} plus bas</translation>
     </message>
     <message>
         <source>pH {value:.2f}</source>
@@ -7060,11 +7060,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>pH, guess</source>
-        <translation type="unfinished"></translation>
+        <translation>pH, deviné</translation>
     </message>
     <message>
         <source>pH, read</source>
-        <translation type="unfinished"></translation>
+        <translation>pH, lu</translation>
     </message>
     <message>
         <source>pasteurised</source>
@@ -7212,7 +7212,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>stays</source>
-        <translation type="unfinished"></translation>
+        <translation>reste</translation>
     </message>
     <message>
         <source>step {index}: </source>
@@ -7684,11 +7684,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{amount} less</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} de moins</translation>
     </message>
     <message>
         <source>{amount} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} de plus</translation>
     </message>
     <message>
         <source>{away:.{decimals}f}{unit} {more} than the middle of the style</source>
@@ -7736,15 +7736,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{count} vats; at the most {most} can be told apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} cuves ; on n'en distingue pas plus de {most}.</translation>
     </message>
     <message>
         <source>{degree}, guess</source>
-        <translation type="unfinished"></translation>
+        <translation>{degree}, deviné</translation>
     </message>
     <message>
         <source>{degree}, read</source>
-        <translation type="unfinished"></translation>
+        <translation>{degree}, lu</translation>
     </message>
     <message>
         <source>{distance} over the usual {usual}</source>
@@ -7888,7 +7888,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{litres} of milk in each; each changes one thing</source>
-        <translation type="unfinished"></translation>
+        <translation>{litres} de lait dans chacune ; chacune change une chose</translation>
     </message>
     <message>
         <source>{load} for {length_min}</source>
@@ -7952,7 +7952,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{name}: {count} vats side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} : {count} cuves côte à côte</translation>
     </message>
     <message>
         <source>{name}: {share_pct:g} % of the {of}</source>
@@ -8036,35 +8036,35 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{size} cooler</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} plus frais</translation>
     </message>
     <message>
         <source>{size} less whey off per 100 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} de lactosérum de moins pour 100 kg</translation>
     </message>
     <message>
         <source>{size} longer</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} plus long</translation>
     </message>
     <message>
         <source>{size} more whey off per 100 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} de lactosérum de plus pour 100 kg</translation>
     </message>
     <message>
         <source>{size} points drier</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} points plus sec</translation>
     </message>
     <message>
         <source>{size} points moister</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} points plus humide</translation>
     </message>
     <message>
         <source>{size} shorter</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} plus court</translation>
     </message>
     <message>
         <source>{size} warmer</source>
-        <translation type="unfinished"></translation>
+        <translation>{size} plus chaud</translation>
     </message>
     <message>
         <source>{species} milk</source>
@@ -12286,391 +12286,391 @@ Pesé avec d'autres, ci-dessus.</translation>
     <name>teach</name>
     <message>
         <source>A large cheese stays warm longer and takes salt more slowly than a small one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un grand fromage reste chaud plus longtemps et prend le sel plus lentement qu'un petit.</translation>
     </message>
     <message>
         <source>A soft gel shatters and loses fat and casein; a very firm one tears. Between them the multiple mostly moves the clock. On what a firmer cut does to moisture sources disagree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un gel mou éclate et perd matière grasse et caséine ; un gel très ferme se déchire. Entre les deux, le multiple déplace surtout l'heure. Sur ce qu'un décaillage plus ferme fait à l'humidité, les sources ne s'accordent pas.</translation>
     </message>
     <message>
         <source>A tenth of a pH shortens flocculation by about a seventh, loosens calcium before the set and brings every later pH forward. Milk kept cold sets more slowly until it has been warmed through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un dixième de pH raccourcit la floculation d'environ un septième, libère du calcium avant le caillage et avance tout pH suivant. Un lait gardé au froid caille plus lentement tant qu'il n'a pas été réchauffé à fond.</translation>
     </message>
     <message>
         <source>A warm room keeps the curd draining and souring after the vat; a cold one stops both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un local chaud fait continuer l'égouttage et l'acide après la cuve ; un froid arrête les deux.</translation>
     </message>
     <message>
         <source>Acid and pH</source>
-        <translation type="unfinished"></translation>
+        <translation>Acide et pH</translation>
     </message>
     <message>
         <source>Acid comes from the sugar left in the curd. It stops when that sugar is used up (a drained, dry or washed curd) or when the acid itself stops the starter (a moist curd). So the pH of the next day is set early: by how much sugar the water of the curd held when the whey left, and by how strongly the curd buffers. It decides whether the body is pliable or short, and it keeps the cheese safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'acide vient du sucre resté dans le caillé. Il s'arrête quand ce sucre est épuisé (caillé égoutté, sec ou lavé) ou quand l'acide même arrête le ferment (caillé humide). Le pH du lendemain se fixe donc tôt : par le sucre que tenait l'eau du caillé au départ du lactosérum, et par le pouvoir tampon du caillé. Il décide si le corps est souple ou court, et il protège le fromage.</translation>
     </message>
     <message>
         <source>Acid loosens calcium from the casein, and what is loose leaves with the whey. What counts is therefore the pH while the whey leaves: sweet draining keeps calcium and gives an elastic body, sour draining loses it and gives a short, crumbling one. After draining no more can leave.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'acide détache le calcium de la caséine, et ce qui est détaché part avec le lactosérum. C'est donc le pH pendant que le lactosérum part qui compte : un égouttage doux garde le calcium et donne un corps élastique, un acide le perd et donne un corps court et friable. Après l'égouttage, il n'en part plus.</translation>
     </message>
     <message>
         <source>Acid made is counted as lactate; what pH that gives depends on the buffers present: casein with its calcium, and the salts of the serum. So the same acid moves the pH of whey further than that of curd.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'acide formé se compte en lactate ; le pH qu'il donne dépend des tampons présents : la caséine avec son calcium, et les sels du sérum. Le même acide déplace donc plus le pH du lactosérum que celui du caillé.</translation>
     </message>
     <message>
         <source>Calcium is the mortar between the casein bricks: whey that leaves sour takes it along, and the cheese gets shorter and softer to melt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le calcium est le mortier entre les briques de caséine : un lactosérum qui part acide l'emporte, et le fromage devient plus court et fond plus mollement.</translation>
     </message>
     <message>
         <source>Casein builds the net that holds everything; more of it means more cheese and a firmer set.</source>
-        <translation type="unfinished"></translation>
+        <translation>La caséine bâtit le filet qui tient tout ; plus il y en a, plus il y a de fromage et plus le caillage est ferme.</translation>
     </message>
     <message>
         <source>Casein sets the yield, the firmness of the gel, and how strongly the curd holds its pH. With more casein against the same fat, fat in dry matter falls.</source>
-        <translation type="unfinished"></translation>
+        <translation>La caséine fixe le rendement, la fermeté du gel et la force avec laquelle le caillé tient son pH. Avec plus de caséine pour la même matière grasse, le gras sur sec baisse.</translation>
     </message>
     <message>
         <source>Clotting by rennet</source>
-        <translation type="unfinished"></translation>
+        <translation>Coagulation par la présure</translation>
     </message>
     <message>
         <source>Curd is a net of casein that shrinks and squeezes out whey. Warmth, acid, small pieces, stirring and time all make it shrink more; so the water of a cheese is decided piece by piece from the cut to the press. What is left then hardly changes before the store. Moisture sets how firm the cheese is, how fast it ripens and how long it keeps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caillé est un filet de caséine qui se contracte et chasse le lactosérum. Chaleur, acide, petits grains, brassage et temps le font tous se contracter davantage ; l'eau d'un fromage se décide donc grain par grain, du décaillage à la presse. Ce qui reste alors change à peine avant la cave. L'humidité fixe la fermeté du fromage, la vitesse de son affinage et sa garde.</translation>
     </message>
     <message>
         <source>Curd that lies still mats and drains only at the outside of the heap. Stirred pieces bump, open and give more whey; too hard too early they break and lose fat. Gentle at first, livelier once the skin holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un caillé immobile se prend en masse et ne s'égoutte qu'à l'extérieur du tas. Des grains brassés se heurtent, s'ouvrent et donnent plus de lactosérum ; trop fort trop tôt, ils se brisent et perdent leur matière grasse. Doucement d'abord, plus vif une fois que la peau tient.</translation>
     </message>
     <message>
         <source>Dose of coagulant</source>
-        <translation type="unfinished"></translation>
+        <translation>Dose de coagulant</translation>
     </message>
     <message>
         <source>Dose of starter</source>
-        <translation type="unfinished"></translation>
+        <translation>Dose de ferment</translation>
     </message>
     <message>
         <source>Each degree makes the casein net contract faster, up to about 50 °C. At the same time it speeds the starter up to its best temperature, and above that slows or kills it. Heating too fast closes a skin round the pieces and locks whey in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque degré fait se contracter plus vite le filet de caséine, jusqu'à environ 50 °C. En même temps il hâte le ferment jusqu'à sa meilleure température, et au-dessus le ralentit ou le tue. Chauffer trop vite ferme une peau autour des grains et y enferme le lactosérum.</translation>
     </message>
     <message>
         <source>Fat and casein come into the cheese almost whole, so their ratio in the milk fixes fat in dry matter: standardising is the lever for it. Handling moves it a little, because a rough cut or hot stretching lets fat go into the whey, and salt counts as dry matter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Matière grasse et caséine passent presque entières dans le fromage ; leur rapport dans le lait fixe donc le gras sur sec : la standardisation en est le levier. Le travail le déplace un peu, car une découpe brutale ou un filage chaud laisse partir de la matière grasse dans le lactosérum, et le sel compte comme extrait sec.</translation>
     </message>
     <message>
         <source>Fat in dry matter is how much of the cheese, without its water, is fat; it is mostly decided by the milk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le gras sur sec dit combien du fromage, sans son eau, est matière grasse ; c'est surtout le lait qui le décide.</translation>
     </message>
     <message>
         <source>Fat in the milk goes into the cheese and gets in the way of the whey.</source>
-        <translation type="unfinished"></translation>
+        <translation>La matière grasse du lait passe dans le fromage et gêne le lactosérum.</translation>
     </message>
     <message>
         <source>Fat of the milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Matière grasse du lait</translation>
     </message>
     <message>
         <source>Flocculation is the minute in which the milk first shows flakes: it tells how fast the rennet works today.</source>
-        <translation type="unfinished"></translation>
+        <translation>La floculation est la minute où le lait montre ses premiers flocons : elle dit à quelle vitesse la présure travaille aujourd'hui.</translation>
     </message>
     <message>
         <source>From the vat on, the cheese cools to the room by its size: a small one in an hour or two, a large wheel overnight. As long as it is warm, acid and whey go on, more in the middle than at the rim.</source>
-        <translation type="unfinished"></translation>
+        <translation>À partir de la cuve, le fromage refroidit vers le local selon sa taille : un petit en une heure ou deux, une grande meule en une nuit. Tant qu'il est chaud, acide et lactosérum continuent, plus au cœur qu'au bord.</translation>
     </message>
     <message>
         <source>Growth has a lowest, a best and a highest temperature and pH; between them a smooth curve gives the share of the best speed. Salt takes a further share. Above the highest temperature cells die by their own rate. Resting cells still make acid.</source>
-        <translation type="unfinished"></translation>
+        <translation>La croissance a une température et un pH les plus bas, les meilleurs et les plus hauts ; entre eux, une courbe lisse donne la part de la meilleure vitesse. Le sel en prend encore une part. Au-dessus de la plus haute température, les cellules meurent à leur propre rythme. Les cellules au repos font encore de l'acide.</translation>
     </message>
     <message>
         <source>Growth of the starter</source>
-        <translation type="unfinished"></translation>
+        <translation>Croissance du ferment</translation>
     </message>
     <message>
         <source>Half the rennet, twice the time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Moitié moins de présure, deux fois plus de temps.</translation>
     </message>
     <message>
         <source>Hot water cooks the curd; cold water cools it and keeps it moist.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'eau chaude cuit le caillé ; l'eau froide le refroidit et le garde humide.</translation>
     </message>
     <message>
         <source>Living cells double and double again, as long as it is warm, sweet and not too salty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les cellules vivantes doublent et doublent encore, tant que c'est tiède, doux et pas trop salé.</translation>
     </message>
     <message>
         <source>Microbes live in the water of a cheese and feel its salt, not the salt of the whole. So salt in moisture is the figure that governs starter, ripening and safety. A moist cheese needs more salt for the same figure; a dry-salted one is held by the share that stays in the curd, a brined one by time, size and strength of the brine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les microbes vivent dans l'eau d'un fromage et sentent son sel, non celui du tout. Le sel sur humidité est donc le chiffre qui régit ferment, affinage et sûreté. Un fromage humide demande plus de sel pour le même chiffre ; un fromage salé à sec tient par la part qui reste dans le caillé, un saumuré par le temps, la taille et la force de la saumure.</translation>
     </message>
     <message>
         <source>Milk that is already a little sour sets sooner and loses whey sooner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lait déjà un peu acide caille plus tôt et perd plus tôt son lactosérum.</translation>
     </message>
     <message>
         <source>Moisture is the water that stays in the cheese: the more whey you get out of the curd, the drier and longer-keeping it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'humidité est l'eau qui reste dans le fromage : plus on tire de lactosérum du caillé, plus il est sec et de longue garde.</translation>
     </message>
     <message>
         <source>More fat against the same casein gives more fat in dry matter and more yield, and holds whey back because globules plug the net. To keep a style's fat in dry matter, set the ratio of fat to casein, not the fat alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus de matière grasse pour la même caséine donne plus de gras sur sec et plus de rendement, et retient le lactosérum parce que les globules bouchent le filet. Pour tenir le gras sur sec d'un style, réglez le rapport de la matière grasse à la caséine, non la matière grasse seule.</translation>
     </message>
     <message>
         <source>More rennet sets the milk sooner; less sets it later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus de présure caille le lait plus tôt ; moins, plus tard.</translation>
     </message>
     <message>
         <source>More starter means acid comes sooner, not that more comes in the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus de ferment, c'est l'acide plus tôt, non davantage à la fin.</translation>
     </message>
     <message>
         <source>Nearly all the casein and nine tenths of the fat stay in the curd; the rest of the weight is water with what is dissolved in it. So rich milk and a moist cheese give more. More yield from more water is no gain if the cheese then misses its style or its keeping.</source>
-        <translation type="unfinished"></translation>
+        <translation>Presque toute la caséine et neuf dixièmes de la matière grasse restent dans le caillé ; le reste du poids est l'eau avec ce qui y est dissous. Un lait riche et un fromage humide donnent donc plus. Plus de rendement par plus d'eau n'est pas un gain si le fromage manque alors son style ou sa garde.</translation>
     </message>
     <message>
         <source>Nothing is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne se perd</translation>
     </message>
     <message>
         <source>Out of the whey the curd goes on draining, souring and knitting together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorti du lactosérum, le caillé continue de s'égoutter, d'acidifier et de se souder.</translation>
     </message>
     <message>
         <source>Pressing closes the curd into one piece; pressing hard too early shuts the door on the whey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Presser ferme le caillé en une seule pièce ; presser fort trop tôt ferme la porte au lactosérum.</translation>
     </message>
     <message>
         <source>Pressure counts as kilopascals on the face, not as weight. It drives out a little more whey as long as the skin is open, and closes the skin while it does. Start light, then more. Warm, sweet, unsalted curd knits easily; cold, sour or salted curd does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pression compte en kilopascals sur la face, non en poids. Elle chasse encore un peu de lactosérum tant que la peau est ouverte, et la ferme en le faisant. Commencez léger, puis davantage. Un caillé chaud, doux et sans sel se soude aisément ; froid, acide ou salé, non.</translation>
     </message>
     <message>
         <source>Protein of the milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Protéines du lait</translation>
     </message>
     <message>
         <source>Rennet first cuts the hairs off the casein, then the bald casein clumps. The time until flakes show goes with the inverse of the dose, and shortens with warmth, lower pH and calcium. A multiple of it says when the gel is ready, whatever the milk was like; that is why it is timed rather than the clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>La présure coupe d'abord les poils de la caséine, puis la caséine rasée s'assemble. Le temps jusqu'aux flocons suit l'inverse de la dose et raccourcit avec la chaleur, un pH plus bas et le calcium. Un multiple de ce temps dit quand le gel est prêt, quel que soit le lait ; c'est pourquoi on le mesure plutôt que l'heure.</translation>
     </message>
     <message>
         <source>Rennet sets fastest a little above 40 °C and hardly at all below 20 °C. The starter has its own best temperature: about 30 °C for mesophiles, about 42 °C for thermophiles. The temperature at setting also goes on into the first whey loss.</source>
-        <translation type="unfinished"></translation>
+        <translation>La présure caille le plus vite un peu au-dessus de 40 °C et presque pas sous 20 °C. Le ferment a sa propre meilleure température : environ 30 °C pour les mésophiles, environ 42 °C pour les thermophiles. La température de caillage se prolonge aussi dans la première perte de lactosérum.</translation>
     </message>
     <message>
         <source>Salt dissolves in the water of the cheese, and how salty that water is decides what can grow in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel se dissout dans l'eau du fromage, et la salinité de cette eau décide de ce qui peut y pousser.</translation>
     </message>
     <message>
         <source>Salt dissolves on the pieces, draws whey and partly runs off with it. The moister and the more acid the curd, the more runs off. It stops the starter within hours, so it also decides how much sugar is left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel se dissout sur les grains, tire du lactosérum et part en partie avec lui. Plus le caillé est humide et acide, plus il en part. Il arrête le ferment en quelques heures et décide donc aussi du sucre qui reste.</translation>
     </message>
     <message>
         <source>Salt draws whey out and slows the starter down; not all of it stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel tire du lactosérum et ralentit le ferment ; il n'en reste pas tout.</translation>
     </message>
     <message>
         <source>Salt goes in with the square root of time and by surface over volume, so a cheese twice as thick needs four times as long. Strength drives it up to about a fifth; stronger brine dries the rim, which then hinders it. It evens out only in the store.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel entre selon la racine carrée du temps et selon la surface sur le volume ; un fromage deux fois plus épais demande donc quatre fois plus longtemps. La force le pousse jusqu'à un cinquième environ ; une saumure plus forte sèche le bord, qui le gêne alors. Il ne s'égalise qu'en cave.</translation>
     </message>
     <message>
         <source>Salt needs four times as long to go twice as deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel demande quatre fois plus longtemps pour aller deux fois plus profond.</translation>
     </message>
     <message>
         <source>Salt on the curd</source>
-        <translation type="unfinished"></translation>
+        <translation>Sel sur le caillé</translation>
     </message>
     <message>
         <source>Salt spreads through the water of the cheese by diffusion: quickly in moist, warm cheese, slowly in dry and cold. A finite wheel fills by its shape. About twice as much water leaves as salt comes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel se répand dans l'eau du fromage par diffusion : vite dans un fromage humide et chaud, lentement dans un sec et froid. Une meule finie se remplit selon sa forme. Il part environ deux fois plus d'eau qu'il n'entre de sel.</translation>
     </message>
     <message>
         <source>Salt wandering in</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel qui chemine</translation>
     </message>
     <message>
         <source>Salt wanders into the cheese and water wanders out, quickly at the rim and slowly to the heart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sel chemine dans le fromage et l'eau en sort, vite au bord et lentement vers le cœur.</translation>
     </message>
     <message>
         <source>Size of cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille du grain</translation>
     </message>
     <message>
         <source>Size sets how fast the cheese cools, how deep the brine must go, and how many kilopascals a load gives: the same weight on twice the face is half the pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>La taille fixe la vitesse à laquelle le fromage refroidit, la profondeur où doit aller la saumure, et combien de kilopascals donne une charge : le même poids sur le double de face, c'est la moitié de la pression.</translation>
     </message>
     <message>
         <source>Small pieces have more skin for their size, so whey gets out faster and the cheese ends drier.</source>
-        <translation type="unfinished"></translation>
+        <translation>De petits grains ont plus de peau pour leur taille ; le lactosérum sort donc plus vite et le fromage finit plus sec.</translation>
     </message>
     <message>
         <source>Stages with a set length add up to themselves; stages that wait for a pH or for whey take what the vat takes. A warmer vat, more starter or a riper milk shorten the waiting. Every minute more in warmth also dries and sours the curd, so hurry is never free.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les étapes de durée fixe s'additionnent ; celles qui attendent un pH ou du lactosérum prennent ce que prend la cuve. Une cuve plus chaude, plus de ferment ou un lait plus mûr raccourcissent l'attente. Chaque minute de plus au chaud sèche et acidifie aussi le caillé ; la hâte n'est donc jamais gratuite.</translation>
     </message>
     <message>
         <source>Stirring</source>
-        <translation type="unfinished"></translation>
+        <translation>Brassage</translation>
     </message>
     <message>
         <source>Stirring keeps the pieces apart, so all of them can give whey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le brassage garde les grains séparés, pour que tous donnent du lactosérum.</translation>
     </message>
     <message>
         <source>Sugar moves from the curd into the thinner whey until both are even; that takes minutes and longer for large pieces. Less sugar means a higher pH the next day and a pliable body. Warm water dries the curd as cooking does; cold water keeps whey in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sucre passe du caillé dans le lactosérum plus pauvre jusqu'à égalité ; cela prend des minutes, et plus pour de gros grains. Moins de sucre, c'est un pH plus haut le lendemain et un corps souple. L'eau chaude sèche le caillé comme une cuisson ; l'eau froide y garde le lactosérum.</translation>
     </message>
     <message>
         <source>Temperature of curd in whey</source>
-        <translation type="unfinished"></translation>
+        <translation>Température du caillé dans le lactosérum</translation>
     </message>
     <message>
         <source>Temperature of ripening and setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Température de maturation et de caillage</translation>
     </message>
     <message>
         <source>Temperature of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Température du local</translation>
     </message>
     <message>
         <source>Temperature of the water</source>
-        <translation type="unfinished"></translation>
+        <translation>Température de l'eau</translation>
     </message>
     <message>
         <source>The brine</source>
-        <translation type="unfinished"></translation>
+        <translation>La saumure</translation>
     </message>
     <message>
         <source>The curd squeezes itself, hard at first and ever more gently.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caillé se presse lui-même, fort d'abord et de plus en plus doucement.</translation>
     </message>
     <message>
         <source>The curd swallows a lot of acid before it tastes sour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caillé avale beaucoup d'acide avant d'avoir un goût acide.</translation>
     </message>
     <message>
         <source>The form</source>
-        <translation type="unfinished"></translation>
+        <translation>Le moule</translation>
     </message>
     <message>
         <source>The make ends when the cheese goes to the store; slow acid or a long press makes the day longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fabrication finit quand le fromage va en cave ; un acide lent ou une longue presse allonge la journée.</translation>
     </message>
     <message>
         <source>The pH at draining and at milling are the two gates of a make: they fix the calcium that stays and the sugar that is left. A tenth of a pH costs ten minutes to half an hour, depending on how fast the acid comes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pH au soutirage et au broyage sont les deux portes d'une fabrication : ils fixent le calcium qui reste et le sucre qui demeure. Un dixième de pH coûte de dix minutes à une demi-heure, selon la vitesse de l'acide.</translation>
     </message>
     <message>
         <source>The press</source>
-        <translation type="unfinished"></translation>
+        <translation>La presse</translation>
     </message>
     <message>
         <source>The starter turns milk sugar into acid; the pH a day later tells how sour the young cheese has become.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le ferment change le sucre du lait en acide ; le pH un jour plus tard dit combien le jeune fromage est devenu acide.</translation>
     </message>
     <message>
         <source>The time until flakes show is a short lag plus a constant over the strength of the rennet in the milk, corrected for temperature, pH, calcium, animal and coagulant. Within the doses used it holds well; in overheated or very cold milk it does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le temps jusqu'aux flocons est une courte latence plus une constante divisée par la force de la présure dans le lait, corrigée pour la température, le pH, le calcium, l'animal et le coagulant. Cela tient bien aux doses employées ; non dans un lait surchauffé ou très froid.</translation>
     </message>
     <message>
         <source>The vat comes to the mean of what is in it, by mass and heat held. Hot water is a way of cooking without a jacket; cold water stops the whey running and slows the starter.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuve va à la moyenne de ce qu'elle contient, selon la masse et la chaleur tenue. L'eau chaude est une façon de cuire sans enveloppe ; l'eau froide arrête le lactosérum et ralentit le ferment.</translation>
     </message>
     <message>
         <source>The water above what the casein holds in the end leaves at a rate that grows with warmth, acid, small pieces and handling, and slows as the curd closes. Fat hinders it; a skin from early pressing or from fast heating hinders it more.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'eau en trop de ce que la caséine tient à la fin part à une vitesse qui croît avec la chaleur, l'acide, les petits grains et le travail, et ralentit quand le caillé se ferme. La matière grasse la gêne ; une peau due à une presse trop précoce ou à une chauffe trop rapide la gêne davantage.</translation>
     </message>
     <message>
         <source>Time in whey</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps dans le lactosérum</translation>
     </message>
     <message>
         <source>Time lets the curd go on giving whey and the starter go on making acid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le temps laisse le caillé continuer à donner du lactosérum et le ferment à faire de l'acide.</translation>
     </message>
     <message>
         <source>Time out of the whey</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps hors du lactosérum</translation>
     </message>
     <message>
         <source>Time to flocculation goes with the inverse of the dose. If you cut by a multiple, firmness at the cut stays the same and only the clock moves, and with it a little acid. Too much leaves bitterness in a long-ripened cheese; too little lets the acid run ahead of the set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le temps de floculation suit l'inverse de la dose. Si l'on décaille à un multiple, la fermeté reste la même et seule l'heure bouge, et avec elle un peu d'acide. Trop laisse de l'amertume dans un fromage de longue garde ; trop peu laisse l'acide devancer le caillage.</translation>
     </message>
     <message>
         <source>Twice the cells are one doubling ahead, about an hour for mesophiles. Everything that waits for a pH comes earlier, and the curd is sourer when the whey leaves: less calcium, more whey out. How sour the cheese ends is set by the sugar it keeps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux fois plus de cellules, c'est un doublement d'avance, environ une heure pour les mésophiles. Tout ce qui attend un pH vient plus tôt, et le caillé est plus acide quand le lactosérum part : moins de calcium, plus de lactosérum. L'acidité finale, c'est le sucre gardé qui la fixe.</translation>
     </message>
     <message>
         <source>Waiting for more acid means more time, less water and less calcium.</source>
-        <translation type="unfinished"></translation>
+        <translation>Attendre plus d'acide, c'est plus de temps, moins d'eau et moins de calcium.</translation>
     </message>
     <message>
         <source>Waiting longer gives a firmer gel that breaks into fewer crumbs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Attendre plus longtemps donne un gel plus ferme qui se brise en moins de miettes.</translation>
     </message>
     <message>
         <source>Warm curd shrinks harder, like a sponge being squeezed, and lets go of more whey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un caillé chaud se contracte plus fort, comme une éponge qu'on presse, et lâche plus de lactosérum.</translation>
     </message>
     <message>
         <source>Warm milk sets faster and wakes the starter; too warm or too cold stops both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lait chaud caille plus vite et éveille le ferment ; trop chaud ou trop froid arrête les deux.</translation>
     </message>
     <message>
         <source>Water on the curd</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau sur le caillé</translation>
     </message>
     <message>
         <source>Water rinses the milk sugar out, so less acid can come later and the cheese stays sweet and bendy.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'eau emporte le sucre du lait ; moins d'acide vient alors plus tard et le fromage reste doux et souple.</translation>
     </message>
     <message>
         <source>Water, fat, casein, whey protein, sugar with its acid, ash and salt are each followed from milk to cheese. Yield and composition are what is left when the whey is taken off; there is no yield formula behind them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau, matière grasse, caséine, protéines solubles, sucre avec son acide, cendres et sel sont chacun suivis du lait au fromage. Rendement et composition sont ce qui reste quand on ôte le lactosérum ; il n'y a pas de formule de rendement derrière.</translation>
     </message>
     <message>
         <source>What was in the milk is in the cheese or in the whey, to the gram.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui était dans le lait est dans le fromage ou dans le lactosérum, au gramme près.</translation>
     </message>
     <message>
         <source>When to cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand décailler</translation>
     </message>
     <message>
         <source>Whey drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Lactosérum tiré</translation>
     </message>
     <message>
         <source>Whey leaves fast at first and ever more slowly as the curd closes, so the first minutes after the cut count most. Acid goes the other way: it comes slowly at first and faster later. Longer means drier and sourer together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lactosérum part vite d'abord, puis de plus en plus lentement à mesure que le caillé se ferme ; les premières minutes après le décaillage comptent donc le plus. L'acide fait l'inverse : lent d'abord, plus rapide ensuite. Plus long, c'est plus sec et plus acide à la fois.</translation>
     </message>
     <message>
         <source>Whey leaves through the surface. Halving the edge of the pieces doubles the surface of the same curd, so the whey runs faster and the curd also cooks through sooner. Too small, and fat and dust go with the whey: yield falls and the whey turns white.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lactosérum part par la surface. Diviser par deux l'arête des grains double la surface du même caillé ; il coule donc plus vite et cuit aussi plus tôt à cœur. Trop petits, matière grasse et fines partent avec lui : le rendement baisse et le lactosérum blanchit.</translation>
     </message>
     <message>
         <source>Whey leaving the curd</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lactosérum qui quitte le caillé</translation>
     </message>
     <message>
         <source>Whey that is drawn takes its sugar and its warmth along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lactosérum que l'on tire emporte son sucre et sa chaleur.</translation>
     </message>
     <message>
         <source>With less whey in the vat, water added later thins the rest further, and the curd cools faster. What stays in the curd itself goes on souring; drawing the whey does not stop that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec moins de lactosérum en cuve, l'eau ajoutée ensuite dilue davantage le reste, et le caillé refroidit plus vite. Ce qui reste dans le caillé continue d'acidifier ; tirer le lactosérum n'y met pas fin.</translation>
     </message>
     <message>
         <source>Without whey around it, the curd loses only what it squeezes out itself, while the acid made in it can no longer leave. Stacking and turning press it gently and stretch it; cooling slows both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans lactosérum autour, le caillé ne perd que ce qu'il chasse lui-même, et l'acide qui s'y fait ne peut plus partir. La cheddarisation le presse doucement et l'étire ; le froid ralentit les deux.</translation>
     </message>
     <message>
         <source>Yield is how much cheese comes from a hundred kilograms of milk: casein and fat give it, water adds to it, crumbs take from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le rendement est le fromage que donnent cent kilogrammes de lait : caséine et matière grasse le font, l'eau l'augmente, les miettes le diminuent.</translation>
     </message>
     <message>
         <source>pH and age of the milk</source>
-        <translation type="unfinished"></translation>
+        <translation>pH et âge du lait</translation>
     </message>
     <message>
         <source>pH to wait for</source>
-        <translation type="unfinished"></translation>
+        <translation>pH à attendre</translation>
     </message>
 </context>
 <context>
