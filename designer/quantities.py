@@ -87,6 +87,8 @@ _ALL = (
     _ph("ph", "pH of milk or curd"),
     _ph("ph_whey", "pH of whey"),
     _percent("curd_moisture_pct", "Curd moisture"),
+    Quantity("acidity_pct", "Acidity of milk or curd", "% lactic acid", "acidity", 2, 0.01),
+    Quantity("acidity_whey_pct", "Acidity of whey", "% lactic acid", "acidity", 2, 0.01),
     Quantity("curd_kg_per_100kg", "Curd", "kg per 100 kg milk", "ratio", 1, 0.1),
     Quantity("whey_in_vat_kg_per_100kg", "Whey still in the vat", "kg per 100 kg milk", "ratio", 1, 0.1),
     Quantity("whey_kg_per_100kg", "Whey run off", "kg per 100 kg milk", "ratio", 1, 0.1),

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.make.kernel import Path
-from designer.make.march import OUT_EXTRA
+from designer.make.march import NATURAL_ACIDITY_PCT, OUT_EXTRA
 from designer.make.state import (
     ASH,
     CASEIN,
@@ -32,6 +32,8 @@ from designer.make.state import (
 )
 
 Series = NDArray[np.float64]
+LEAST_WATER = 1e-5
+"""Less water of a phase than this is none [kg per kg milk]."""
 
 
 def phase_mass(y: Series, phase: int, p: Any) -> Series:
@@ -42,6 +44,17 @@ def phase_mass(y: Series, phase: int, p: Any) -> Series:
     if phase == CURD:
         mass = mass + p["ash_per_calcium"] * y[..., COLLOIDAL]
     return np.asarray(mass)
+
+
+def acidity_pct(y: Series, phase: int) -> Series:
+    """Titratable acidity of curd (or milk) or whey [% lactic acid] for states y, (..., SIZE) -> (...), as ends read it.
+
+    What the titration counts before any lactic acid, and the lactic acid in the water; nan where there is no whey.
+    """
+    water = y[..., phase + WATER]
+    wet = np.maximum(water, LEAST_WATER)
+    lactic = 100.0 * LACTATE_KG * y[..., phase + LACTATE] / wet
+    return np.asarray(np.where(water > LEAST_WATER, NATURAL_ACIDITY_PCT[phase == WHEY] + lactic, np.nan))
 
 
 def columns(path: Path, rows: NDArray[Any], p: Any, names: Collection[str] | None = None) -> dict[str, Series]:
@@ -67,6 +80,8 @@ def columns(path: Path, rows: NDArray[Any], p: Any, names: Collection[str] | Non
         "salt_pct": 100.0 * y[:, CURD + SALT] / curd,
         "lactose_pct": 100.0 * (HEXOSE_KG * y[:, CURD + HEXOSE] + GALACTOSE_KG * y[:, CURD + GALACTOSE]) / curd,
         "lactate_pct": 100.0 * LACTATE_KG * y[:, CURD + LACTATE] / curd,
+        "acidity_pct": acidity_pct(y, CURD),
+        "acidity_whey_pct": acidity_pct(y, WHEY),
         "r": y[:, CURD + WATER] / y[:, CURD + CASEIN],
         "load_kpa": rows["load_kpa"][path.out[:, 1].astype(int)],
         "meso": y[:, CELLS] * per_water,

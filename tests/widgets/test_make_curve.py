@@ -9,6 +9,7 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication, QSlider
 from pytestqt.qtbot import QtBot
 
+from designer.recipe.edit import set_end
 from tests.widgets.conftest import CTRL, SHIFT, drag, move, press, release, send
 from widgets.make_curve.axis import snap_step
 from widgets.make_curve.canvas import MakeCurve
@@ -145,6 +146,21 @@ def test_a_state_end_stops_at_its_latest_and_says_so(window: Window, curve: Make
     assert curve._grab.answer is not None
     assert "latest" in curve._grab.answer.why
     release(curve, start + QPointF(4000, 0))
+
+
+def test_an_end_by_acidity_is_dragged(window: Window, curve: MakeCurve) -> None:
+    hold = window.session.forecast.stages[5]
+    value = round(window.session.forecast.trace.at("acidity_pct", hold.end_min), 2)
+    by_acidity = set_end(window.session.recipe, "hold", by="acidity", of="curd", value=value, latest_min=180.0)
+    window.session.commit(by_acidity, "by acidity")
+    start = below(curve, "hold")
+    press(curve, start)
+    move(curve, start + QPointF(30, 0))
+    release(curve, start + QPointF(30, 0))
+    after = window.session.recipe.stage("hold").end
+    assert after.by == "acidity"
+    assert after.value is not None
+    assert after.value > value
 
 
 def test_keeping_the_end_takes_the_change_from_the_next_stage(window: Window, curve: MakeCurve) -> None:

@@ -37,6 +37,10 @@ COLUMN: Final = {
     ("ph", "curd"): "ph",
     ("ph", "cheese"): "ph",
     ("ph", "whey"): "ph_whey",
+    ("acidity", "milk"): "acidity_pct",
+    ("acidity", "curd"): "acidity_pct",
+    ("acidity", "cheese"): "acidity_pct",
+    ("acidity", "whey"): "acidity_whey_pct",
     ("firmness", ""): "firmness_pa",
     ("whey_off", ""): "whey_kg_per_100kg",
 }
@@ -74,18 +78,21 @@ def reach(recipe: Recipe, block: Block, forecast: Forecast, march: March) -> Rea
         slope = (float(block.value or 0.0) - start) / length
         latest = stage.end.planned_min
         return Reach(np.array([0.0, latest]), np.array([start, start + slope * latest]))
-    column = COLUMN.get((block.by, block.of if block.by == "ph" else ""))
+    column = COLUMN.get((block.by, block.of if block.by in ("ph", "acidity") else ""))
     if column is None:
         return None
     low, high, _ = END_VALUE_RANGE[block.by]
-    first = forecast.trace.at(column, block.start_min + 1e-6)
+    known = np.flatnonzero((forecast.trace.stage == block.index) & np.isfinite(forecast.trace[column]))
+    if not known.size:
+        return None  # no whey to read it on
+    first = float(forecast.trace[column][known[0]])
     never = low if float(block.value or 0.0) < first else high
     end = stage.end.model_copy(update={"value": never})
     try:
         onward = march(edit(recipe, block.id, end=end)).lane(forecast.branch_id)
     except RecipeError:
         return None
-    inside = onward.trace.stage == block.index
+    inside = (onward.trace.stage == block.index) & np.isfinite(onward.trace[column])
     minutes = onward.trace.time_min[inside] - block.start_min
     values = onward.trace[column][inside]
     rising = never > first
