@@ -133,6 +133,25 @@ class Preferences(QObject):
         self._keep("look_around", "offer" if value else "seen")
 
     @property
+    def hours(self) -> tuple[float, float] | None:
+        """Working hours, minutes of the day; None: not marked."""
+        kept = [self._store.value(f"hours/{name}") for name in ("from", "to")]
+        try:
+            start, end = (float(str(one)) for one in kept)
+        except ValueError:
+            return None
+        return (start, end) if 0.0 <= start < 1440.0 and 0.0 <= end < 1440.0 and start != end else None
+
+    @hours.setter
+    def hours(self, value: tuple[float, float] | None) -> None:
+        if value is None:
+            self._store.remove("hours")
+            self.changed.emit()
+        else:
+            for name, one in zip(("from", "to"), value, strict=True):
+                self._keep(f"hours/{name}", one)
+
+    @property
     def geometry(self) -> QByteArray:
         """Where the window stood; empty at first."""
         value = self._store.value("window", QByteArray())

@@ -30,6 +30,7 @@ from widgets.branch_work import BranchWork
 from widgets.choices import Choices
 from widgets.compare.place import ComparePlace
 from widgets.files import FileWork, examples
+from widgets.form import hours_form
 from widgets.form.milk_place import MilkPlace
 from widgets.form.stage_form import StageForm
 from widgets.help.desk import Desk
@@ -214,6 +215,8 @@ class Window(QMainWindow):
             Spec("keep", "The next stage takes up the change", self._set_keep, "keep", "", True, "edges"),
             Spec("day", "Show the &make day", self.curve.fit_day, "day", "Ctrl+0"),
             Spec("whole", "Show the &whole make", self.curve.fit_whole, "whole", "Ctrl+9"),
+            Spec("life", "Show make and a&geing", self.curve.fit_life, "", "Ctrl+7"),
+            Spec("hours", "&Working hours…", lambda: hours_form.ask(self, self.preferences, self.curve), dialog=True),
             Spec("to_stage", "Show the selected &stage", self._fit_stage, "", "Ctrl+8"),
             Spec("zoom_in", "Zoom &in", lambda: self.curve.zoom(0.75), "zoom_in", key.ZoomIn),
             Spec("zoom_out", "Zoom &out", lambda: self.curve.zoom(1 / 0.75), "zoom_out", key.ZoomOut),
@@ -259,7 +262,7 @@ class Window(QMainWindow):
         stage.addSeparator()
         self.branches.fill(stage, a)
         view = self.menuBar().addMenu(self.tr("&View"))
-        view.addActions([a["day"], a["whole"], a["to_stage"], a["zoom_in"], a["zoom_out"]])
+        view.addActions([a[key] for key in ("day", "whole", "life", "to_stage", "zoom_in", "zoom_out", "hours")])
         view.addSeparator()
         view.addAction(a["firmness"])
         view.addSeparator()
@@ -348,6 +351,7 @@ class Window(QMainWindow):
         self._set_system(self.preferences.system)
         self._set_scheme(self.preferences.scheme)
         kept = self.preferences
+        self.curve.set_hours(kept.hours)
         self.curve.mode = KEEP if kept.keep_end else LATER
         self.actions_["keep" if kept.keep_end else "later"].setChecked(True)
 

@@ -17,7 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QToolTip, QWidget
 
 from designer.language import headed
-from widgets.make_curve import gates, grips, lanes, overlay
+from widgets.make_curve import gates, grips, hours, lanes, overlay, ribbon
 from widgets.make_curve.controls import GripControl
 from widgets.make_curve.drag import LATER, Answer, Drag, nudged
 from widgets.make_curve.frame import Frame
@@ -289,6 +289,9 @@ class MakeCurve(Picture):
         if grip is not None:
             return headed(grip.label, grips.value_text(grip.kind, grip.value, self.system))
         lane = lanes.at(self.frames, at.y())
+        late = hours.tip_at(lane, at) if lane is not None else ""
+        if late:
+            return late
         block = overlay.block_at(lane, frame.axis.minute(at.x())) if lane is not None else None
         if block is not None:
             text = self.tr("{0}: {1} to {2}, ends by {3}")
@@ -343,8 +346,7 @@ class MakeCurve(Picture):
         return True
 
     def _pan_strip(self, at: QPointF) -> None:
-        rect = self.frame.places.strip
-        minute = (at.x() - rect.left()) / rect.width() * self._axis.whole_min
+        minute = ribbon.strip_minute(self.frame, at.x())
         self._fit = "free"
         self._show(minute - self._axis.span_min / 2, minute + self._axis.span_min / 2)
 

@@ -5,7 +5,7 @@ A Frame is built once per repaint and read by every painter; nothing in it chang
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Final
 
@@ -55,6 +55,8 @@ class Block:
     """what there is: "milk", "gel", "whey" (curd under it), "bare" (drained curd), "cheese", "drawn" whey, "cream" """
     grain_mm: float
     """size the curd was last cut to"""
+    planned: bool = False
+    """after the make: drawn as written, the forecast does not come to it"""
 
     @property
     def length_min(self) -> float:
@@ -151,7 +153,34 @@ def blocks(forecast: Forecast, system: str) -> tuple[Block, ...]:
                 grain_mm=grain_mm,
             )
         )
-    return tuple(made)
+    return (*made, *_after_the_make(forecast, made, held, system))
+
+
+def _after_the_make(forecast: Forecast, made: list[Block], held: list[str], system: str) -> Iterator[Block]:
+    """The stages from the first room on, as written: the march ends where the cheese goes into its room."""
+    end_min = made[-1].end_min if made else 0.0
+    for index, stage in enumerate(own_stages(forecast)[len(made) :], start=len(made)):
+        start_min, end_min = end_min, end_min + stage.end.planned_min
+        own_c = getattr(stage, "room_c", None)
+        yield Block(
+            index=index,
+            id=stage.id,
+            kind=stage.kind,
+            name=wording.stage_name(stage.name, stage.kind),
+            start_min=start_min,
+            end_min=end_min,
+            low_min=end_min,
+            high_min=end_min,
+            reached=True,
+            by="time",
+            of="",
+            value=None,
+            end_text=wording.length(stage.end.planned_min),
+            end_c=forecast.recipe.room_c if own_c is None else own_c,
+            phase=held[index],
+            grain_mm=12.0,
+            planned=True,
+        )
 
 
 def make_day_end(shown: tuple[Block, ...]) -> float:
@@ -297,6 +326,10 @@ class Frame:
     memo: dict[object, Any] = field(default_factory=dict)
     """what several painters need, worked out once a frame"""
     edges: NDArray[np.bool_] = field(default_factory=lambda: np.zeros(0, dtype=bool))
+    make_min: float = 0.0
+    """when the last lane goes into its room"""
+    hours: tuple[float, float] | None = None
+    """working hours, minutes of the day; None: any"""
     name: str = ""
     """of the lane"""
     number: int = 0

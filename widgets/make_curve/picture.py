@@ -13,7 +13,7 @@ from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPixmap, QResize
 from PySide6.QtWidgets import QWidget
 
 from designer.forecast import Forecast
-from widgets.make_curve import curves, gates, grips, lanes, overlay, ribbon, vat
+from widgets.make_curve import curves, gates, grips, hours, lanes, overlay, ribbon, vat
 from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
 from widgets.session import Session
@@ -33,6 +33,8 @@ class Picture(QWidget):
         self.panes: tuple[str, ...] = curves.DEFAULT_PANES
         self._axis = TimeAxis(0.0, 1.0, 0.0, 60.0, 60.0)
         self._fit = "day"
+        self._make_min = 60.0
+        self._hours: tuple[float, float] | None = None
         self._ranges: dict[str, tuple[float, float]] = {}
         self._enlarged: dict[str | None, int] = {}
         self._full_kg = 100.0
@@ -114,7 +116,17 @@ class Picture(QWidget):
     def fit_whole(self) -> None:
         """Show the whole make."""
         self._fit = "whole"
+        self._show(0.0, self._make_min)
+
+    def fit_life(self) -> None:
+        """Show make and ageing, as long as they are."""
+        self._fit = "life"
         self._show(0.0, self._axis.whole_min)
+
+    def set_hours(self, hours: tuple[float, float] | None) -> None:
+        """Working hours, minutes of the day; None: any."""
+        self._hours = hours
+        self._changed()
 
     def fit_stage(self, stage_id: str) -> None:
         """Show one stage with a little on both sides."""
@@ -190,6 +202,8 @@ class Picture(QWidget):
             from_px=self._kept[1] if self._kept is not None and session.previewing else 0.0,
             gates=gates.marks(session.verdict),
             edges=edges_of(forecast),
+            make_min=self._make_min,
+            hours=self._hours,
             name=lanes.name_of(forecast.recipe),
         )
 
@@ -198,11 +212,16 @@ class Picture(QWidget):
         self._ranges = curves.ranges(forecast.lanes, gates.marks(self.session.verdict))
         self._full_kg = vat.fullest_kg(forecast)
         self._enlarged = {lane.branch_id: vat.enlargement(lane, self._full_kg) for lane in forecast.lanes}
+        life = 1.0
         for lane in forecast.lanes:
-            warmth = lane.trace["temperature_c"]
+            shown = blocks(lane, self.system)
+            warmth = [float(lane.trace["temperature_c"].min()), float(lane.trace["temperature_c"].max())]
+            warmth += [block.end_c for block in shown if block.planned]
             key = "temperature" if lane.branch_id is None else f"temperature:{lane.branch_id}"
-            self._ranges[key] = (float(warmth.min()), float(warmth.max()))
-        self._axis = self._axis.grown(max(1.0, *(lane.stages[-1].end_min for lane in forecast.lanes)))
+            self._ranges[key] = (min(warmth), max(warmth))
+            life = max(life, *(block.end_min for block in shown))
+        self._make_min = max(1.0, *(lane.stages[-1].end_min for lane in forecast.lanes))
+        self._axis = self._axis.grown(life)
 
     def _changed(self) -> None:
         self._frame = None
@@ -222,6 +241,8 @@ class Picture(QWidget):
                 ends = [make_day_end(blocks(lane, self.system)) for lane in self.session.forecast.lanes]
                 self._axis = self._axis.shown(0.0, max(ends))
             elif self._fit == "whole":
+                self._axis = self._axis.shown(0.0, self._make_min)
+            elif self._fit == "life":
                 self._axis = self._axis.shown(0.0, self._axis.whole_min)
         self._changed()
         if not self.session.previewing:
@@ -302,6 +323,7 @@ class Picture(QWidget):
             self.system,
             frame.pixel_ratio,
             frame.clock_start_min,
+            frame.hours,
             frame.fonts.note.key(),
             self.size(),
         )
@@ -317,6 +339,7 @@ class Picture(QWidget):
             vat.paint_scale(painter, each)
         for key in frame.places.panes:
             curves.paint_ground(painter, frame, curves.PANES[key])
+        hours.paint_hours(painter, frame)
         ribbon.paint_axis(painter, frame)
         overlay.paint_heads(painter, frame)
 
@@ -353,6 +376,8 @@ class Picture(QWidget):
         for key in frame.places.panes:
             curves.paint_pane(painter, seen, curves.PANES[key], [each for each in self.frames if each is not seen])
         ribbon.paint_midnights(painter, frame)
+        for each in self.frames:
+            hours.paint_outside(painter, each)
         gates.paint_gates(painter, frame)
         if not frame.from_px:
             ribbon.paint_strip(painter, frame)

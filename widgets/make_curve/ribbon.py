@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
@@ -126,7 +128,12 @@ def paint_axis(painter: QPainter, frame: Frame) -> None:
         )
         for minute in axis.marks(step, offset):
             x = axis.x(minute)
-            text = wording.clock(minute + offset, frame.system) if what == "clock" else wording.length(minute)
+            if what == "elapsed":
+                text = wording.length(minute)
+            elif step >= DAY_MIN:  # the clock says the same everywhere: count the days
+                text = QCoreApplication.translate("Axis", "day {0}").format(int((minute + offset) // DAY_MIN) + 1)
+            else:
+                text = wording.clock(minute + offset, frame.system)
             if what == "elapsed" and minute < 0.5:
                 text = "0"
             painter.setPen(frame.colour("ink" if what == "clock" or start is None else "soft"))
@@ -143,6 +150,9 @@ def paint_midnights(painter: QPainter, frame: Frame) -> None:
     """A dashed line with the word at each midnight in view."""
     if frame.clock_start_min is None:
         return
+    apart_px = DAY_MIN * frame.axis.px_per_min
+    if apart_px < 10.0:
+        return  # nothing but lines
     painter.setFont(frame.fonts.note)
     for minute in frame.axis.marks(DAY_MIN, frame.clock_start_min):
         if minute <= 0:
@@ -152,29 +162,49 @@ def paint_midnights(painter: QPainter, frame: Frame) -> None:
         painter.drawLine(QLineF(x, frame.places.top, x, frame.places.bottom))
         painter.setPen(frame.colour("soft"))
         text = QCoreApplication.translate("Axis", "midnight")
-        if x + 60 < frame.axis.right:
+        if x + 60 < frame.axis.right and apart_px > 70:
             painter.drawText(QPointF(x + 4, frame.places.top + frame.fonts.note_metrics.ascent() + 1), text)
 
 
+MAKE_SHARE: Final = 0.82
+"""Of the strip, where ageing follows the make: weeks are pressed together, or the make would be a hair."""
+
+
+def strip_x(frame: Frame, minute: float) -> float:
+    """Pixel of the strip for a minute: the make to scale, what follows pressed together."""
+    rect, make, whole = frame.places.strip, max(frame.make_min, 1.0), max(frame.axis.whole_min, 1.0)
+    minute = min(max(minute, 0.0), whole)
+    if whole <= 1.3 * make:
+        return rect.left() + rect.width() * minute / whole
+    if minute <= make:
+        return rect.left() + rect.width() * MAKE_SHARE * minute / make
+    return rect.left() + rect.width() * (MAKE_SHARE + (1.0 - MAKE_SHARE) * (minute - make) / (whole - make))
+
+
+def strip_minute(frame: Frame, x: float) -> float:
+    """The minute at a pixel of the strip."""
+    rect, make, whole = frame.places.strip, max(frame.make_min, 1.0), max(frame.axis.whole_min, 1.0)
+    share = min(max((x - rect.left()) / rect.width(), 0.0), 1.0)
+    if whole <= 1.3 * make:
+        return share * whole
+    if share <= MAKE_SHARE:
+        return share / MAKE_SHARE * make
+    return make + (share - MAKE_SHARE) / (1.0 - MAKE_SHARE) * (whole - make)
+
+
 def paint_strip(painter: QPainter, frame: Frame) -> None:
-    """The whole make as a thin strip, and what part of it is in view."""
-    rect = frame.places.strip
-    whole = max(frame.axis.whole_min, 1.0)
-    scale = rect.width() / whole
-    c = frame.colours
+    """Make and ageing as a thin strip, and what part of it is in view."""
+    rect, c = frame.places.strip, frame.colours
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     for block in frame.blocks:
-        box = QRectF(rect.left() + block.start_min * scale, rect.top() + 4, block.length_min * scale, rect.height() - 8)
+        left, right = strip_x(frame, block.start_min), strip_x(frame, block.end_min)
+        box = QRectF(left, rect.top() + 4, right - left, rect.height() - 8)
         fill = c.cheese if block.phase in OUT else c.whey
+        fill = mix(fill, c.paper, 0.5) if block.planned else fill
         painter.fillRect(box, QColor(fill if block.id != frame.chosen else mix(fill, c.accent, 0.5)))
         painter.fillRect(QRectF(box.right() - 1, box.top(), 1, box.height()), QColor(c.paper))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    view = QRectF(
-        rect.left() + max(frame.axis.start_min, 0.0) * scale,
-        rect.top() + 0.5,
-        (min(frame.axis.end_min, whole) - max(frame.axis.start_min, 0.0)) * scale,
-        rect.height() - 1,
-    )
+    left, right = strip_x(frame, frame.axis.start_min), strip_x(frame, frame.axis.end_min)
     painter.setPen(QPen(QColor(c.accent), 1.4))
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawRoundedRect(view, 4, 4)
+    painter.drawRoundedRect(QRectF(left, rect.top() + 0.5, right - left, rect.height() - 1), 4, 4)

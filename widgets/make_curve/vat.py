@@ -160,6 +160,7 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
             painter.drawPolygon(between(x[first:last], curd[first:last], np.full(last - first, floor)))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     _surfaces(painter, frame, x, curd, whey, stage)
+    _planned(painter, frame, held)
     _edges(painter, frame)
     _enlarged(painter, frame, held)
     if frame.before is not None:
@@ -168,6 +169,23 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
     painter.setBrush(frame.colour("temperature"))
     painter.drawPolygon(stroke(x, top, 2.2))
     painter.restore()
+
+
+def _planned(painter: QPainter, frame: Frame, held: Content) -> None:
+    """Stages after the make, paler: the cheese as it went into its room, and the room's own temperature."""
+    rect, trace = frame.places.vat, frame.forecast.trace
+    came = float(trace.time_min[-1])
+    for block in frame.blocks:
+        left, right = frame.axis.x(max(block.start_min, came)), frame.axis.x(block.end_min)
+        left, right = max(left, frame.left_px), min(right, rect.right())
+        if not block.planned or right <= left:
+            continue
+        top = frame.temperature.y(block.end_c)
+        level = rect.bottom() - (rect.bottom() - top) * float(held.curd[-1])
+        painter.fillRect(QRectF(left, top, right - left, rect.bottom() - top), frame.colour("gone", 0.5))
+        painter.fillRect(QRectF(left, level, right - left, rect.bottom() - level), frame.colour("cheese", 0.45))
+        painter.setPen(QPen(frame.colour("temperature"), 1.4, Qt.PenStyle.DashLine))
+        painter.drawLine(QLineF(left, top, right, top))
 
 
 def _surfaces(painter: QPainter, frame: Frame, x: Array, curd: Array, whey: Array, stage: NDArray[np.int32]) -> None:
