@@ -86,7 +86,7 @@ def test_working_hours_are_kept_as_a_preference(qtbot: QtBot, window: Window) ->
     QApplication.processEvents()
     assert window.preferences.hours == (330.0, 840.0)
     assert window.curve.frame.hours == (330.0, 840.0)
-    again = Preferences(window.preferences.path)
+    again = Preferences(window.preferences.file)
     assert again.hours == (330.0, 840.0)
     again.hours = None
     assert again.hours is None
