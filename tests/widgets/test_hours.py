@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QPointF, QTime, Qt
+from PySide6.QtCore import QPointF, Qt, QTime
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 

@@ -285,13 +285,11 @@ class MakeCurve(Picture):
             found = gates.place(frame, mark)
             if found is not None and abs(found[0] - at.x()) < 9 and found[1].rect.contains(at):
                 return mark.sentence()
-        grip = self.hit(at)
-        if grip is not None:
-            return headed(grip.label, grips.value_text(grip.kind, grip.value, self.system))
-        lane = lanes.at(self.frames, at.y())
+        grip, lane = self.hit(at), lanes.at(self.frames, at.y())
         late = hours.tip_at(lane, at) if lane is not None else ""
-        if late:
-            return late
+        if grip is not None:
+            told = headed(grip.label, grips.value_text(grip.kind, grip.value, self.system))
+            return f"{told}\n{late}" if late else told
         block = overlay.block_at(lane, frame.axis.minute(at.x())) if lane is not None else None
         if block is not None:
             text = self.tr("{0}: {1} to {2}, ends by {3}")
