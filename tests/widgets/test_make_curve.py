@@ -249,7 +249,7 @@ def test_the_wheel_zooms_about_the_pointer_and_the_fits_come_back(curve: MakeCur
     assert curve.frame.axis.span_min < span
     assert curve.frame.axis.minute(at.x()) == pytest.approx(minute, abs=0.01)
     curve.fit_whole()
-    assert curve.frame.axis.span_min >= curve.frame.blocks[-1].end_min
+    assert curve.frame.axis.span_min >= curve.session.forecast.stages[-1].end_min
     curve.fit_day()
     assert curve.frame.axis.span_min == pytest.approx(span)
 

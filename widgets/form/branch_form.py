@@ -78,13 +78,15 @@ class BranchForm(QWidget):
     def refresh(self) -> None:
         """Show the branch as it is kept, or nothing where the stage is in the main make."""
         branch = self.branch
-        self.setVisible(branch is not None)
         if branch is None:
+            self.hide()
             return
         self._title.setText(self.tr("Branch: {0}").format(branch.name or branch.id))
         self.remove.setAccessibleName(self.tr("Remove the branch {0}").format(branch.name or branch.id))
         for name, form in self.forms.items():
             form.put(self._part(branch, name), self.system)
+        self.show()
+        self.updateGeometry()
 
     @staticmethod
     def _part(branch: Branch, name: str) -> Model:

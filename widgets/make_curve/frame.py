@@ -219,6 +219,8 @@ class Places:
 
 GUTTER_LEFT: Final = 56.0
 GUTTER_RIGHT: Final = 46.0
+TIGHT_PX: Final = 520.0
+"""Lower than this, branches leave the ribbon of the main make one line."""
 LANE_GAP: Final = 6.0
 LANE_SHARE: Final = 0.48
 """Height of a branch's vat, of that of the main make."""
@@ -231,9 +233,9 @@ def places(width: float, height: float, panes: tuple[str, ...], line_px: float, 
     """
     head = line_px + 10
     strip, axis = 20.0, 2 * line_px + 9
-    ribbon = 2 * line_px + 28
-    left, inner = GUTTER_LEFT, width - GUTTER_LEFT - GUTTER_RIGHT
     slim = max(line_px + 8, 24.0)
+    ribbon = slim if branches and height < TIGHT_PX else 2 * line_px + 28
+    left, inner = GUTTER_LEFT, width - GUTTER_LEFT - GUTTER_RIGHT
     free = height - head - 4 - ribbon - axis - strip - len(panes) * head - 8 - branches * (slim + LANE_GAP)
     vat_share = 1.0 / (1.0 + 0.52 * len(panes) + LANE_SHARE * branches)
     vat_height = max(free * vat_share, 60.0)

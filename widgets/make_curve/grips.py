@@ -206,10 +206,13 @@ def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[
             text = longer
         wide = dress.width(text, "note") + 16
         y = max(rect.bottom() - rect.height() * 0.30, lowest) - row * (PILL_HEIGHT_PX + 4)
+        y = min(y, rect.bottom() - PILL_HEIGHT_PX / 2 - 2)
         box = QRectF(middle - wide / 2, y - PILL_HEIGHT_PX / 2, wide, PILL_HEIGHT_PX)
         box.moveLeft(min(max(box.left(), rect.left() + 2), rect.right() - wide - 2))
         while any(box.intersects(other) for other in taken) and box.top() > rect.top() + 8:
             box.translate(0, -(PILL_HEIGHT_PX + 4))
+        if any(box.intersects(other) for other in taken) or (frame.lane is not None and box.top() < rect.top() - 4):
+            continue  # no room: the form has it, and there is room when one looks closer
         taken.append(box)
         row += 1
         name = QCoreApplication.translate("Grip", "{0} of {1}").format(label, block.name)

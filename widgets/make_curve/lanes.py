@@ -109,14 +109,15 @@ def chosen(frame: Frame) -> bool:
 
 
 def head_box(frame: Frame) -> QRectF:
-    """Where the lane's name stands: left of its vat where there is room, else over its upper left corner."""
+    """Where the lane's name stands: left of its vat where there is room, else over its upper right corner."""
     rect = frame.places.vat
     start = min(max(frame.axis.x(start_min(frame)), rect.left()), rect.right())
     tall = frame.fonts.strong_metrics.height() + frame.fonts.note_metrics.height()
     if start - rect.left() >= HEAD_PX:
         middle = (rect.top() + frame.places.ribbon.bottom() - tall) / 2
         return QRectF(rect.left() + 8, middle, start - rect.left() - 24, tall)
-    return QRectF(rect.left() + 6, rect.top() + 1, min(rect.width() / 2, 300.0), frame.fonts.strong_metrics.height())
+    wide = min(dress.width(frame.name, "note", bold=True) + 40, rect.width() / 2)
+    return QRectF(rect.right() - wide, rect.top() + 1, wide, frame.fonts.strong_metrics.height())
 
 
 def paint_head(painter: QPainter, frame: Frame) -> None:
@@ -127,8 +128,7 @@ def paint_head(painter: QPainter, frame: Frame) -> None:
     name = dress.fitted(frame.name, "note", box.width() - 34, bold=True)
     base = box.top() + frame.fonts.strong_metrics.ascent()
     if not beside:
-        wide = dress.width(name, "note", bold=True) + 38
-        painter.fillRect(QRectF(box.left() - 3, box.top(), wide, box.height()), frame.colour("paper", 0.86))
+        painter.fillRect(box, frame.colour("paper", 0.86))
     pen = QPen(frame.colour("accent" if chosen(frame) else "soft"), 2.0)
     if not chosen(frame):
         pen.setDashPattern([length * 0.6 for length in dash(frame.number)])

@@ -111,7 +111,7 @@ def paint_corner_words(painter: QPainter, frame: Frame, grips: Sequence[Grip]) -
     painter.setFont(frame.fonts.note)
     painter.setPen(frame.colour("temperature"))
     metrics = frame.fonts.note_metrics
-    taken: list[QRectF] = []
+    taken: list[QRectF] = list(frame.memo.get("heads", ()))
     written = ""
     for grip in grips:
         if grip.place != "corner" or not grip.set or grip.field not in ("temperature_c", "end"):

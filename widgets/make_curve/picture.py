@@ -372,6 +372,7 @@ class Picture(QWidget):
         for branch in self._branches:
             lanes.paint_parting(painter, frame, branch)
             lanes.paint_head(painter, branch)
+            branch.memo["heads"] = [lanes.head_box(branch)]
         seen = self.seen
         for key in frame.places.panes:
             curves.paint_pane(painter, seen, curves.PANES[key], [each for each in self.frames if each is not seen])
