@@ -36,6 +36,7 @@ from widgets.form.stage_form import StageForm
 from widgets.help.desk import Desk
 from widgets.journal import Journal
 from widgets.judging import Judging, known_style
+from widgets.make_curve import views
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
@@ -213,14 +214,8 @@ class Window(QMainWindow):
             Spec("redo", "&Redo", self.undo.redo, "redo", key.Redo),
             Spec("later", "Later stages move along", self._set_later, "later", "", True, "edges"),
             Spec("keep", "The next stage takes up the change", self._set_keep, "keep", "", True, "edges"),
-            Spec("day", "Show the &make day", self.curve.fit_day, "day", "Ctrl+0"),
-            Spec("whole", "Show the &whole make", self.curve.fit_whole, "whole", "Ctrl+9"),
-            Spec("life", "Show make and a&geing", self.curve.fit_life, "", "Ctrl+7"),
+            *views.specs(self.curve),
             Spec("hours", "&Working hours…", lambda: hours_form.ask(self, self.preferences, self.curve), dialog=True),
-            Spec("to_stage", "Show the selected &stage", self._fit_stage, "", "Ctrl+8"),
-            Spec("zoom_in", "Zoom &in", lambda: self.curve.zoom(0.75), "zoom_in", key.ZoomIn),
-            Spec("zoom_out", "Zoom &out", lambda: self.curve.zoom(1 / 0.75), "zoom_out", key.ZoomOut),
-            Spec("firmness", "Unfold &firmness and salt", self._set_firmness, "", "Ctrl+F", True),
             *self.choices.specs(),
             Spec("system", "As the &system", lambda: self._set_scheme("system"), "", "", True, "theme"),
             Spec("light", "&Light", lambda: self._set_scheme("light"), "", "", True, "theme"),
@@ -396,12 +391,6 @@ class Window(QMainWindow):
     def _name_branch(self) -> None:
         self.go("design")
         self.stage_form.name_branch()
-
-    def _set_firmness(self, on: bool) -> None:
-        self.curve.set_panes(("ph", "moisture", "firmness") if on else ("ph", "moisture"))
-
-    def _fit_stage(self) -> None:
-        self.curve.fit_stage(self.session.chosen)
 
     # ---- files
 

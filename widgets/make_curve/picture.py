@@ -137,6 +137,10 @@ class Picture(QWidget):
         self._fit = "free"
         self._show(block.start_min - margin, block.end_min + margin)
 
+    def fit_chosen(self) -> None:
+        """Show the selected stage."""
+        self.fit_stage(self.session.chosen)
+
     def zoom(self, factor: float, x: float | None = None) -> None:
         """`factor` times as much time in view, about a pixel or the middle."""
         self._fit = "free"
