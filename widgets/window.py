@@ -36,7 +36,7 @@ from widgets.form.stage_form import StageForm
 from widgets.help.desk import Desk
 from widgets.journal import Journal
 from widgets.judging import Judging, known_style
-from widgets.make_curve import views
+from widgets.make_curve import looking
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
@@ -214,7 +214,7 @@ class Window(QMainWindow):
             Spec("redo", "&Redo", self.undo.redo, "redo", key.Redo),
             Spec("later", "Later stages move along", self._set_later, "later", "", True, "edges"),
             Spec("keep", "The next stage takes up the change", self._set_keep, "keep", "", True, "edges"),
-            *views.specs(self.curve),
+            *looking.specs(self.curve),
             Spec("hours", "&Working hours…", lambda: hours_form.ask(self, self.preferences, self.curve), dialog=True),
             *self.choices.specs(),
             Spec("system", "As the &system", lambda: self._set_scheme("system"), "", "", True, "theme"),
