@@ -8,6 +8,8 @@ from typing import Annotated
 
 import typer
 
+from designer.language import say
+
 
 def tour(
     out: Annotated[Path, typer.Argument(metavar="OUT_DIR", help="Folder for the pictures.", show_default=False)],
@@ -35,7 +37,7 @@ def tour(
     try:
         count = write_pictures(out, recipe or example(), only=only or (), themes=theme or (), sizes=sizes, shown=shown)
     except (OSError, ValueError) as error:
-        raise CommandError(f"The pictures could not be made: {error}.") from error
+        raise CommandError(say("The pictures could not be made: {error}.", error=error)) from error
     print(f"{count} pictures written to {out.resolve()}")
 
 

@@ -176,7 +176,7 @@ def annotate(path: Path | str, number: int, note: str) -> Version:
     try:
         file.replace_file(one.path, text)
     except OSError as error:
-        raise RecipeError(f"the note can't be written: {error.strerror or error}", str(one.path)) from None
+        raise RecipeError(say("the note can't be written: {why}", why=error.strerror or error), str(one.path)) from None
     return one
 
 

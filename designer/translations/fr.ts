@@ -143,6 +143,10 @@
         <translation>&amp;Versions…</translation>
     </message>
     <message>
+        <source>&amp;Working hours…</source>
+        <translation>Heures de &amp;travail…</translation>
+    </message>
+    <message>
         <source>A look a&amp;round</source>
         <translation>Un t&amp;our d'horizon</translation>
     </message>
@@ -237,6 +241,10 @@
     <message>
         <source>Select the &amp;previous stage</source>
         <translation>Choisir l'étape &amp;précédente</translation>
+    </message>
+    <message>
+        <source>Show make and a&amp;geing</source>
+        <translation>Montrer fabrication et a&amp;ffinage</translation>
     </message>
     <message>
         <source>Show the &amp;make day</source>
@@ -351,6 +359,10 @@
     <message>
         <source>clock</source>
         <translation>heure</translation>
+    </message>
+    <message>
+        <source>day {0}</source>
+        <translation>jour {0}</translation>
     </message>
     <message>
         <source>elapsed</source>
@@ -2457,6 +2469,36 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>Hours</name>
+    <message>
+        <source>{0} ends at {1}, outside the working hours ({2} to {3})</source>
+        <translation>{0} finit à {1}, hors des heures de travail ({2} à {3})</translation>
+    </message>
+</context>
+<context>
+    <name>HoursForm</name>
+    <message>
+        <source>A recipe needs its start time for it; set it at the Milk place.</source>
+        <translation>Une recette a besoin pour cela de son heure de début ; mettez-la à la place Lait.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Mark what falls outside them</source>
+        <translation>Marquer ce qui tombe en dehors</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>Working hours</source>
+        <translation>Heures de travail</translation>
+    </message>
+</context>
+<context>
     <name>HouseStyle</name>
     <message>
         <source>Gates on the curves</source>
@@ -3419,7 +3461,7 @@ at 24 h</source>
     </message>
     <message>
         <source>whey run off, kg per 100 kg milk</source>
-        <translation>lactosérum écoulé, kg pour 100 kg de lait</translation>
+        <translation>lactosérum écoulé, kg/100 kg</translation>
     </message>
 </context>
 <context>
@@ -3995,11 +4037,11 @@ at 24 h</source>
     </message>
     <message>
         <source>fat %</source>
-        <translation>mat. grasse %</translation>
+        <translation>MG %</translation>
     </message>
     <message>
         <source>protein %</source>
-        <translation>protéines %</translation>
+        <translation>prot. %</translation>
     </message>
     <message>
         <source>protein to fat</source>
@@ -6027,6 +6069,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Les laits diffèrent en quantité, les doses se lisent donc pour 100 kg de lait.</translation>
     </message>
     <message>
+        <source>The pictures could not be made: {error}.</source>
+        <translation>Les images n'ont pu être faites : {error}.</translation>
+    </message>
+    <message>
         <source>The plan could not be written to {path}: {error}.</source>
         <translation>La fiche n'a pu être écrite dans {path} : {error}.</translation>
     </message>
@@ -7333,6 +7379,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>the milk must be {asked}; it is {here}</source>
         <translation>le lait doit être {asked} ; il est {here}</translation>
+    </message>
+    <message>
+        <source>the note can't be written: {why}</source>
+        <translation>la note ne peut être écrite : {why}</translation>
     </message>
     <message>
         <source>the number of cheeses lies between 1 and 10000, not at {count}</source>
@@ -10023,8 +10073,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>6 h après le ferment</translation>
     </message>
     <message>
+        <source>Acidity of milk or curd</source>
+        <translation>Acidité du lait ou du caillé</translation>
+    </message>
+    <message>
         <source>Acidity of the whey when first drawn</source>
         <translation>Acidité du lactosérum au premier soutirage</translation>
+    </message>
+    <message>
+        <source>Acidity of whey</source>
+        <translation>Acidité du lactosérum</translation>
     </message>
     <message>
         <source>Ash</source>

@@ -15,7 +15,7 @@ from typing import Any, Final
 from PySide6.QtCore import QCoreApplication
 
 from designer.judge.verdict import Row, Verdict
-from designer.language import number
+from designer.language import number, word
 from designer.make.constants import Constant, table
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Addition, Coat, Form, MilkSource, Starter, Vat
@@ -135,7 +135,8 @@ def constants() -> Iterator[Entry]:
             CONSTANT, name.replace("_", " "), _value(row), QCoreApplication.translate(
                 "LookUp", "A constant of the make model: {0}."
             ).format(_value(row)),
-            tuple(text for text in (_honest(row), row.note) if text), row.source, row.have, frozenset({name}),
+            tuple(text for text in (_honest(row), word(row.note, "note")) if text), row.source, row.have,
+            frozenset({name}),
         )  # fmt: skip
 
 

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.verdict import Verdict
+from designer.language import word
 from widgets.help.entries import CONSTANT, FIGURE, SETTING, WORD, Entry, constants, figures, settings, words
 from widgets.theme import apply as dress
 
@@ -183,7 +184,7 @@ class LookUp(QDialog):
         parts += [f"<p>{escape(text)}</p>" for text in entry.more]
         if entry.source:
             where = self.tr("Source: {0}").format(entry.source.rstrip("."))
-            have = self.tr("How we have it: {0}").format(entry.have) if entry.have else ""
+            have = self.tr("How we have it: {0}").format(word(entry.have, "have")) if entry.have else ""
             parts.append(f"<p {soft}>{escape(where)}<br>{escape(have)}</p>")
         return "".join(parts)
 

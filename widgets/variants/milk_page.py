@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.another_milk import Moved, Shift, move_to
+from designer.language import word as told
 from designer.recipe.document import Recipe, Species
 from designer.recipe.presets import breeds
 from designer.units import System, UnitError, parse
@@ -54,7 +55,7 @@ class ShiftCard(QFrame):
         self.head = QLabel(self.tr("{0}:  {1} → {2}").format(shift.what, shift.before, shift.after))
         self.head.setFont(dress.font("body", bold=True))
         self.head.setWordWrap(True)
-        why = f"{shift.why[:1].upper()}{shift.why[1:]}. {shift.source} ({shift.have})."
+        why = f"{shift.why[:1].upper()}{shift.why[1:]}. {shift.source} ({told(shift.have, 'have')})."
         column = QVBoxLayout(self)
         column.setContentsMargins(14, 10, 14, 10)
         column.setSpacing(3)
@@ -241,7 +242,7 @@ class MilkPage(Page):
                 widget.deleteLater()
         for shift in moved.shifts:
             self.shifts.addWidget(ShiftCard(shift))
-        lines = [f"•  {one.text} ({one.have})" for one in moved.notes]
+        lines = [f"•  {one.text} ({told(one.have, 'have')})" for one in moved.notes]
         lines += [self.tr("•  Offered, not done: {0}").format(one.sentence) for one in moved.milk[:2]]
         self.notes.setText("\n".join(lines))
         self.sentence.setText(self._said(moved))

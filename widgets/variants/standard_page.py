@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.language import spoken
+from designer.language import number, spoken
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
@@ -146,7 +146,7 @@ class StandardPage(Page):
             usual = usual_target(self.session.recipe.style) if self.session.recipe.style else None
             with QSignalBlocker(self.of):
                 self.of.setCurrentIndex(OF.index(usual.of) if usual is not None else 0)
-            self.ratio.setText(f"{usual.ratio:g}" if usual is not None else f"{self._now():.2f}")
+            self.ratio.setText(number(usual.ratio) if usual is not None else number(self._now(), ".2f"))
         self._of = self.session.recipe
         self._typed()
 
@@ -157,7 +157,7 @@ class StandardPage(Page):
 
     @Slot()
     def _chose_of(self) -> None:
-        self.ratio.setText(f"{self._now():.2f}")
+        self.ratio.setText(number(self._now(), ".2f"))
         self._typed()
 
     @Slot()
@@ -202,9 +202,13 @@ class StandardPage(Page):
     def _say(self, fat_pct: float) -> None:
         milk = blend(self.session.recipe)
         text = self.tr("Now {0} to one, with {1} % fat; wanted is what {2} % fat would give.")
-        self.sentence.setText(text.format(f"{self._now():.2f}", f"{milk.fat / 10.0:.2f}", f"{fat_pct:.2f}"))
+        self.sentence.setText(
+            text.format(number(self._now(), ".2f"), number(milk.fat / 10.0, ".2f"), number(fat_pct, ".2f"))
+        )
         if not self.offers:
-            self.sentence.setText(self.tr("The milk stands there already: {0} to one.").format(f"{self._now():.2f}"))
+            self.sentence.setText(
+                self.tr("The milk stands there already: {0} to one.").format(number(self._now(), ".2f"))
+            )
 
     def _show_ways(self) -> None:
         for old in self.choice.buttons():
@@ -214,8 +218,8 @@ class StandardPage(Page):
             if widget is not None:
                 widget.hide()
                 widget.deleteLater()
-        for number, offer in enumerate(self.offers):
-            self._ways.addWidget(self._card(number, offer))
+        for place, offer in enumerate(self.offers):
+            self._ways.addWidget(self._card(place, offer))
         self._show_outcomes()
 
     def _card(self, number: int, offer: Offer) -> QFrame:

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.style_rows import StyleRow, figure_of
+from designer.language import word as told
 from designer.units import System, UnitError
 from styles.house import Figures
 from widgets.theme import apply as dress
@@ -159,7 +160,7 @@ class StyleTable(QTableWidget):
     def _row(self, line: int, row: StyleRow) -> None:
         value = figure_of(row, self._figures)
         ends = {LOW: row.shown(row.low, self.system), HIGH: row.shown(row.high, self.system)}
-        source = row.source if row.source == row.have else f"{row.source} ({row.have})"
+        source = row.source if row.source == row.have else f"{row.source} ({told(row.have, 'have')})"
         texts = [row.label, ends[LOW], ends[HIGH], row.read_off(value, self.system), source]
         c = dress.colours()
         complaint = ""
