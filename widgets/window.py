@@ -434,7 +434,7 @@ class Window(QMainWindow):
             return
         self.teaching.stop()
         self.preferences.geometry = self.saveGeometry()
-        self.journal.clear()
+        self.files.close()
         self.outcomes.opening.stop()
         self.variants.stop()
         for place in self.opened.values():

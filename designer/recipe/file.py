@@ -6,6 +6,7 @@ Reading is strict and says where; writing keeps what the maker wrote.
 from __future__ import annotations
 
 import os
+import stat
 import tempfile
 import tomllib
 from pathlib import Path
@@ -108,13 +109,14 @@ def write(recipe: Recipe, path: Path | str, previous_text: str | None = None) ->
     """Write a recipe beside its path and put it in place at once, so that a crash leaves the old or the new; the text.
 
     Without `previous_text` the file itself is merged with, if there is one. A file of a newer format is never written
-    over. Raises RecipeError where the file can't be written.
+    over, nor one that is write-protected. Raises RecipeError where the file can't be written.
     """
     path = Path(path)
     if previous_text is None and path.exists():
         previous_text = read_text(path)
     if previous_text is not None:
         _never_over_newer(previous_text, path)
+    _never_over_protected(path)
     text = writes(recipe, previous_text)
     try:
         replace_file(path, text)
@@ -135,6 +137,12 @@ def _never_over_newer(text: str, path: Path) -> None:
             say("the file has format {version}, newer than this program; it is not written over", version=version),
             str(path),
         )
+
+
+def _never_over_protected(path: Path) -> None:
+    """A file can be put in the place of one that is write-protected; the maker protected it for a reason."""
+    if path.exists() and not path.stat().st_mode & stat.S_IWUSR:
+        raise RecipeError(say("the file is protected against writing; save under another name"), str(path))
 
 
 def replace_file(path: Path, text: str) -> None:

@@ -19,9 +19,6 @@ from widgets.journal import Journal, leftovers
 from widgets.preferences import Preferences
 from widgets.window import Window
 
-GONE = 2**22 + 12345
-"""a process number no system gives"""
-
 
 def told(window: Window) -> str:
     """The sentence of the dialog that is open, which is then closed."""
@@ -116,8 +113,8 @@ def test_work_of_a_killed_window_is_offered_and_taken_up(qtbot: QtBot, window: W
     folder = tmp_path / "elsewhere"
     journal = Journal(folder)
     assert journal.write(writes(changed), "Mine", path) == ""
-    held = json.loads(journal.file.read_text(encoding="utf-8"))
-    journal.file.write_text(json.dumps(held | {"pid": GONE}), encoding="utf-8")
+    assert leftovers(folder) == []
+    journal.let_go()
     left = leftovers(folder)
     assert len(left) == 1
     recovery.offer(window, left)
