@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QMenu,
     QSizePolicy,
     QSplitter,
-    QStackedWidget,
     QToolBar,
     QWidget,
 )
@@ -43,6 +42,7 @@ from widgets.outcomes.check_place import CheckPlace
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
 from widgets.rail import Place, Rail
+from widgets.room import Stack, scrolling
 from widgets.session import Session
 from widgets.stage_work import StageWork
 from widgets.start.place import StartPlace
@@ -135,15 +135,17 @@ class Window(QMainWindow):
             *self.teaching.places(),
         ]
         self.places = {place.key: place for place in places}
-        self.stack = QStackedWidget()
+        self.stack = Stack()
         self.rail = Rail(places)
         self.rail.chosen.connect(self.go)
         whole = QWidget()
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        row.addWidget(self.rail)
-        row.addWidget(self.stack, 1)
+        edge = scrolling(self.rail, across=False)
+        edge.setFixedWidth(self.rail.width())
+        row.addWidget(edge)
+        row.addWidget(scrolling(self.stack), 1)
         self.setCentralWidget(whole)
 
     def _start(self) -> QWidget:

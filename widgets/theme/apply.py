@@ -215,6 +215,7 @@ def _sheet(c: Colours) -> str:
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QTreeView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0;
         selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
+    QRadioButton, QCheckBox {{ min-height: 24px; }}
     QProgressBar {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; max-height: 8px; }}
     QProgressBar::chunk {{ background: {c.accent}; border-radius: 3px; }}
     QListView {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; outline: 0; }}
