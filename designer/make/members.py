@@ -14,11 +14,11 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.make import draws
 from designer.make.start import first_state, parameters
 from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
 from designer.recipe.schedule import END_TEMPERATURE, PLACE_MOULD, T_FOLLOW, Milk
 
-SEED = 20
 OF_MILK = ("fat", "casein", "lactose")
 
 
@@ -42,19 +42,9 @@ def uncertainties() -> tuple[Uncertain, ...]:
     return tuple(Uncertain(name, **row) for name, row in tomllib.loads(text).items())
 
 
-@cache
-def draws(members: int) -> NDArray[np.float64]:
-    """Standard normal quasi-random draws, shape (members, uncertain inputs); Sobol points with a fixed scramble."""
-    from scipy.special import ndtri
-    from scipy.stats import qmc
-
-    points = qmc.Sobol(len(uncertainties()), scramble=True, rng=SEED).random_base2(int(np.ceil(np.log2(members))))
-    return np.asarray(ndtri(points[:members]))
-
-
 def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[list[NDArray[Any]], NDArray[np.float64], NDArray[Any]]:
     """Rows, first states (members, SIZE) and parameters (members,) for `march_many`."""
-    table = draws(members)
+    table = draws.normal(members)
     shift = {row.name: row.sd * table[:, index] for index, row in enumerate(uncertainties())}
     p = parameters(milk, members)
     warmer = np.zeros(members)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from designer.make import kernel, members
+from designer.make import draws, kernel, members
 from designer.make.outcomes import composition
 from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
 from designer.recipe.schedule import as_rows
@@ -36,10 +36,10 @@ def test_a_spread_on_longer_steps_is_the_same_spread(name: str, monkeypatch: pyt
 
 
 def test_draws_never_change() -> None:
-    assert members.draws(16) is members.draws(16)
-    assert np.array_equal(members.draws(32)[:16], members.draws(16))
-    assert np.abs(members.draws(128).mean(axis=0)).max() < 0.05
-    assert np.abs(members.draws(128).std(axis=0) - 1.0).max() < 0.1
+    assert draws.normal(16) is draws.normal(16)
+    assert np.array_equal(draws.normal(32)[:16], draws.normal(16))
+    assert np.abs(draws.normal(128).mean(axis=0)).max() < 0.05
+    assert np.abs(draws.normal(128).std(axis=0) - 1.0).max() < 0.1
 
 
 def test_a_drawn_milk_still_closes() -> None:
@@ -55,3 +55,12 @@ def test_a_stop_is_heard() -> None:
     ready()
     rows, y0, p = members.drawn(COW, kernel.prepare(as_rows(MAKES["cheddar"])), COUNT)
     assert kernel.march_many(rows, y0, p, stop=lambda: True) is None
+
+
+def test_draws_are_the_sobol_points_of_scipy() -> None:
+    from scipy.special import ndtri
+    from scipy.stats import qmc
+
+    columns = len(members.uncertainties())
+    theirs = ndtri(qmc.Sobol(columns, scramble=True, rng=20).random_base2(11))
+    assert draws.normal(draws.MOST) == pytest.approx(theirs, abs=1e-9)
