@@ -27,11 +27,11 @@ QT_PACKAGES = ("libglib2.0-0", "libgl1", "libegl1", "libxkbcommon0", "libdbus-1-
 DISPLAY_PACKAGES = ("libxcb-cursor0", "libxcb-icccm4", "libxcb-keysyms1", "libxcb-shape0", "libxkbcommon-x11-0")
 
 # Folders without which a stamp is not believed: somebody may have cleared up since.
-MUST_BE_THERE = ("pip", "numba", "PySide6", "pyqtgraph")
+MUST_BE_THERE = ("pip", "numba", "PySide6")
 LIBRARY_MISSING = 3
 PROBE = f"""
 import importlib, sys
-for name in ("numba", "PySide6.QtWidgets", "pyqtgraph"):
+for name in ("numba", "PySide6.QtWidgets"):
     try:
         importlib.import_module(name)
     except ImportError as error:

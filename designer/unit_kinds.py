@@ -1,19 +1,16 @@
 """The kinds of quantity and the units each may be written in.
 
-Ratios that are exact in the decimal system stand here; pint gives those of trade and US units, loaded only when met.
+Every ratio stands here, exact by the definition of the unit. The tests hold those of trade and US units to pint's; it
+takes too long to load for a program that opens in a second.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache
-from typing import TYPE_CHECKING, Any, Literal
+from typing import Any, Literal
 
 from designer.language import spoken, word
-
-if TYPE_CHECKING:
-    import pint
 
 Measure = Literal["metric", "us", "imperial"]
 System = Literal["metric", "us", "imperial", "own"]
@@ -48,13 +45,13 @@ def measure(system: System, kind: str) -> Measure:
 class Unit:
     """One accepted unit: how it is shown, how it may be spelt, and what one of it is in base units.
 
-    `factor` is given where it is exact by definition of the decimal system or the trade; else `pint` names the unit
-    for the ratio. `offset` is added before the factor (only absolute °F).
+    `pint` names the unit there, where the ratio is not one of the decimal system. `offset` is added before the factor
+    (only absolute °F).
     """
 
     name: str
     spellings: tuple[str, ...] = ()
-    factor: float | None = None
+    factor: float = 1.0
     pint: str = ""
     offset: float = 0.0
 
@@ -99,13 +96,14 @@ class Kind:
         return self.us if here == "us" else self.imperial if here == "imperial" else self.metric
 
 
+_US_GALLON_L, _IMPERIAL_GALLON_L = 3.785411784, 4.54609
 _MASS = (
     Unit("kg", (), 1.0),
     Unit("g", (), 1e-3),
     Unit("mg", (), 1e-6),
     Unit("t", (), 1e3),
-    Unit("lb", ("lbs",), pint="pound"),
-    Unit("oz", (), pint="ounce"),
+    Unit("lb", ("lbs",), 0.45359237, "pound"),
+    Unit("oz", (), 0.45359237 / 16, "ounce"),
 )
 _TIME = {
     "s": ("sec", "seconds"),
@@ -123,17 +121,17 @@ _VOLUME = (
     Unit("dL", ("dl",), 1e-1),
     Unit("hL", ("hl",), 1e2),
     Unit("m³", ("m3",), 1e3),
-    Unit("US gal", ("us gal", "gal US"), pint="gallon"),
-    Unit("US qt", ("us qt", "qt US"), pint="quart"),
-    Unit("US pt", ("us pt", "pt US"), pint="pint"),
-    Unit("US fl oz", ("us fl oz", "fl oz US"), pint="fluid_ounce"),
-    Unit("US cup", ("us cup",), pint="cup"),
-    Unit("US tbsp", ("us tbsp",), pint="tablespoon"),
-    Unit("US tsp", ("us tsp",), pint="teaspoon"),
-    Unit("imp gal", ("imperial gal", "UK gal", "gal imp"), pint="imperial_gallon"),
-    Unit("imp qt", ("imperial qt", "UK qt", "qt imp"), pint="imperial_quart"),
-    Unit("imp pt", ("imperial pt", "UK pt", "pt imp"), pint="imperial_pint"),
-    Unit("imp fl oz", ("imperial fl oz", "UK fl oz", "fl oz imp"), pint="imperial_fluid_ounce"),
+    Unit("US gal", ("us gal", "gal US"), _US_GALLON_L, "gallon"),
+    Unit("US qt", ("us qt", "qt US"), _US_GALLON_L / 4, "quart"),
+    Unit("US pt", ("us pt", "pt US"), _US_GALLON_L / 8, "pint"),
+    Unit("US fl oz", ("us fl oz", "fl oz US"), _US_GALLON_L / 128, "fluid_ounce"),
+    Unit("US cup", ("us cup",), _US_GALLON_L / 16, "cup"),
+    Unit("US tbsp", ("us tbsp",), _US_GALLON_L / 256, "tablespoon"),
+    Unit("US tsp", ("us tsp",), _US_GALLON_L / 768, "teaspoon"),
+    Unit("imp gal", ("imperial gal", "UK gal", "gal imp"), _IMPERIAL_GALLON_L, "imperial_gallon"),
+    Unit("imp qt", ("imperial qt", "UK qt", "qt imp"), _IMPERIAL_GALLON_L / 4, "imperial_quart"),
+    Unit("imp pt", ("imperial pt", "UK pt", "pt imp"), _IMPERIAL_GALLON_L / 8, "imperial_pint"),
+    Unit("imp fl oz", ("imperial fl oz", "UK fl oz", "fl oz imp"), _IMPERIAL_GALLON_L / 160, "imperial_fluid_ounce"),
 )
 
 
@@ -241,8 +239,8 @@ _ALL = (
             Unit("mm", (), 1.0),
             Unit("cm", (), 10.0),
             Unit("m", (), 1000.0),
-            Unit("in", ("inch", "inches", "″", '"'), pint="inch"),
-            Unit("ft", ("feet", "foot"), pint="foot"),
+            Unit("in", ("inch", "inches", "″", '"'), 25.4, "inch"),
+            Unit("ft", ("feet", "foot"), 304.8, "foot"),
         ),
         ("mm", 1),
         ("in", 3),
@@ -259,8 +257,8 @@ _ALL = (
             Unit("Pa", (), 1e-3),
             Unit("bar", (), 100.0),
             Unit("mbar", ("hPa",), 0.1),
-            Unit("psi", (), pint="psi"),
-            Unit("kg/cm²", ("kg/cm2", "kgf/cm²", "kgf/cm2"), pint="kilogram_force/centimeter**2"),
+            Unit("psi", (), 4.4482216152605 / 0.64516, "psi"),
+            Unit("kg/cm²", ("kg/cm2", "kgf/cm²", "kgf/cm2"), 98.0665, "kilogram_force/centimeter**2"),
         ),
         ("kPa", 1),
         ("psi", 2),
@@ -304,7 +302,7 @@ _ALL = (
         "power",
         "power",
         "kW",
-        (Unit("kW", ("kw",), 1.0), Unit("W", (), 1e-3), Unit("BTU/h", ("btu/h",), pint="Btu/hour")),
+        (Unit("kW", ("kw",), 1.0), Unit("W", (), 1e-3), Unit("BTU/h", ("btu/h",), 1.055056 / 3600, "Btu/hour")),
         **_same("kW", 2),
         pint="kilowatt",
         written="6 kW",
@@ -313,7 +311,7 @@ _ALL = (
         "area",
         "area",
         "m²",
-        (Unit("m²", ("m2",), 1.0), Unit("cm²", ("cm2",), 1e-4), Unit("ft²", ("ft2", "sq ft"), pint="foot**2")),
+        (Unit("m²", ("m2",), 1.0), Unit("cm²", ("cm2",), 1e-4), Unit("ft²", ("ft2", "sq ft"), 0.3048**2, "foot**2")),
         ("m²", 3),
         ("ft²", 2),
         ("ft²", 2),
@@ -332,19 +330,6 @@ _ALL = (
 KINDS: dict[str, Kind] = {kind.key: kind for kind in _ALL}
 
 
-@cache
-def _registry() -> pint.UnitRegistry[Any]:
-    import pint
-
-    return pint.UnitRegistry(cache_folder=":auto:")
-
-
-@cache
 def factor(kind_key: str, unit_name: str) -> float:
     """Base units in one unit of that name (without the offset of absolute °F)."""
-    kind = KINDS[kind_key]
-    unit = kind.unit(unit_name)
-    if unit.factor is not None:
-        return unit.factor
-    registry = _registry()
-    return float(registry.Quantity(1.0, registry.parse_units(unit.pint)).to(kind.pint).magnitude)
+    return KINDS[kind_key].unit(unit_name).factor

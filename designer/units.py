@@ -1,6 +1,6 @@
 """Text to number at the door and back: "88 °F", "1/2 in", "2 US gal", "31,5 °C", "1 h 30 min".
 
-A strict grammar of our own: one number, one unit. User text never reaches pint's evaluator.
+A strict grammar of our own: one number, one unit. No evaluator ever reads user text.
 """
 
 from __future__ import annotations

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import sys
 from pathlib import Path
 
 import pytest
@@ -48,10 +47,3 @@ def own_folders(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.Mo
 def no_house_styles(monkeypatch: pytest.MonkeyPatch) -> None:
     """House styles that one test adopted are not known to the next."""
     monkeypatch.setattr(reader, "_house", {})
-
-
-@pytest.fixture(autouse=True)
-def every_pointer_move_counts() -> None:
-    """pyqtgraph drops pointer moves closer than 10 ms by default, and so most of a test's drag."""
-    if "pyqtgraph" in sys.modules:
-        sys.modules["pyqtgraph"].setConfigOption("mouseRateLimit", -1)

@@ -238,7 +238,7 @@ def test_without_a_display_the_plan_is_written(
 
 WITHOUT_QT = """
 import sys
-for name in ("PySide6", "shiboken6", "pyqtgraph"):
+for name in ("PySide6", "shiboken6"):
     sys.modules[name] = None
 from designer.cli import main
 sys.exit(main(sys.argv[1:]))

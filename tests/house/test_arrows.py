@@ -25,7 +25,7 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("designer.command", "designer.cli_compare", "designer.cli_teach", "designer.cli", "designer.tour", "widgets"),
     ("designer.__main__",),
 )
-WINDOW = ("PySide6", "shiboken6", "pyqtgraph", "widgets")
+WINDOW = ("PySide6", "shiboken6", "widgets")
 MAY_OPEN_THE_WINDOW = {"designer.cli", "designer.command", "designer.tour"}
 PACKAGES = ("designer", "widgets", "styles", "example_recipes")
 

@@ -46,7 +46,7 @@ def timed(what: str, act: Callable[[], object], times: int, *, aim: float | None
 
 def show(timings: Iterable[Timing]) -> None:
     """Print the timings, with the machine they were taken on."""
-    libraries = ", ".join(f"{name} {version(name)}" for name in ("PySide6-Essentials", "pyqtgraph", "numpy", "numba"))
+    libraries = ", ".join(f"{name} {version(name)}" for name in ("PySide6-Essentials", "numpy", "numba"))
     print(f"{platform.system()} {platform.machine()}, Python {sys.version.split()[0]}, {libraries}")
     table = Table("what", "p50", "p95", "aim", "times", "note")
     for column in table.columns[1:5]:
