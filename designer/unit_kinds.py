@@ -1,7 +1,8 @@
 """The kinds of quantity and the units each may be written in.
 
-Every ratio stands here, exact by the definition of the unit. The tests hold those of trade and US units to pint's; it
-takes too long to load for a program that opens in a second.
+Every ratio stands here: exact by the definition of the unit, but for the BTU, which several tables round apart (ours is
+the 1055.056 J of ISO 31-4, as in pint; published, read there). The tests hold those of trade and US units to pint's;
+pint itself takes too long to load for a program that opens in a second.
 """
 
 from __future__ import annotations
