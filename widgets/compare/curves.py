@@ -175,7 +175,8 @@ class Curves(QWidget):
     def _pane(self, painter: QPainter, rect: QRectF, pane: Pane) -> None:
         column, title, unit, colour, decimals, room = pane
         series = [self._seen(one, column) for one in self.makes]
-        low, high = _range([values for _, values in series], room, dress.metrics(self.role).height() / rect.height())
+        line = dress.metrics(self.role).height() / rect.height() if len(series) == 2 else 0.0
+        low, high = _range([values for _, values in series], room, line)
         painter.fillRect(rect, dress.ink(dress.colours().paper))
         self._grid(painter, rect, low, high)
         self._head(painter, rect, QCoreApplication.translate("Compare", title), unit, column, decimals)
@@ -294,11 +295,11 @@ class Curves(QWidget):
 
 
 def _range(series: list[Array], room: float, line: float) -> tuple[float, float]:
-    """Ends of the axis of values, with room above and below: a share of the height for a line of words."""
+    """Ends of the axis of values, with room above and below: `line` is what a line of words takes of the height."""
     both = np.concatenate(series)
     low, high = (float(np.min(both)), float(np.max(both))) if len(both) else (0.0, 1.0)
-    share = min(1.25 * line, 0.3)
-    spare = max(room, 0.22 * (high - low), (high - low) * share / (1.0 - 2.0 * share))
+    share = min(max(1.25 * line, 0.08), 0.24)
+    spare = max(room, (high - low) * share / (1.0 - 2.0 * share))
     return low - spare, high + spare
 
 

@@ -98,6 +98,7 @@ class GuessPage(Page):
             grid.addWidget(self.rows[key].by, at, 2)
             grid.addWidget(self.rows[key].told, at, 3)
         self.curves = Curves()
+        self.curves.setMinimumHeight(150)
         grid.addWidget(self.curves, len(KEYS) + 1, 0, 1, 4)
         grid.setRowStretch(len(KEYS) + 1, 1)
         return whole

@@ -70,6 +70,7 @@ class VatsPage(Page):
         self.milk.editingFinished.connect(self._milk_typed)
         self.table = self._table()
         self.curves = Curves()
+        self.curves.setMinimumHeight(150)
         self.stack = QStackedWidget()
         self.stack.addWidget(self._side_by_side())
         self.stack.addWidget(self._printed())

@@ -11,13 +11,14 @@ from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
 from widgets import wording
 from widgets.actions import Actions, Spec
 from widgets.files import FileWork
-from widgets.rail import Place
+from widgets.rail import Place, View
 from widgets.session import Session
 from widgets.teach.depths_page import DepthsPage
 from widgets.teach.guess_page import GuessPage
 from widgets.teach.lesson_page import LessonPage
 from widgets.teach.projector import Projecting
 from widgets.teach.vats_page import VatsPage
+from widgets.tour import views
 from widgets.variants.page import Page
 
 N = QT_TRANSLATE_NOOP
@@ -47,12 +48,12 @@ class Teaching(QObject):
 
     def places(self) -> list[Place]:
         """The pages, each under the place Design."""
-        return [
-            Place(
-                key, "", "", lambda key=key, make=make: self._page(key, make), lambda key=key: self._opened(key), UNDER
-            )
-            for key, _, _, make in PAGES
-        ]
+        return [self._place(key, make) for key, _, _, make in PAGES]
+
+    def _place(self, key: str, make: Callable[[Session], Page]) -> Place:
+        shown = {"guess": views.guess, "vats": views.vats}.get(key)
+        faces = shown(self.pages) if shown is not None else (View(),)
+        return Place(key, "", "", lambda: self._page(key, make), lambda: self._opened(key), UNDER, views=faces)
 
     def specs(self) -> list[Spec]:
         """An action for every page, and one for the projector."""

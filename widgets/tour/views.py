@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
 
 from widgets.compare.place import ComparePlace
 from widgets.files import examples
 from widgets.rail import View
+from widgets.teach.guess_page import GuessPage
+from widgets.teach.vats_page import VatsPage
 
 if TYPE_CHECKING:
     from widgets.window import Window
@@ -31,4 +36,35 @@ def compare(window: Window) -> tuple[View, ...]:
         assert isinstance(place, ComparePlace)
         place.open_file(next(path for path in examples() if path.stem == "lantern-colby"))
 
-    return View("empty"), View("", beside)
+    def printed() -> None:
+        place = window.opened["compare"]
+        assert isinstance(place, ComparePlace)
+        place.show_print()
+
+    return View("empty"), View("", beside), View("printed", printed)
+
+
+def guess(pages: Mapping[str, QWidget]) -> tuple[View, ...]:
+    """Before a guess, and once it is shown."""
+
+    def shown() -> None:
+        page = pages["guess"]
+        assert isinstance(page, GuessPage)
+        page.choice.step(-3)
+        page.rows["moisture_pct"].ways.button(0).click()
+        page.rows["ph_24h"].ways.button(0).click()
+        page.reveal()
+
+    return View("covered"), View("", shown)
+
+
+def vats(pages: Mapping[str, QWidget]) -> tuple[View, ...]:
+    """Vats at the ends and the middle of the style's range."""
+
+    def filled() -> None:
+        page = pages["vats"]
+        assert isinstance(page, VatsPage)
+        page.changes.clear()
+        page.three.click()
+
+    return (View("", filled),)
