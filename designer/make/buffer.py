@@ -79,3 +79,9 @@ def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: floa
 def serum_balance(ph: float, serum: float, lactate: float, ph_native: float, scale: float) -> float:
     """The part of Z that is dissolved and leaves with whey [mol H+/kg milk]."""
     return scale * serum * (on_curve(SERUM_H, ph) - on_curve(SERUM_H, ph_native)) + lactate * on_curve(LACTIC_H, ph)
+
+
+@law
+def casein_balance(ph: float, casein: float, ph_native: float, scale: float) -> float:
+    """The part of Z that casein [kg/kg milk] holds and takes along where it goes [mol H+/kg milk]."""
+    return scale * casein * (on_curve(CASEIN_H, ph) - on_curve(CASEIN_H, ph_native))

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.make.acid import awake_at_start
+from designer.make.buffer import casein_balance
 from designer.make.law import law
 from designer.make.rates import curd_mass, curd_ph, firmness, whey_ph, zone_rates
 from designer.make.set import heat_curdled, unfolded
@@ -115,6 +116,9 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
                 caught = heat_curdled(curd_ph(y, p), y[T], p)
             kept *= caught
             fines = (1.0 - kept) * y[CURD + CASEIN]
+            sour = casein_balance(curd_ph(y, p), fines, p.ph_native, p.buffer_scale)
+            y[CURD + ACID] -= sour
+            y[WHEY + ACID] += sour
             fat = p.fat_lost_kg * (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size
             fat *= (y[CURD + FAT] / 0.038) ** p.fat_lost_fat
             fat = fat * y[CURD + FAT] / max(fat + y[CURD + FAT], 1e-12)  # skim milk may hold none
