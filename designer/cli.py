@@ -15,8 +15,10 @@ from pathlib import Path
 from typing import Annotated, Literal
 
 import typer
+from typer.main import get_command
 
 from designer.cli_compare import compare
+from designer.cli_help import language_of, tell
 from designer.cli_teach import explain, lesson, vats
 from designer.command import (
     MEMBERS,
@@ -77,7 +79,8 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 def _run(given: list[str]) -> int:
     try:
-        app(given, prog_name="curdwright")
+        speak(read_language(language_of(given)))
+        tell(get_command(app))(given, prog_name="curdwright")
     except SystemExit as end:
         return end.code if isinstance(end.code, int) else DONE
     except (CommandError, LanguageError, StyleError, UnitError) as error:

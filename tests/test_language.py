@@ -7,6 +7,7 @@ from collections.abc import Iterator
 import pytest
 
 from designer import language
+from designer.cli import main
 from designer.language import number, read, say, several, speak, word
 from designer.quantities import quantity
 from designer.recipe.stages.kinds import KINDS
@@ -76,3 +77,18 @@ def test_a_comma_means_a_decimal_where_the_language_has_it() -> None:
 def test_what_is_no_language_is_refused() -> None:
     with pytest.raises(language.LanguageError, match="fr"):
         read("xx")
+
+
+def test_the_command_line_helps_in_french(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["--language", "fr", "plan", "--help"]) == 0
+    said = " ".join(capsys.readouterr().out.split())
+    assert "Écrire la fiche de fabrication en PDF" in said
+    assert "Format du papier" in said
+    assert language.spoken() is language.ENGLISH
+    assert main(["plan", "--help"]) == 0
+    assert "Paper size." in capsys.readouterr().out
+
+
+def test_the_command_line_refuses_in_french(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["--language=fr", "check", "nowhere.toml"]) == 2
+    assert "ce fichier n'existe pas" in capsys.readouterr().err

@@ -3511,6 +3511,10 @@ at 24 h</source>
         <translation>page {0} sur {1}</translation>
     </message>
     <message>
+        <source>the PDF could not be begun</source>
+        <translation>le PDF n'a pu être commencé</translation>
+    </message>
+    <message>
         <source>{0}: plan of the make</source>
         <translation>{0} : fiche de fabrication</translation>
     </message>
@@ -5951,6 +5955,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>STOP</source>
         <translation>STOP</translation>
+    </message>
+    <message>
+        <source>Save the recipe first: a house style lies beside it.</source>
+        <translation>Enregistrez d'abord la recette : un style maison est à côté d'elle.</translation>
     </message>
     <message>
         <source>Say what changes: --change ID.FIELD=VALUE, for example --change cut.cut_mm=6mm.</source>
@@ -9297,6 +9305,209 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>published, read (abstracts)</source>
         <translation>publié, lu (résumés)</translation>
+    </message>
+</context>
+<context>
+    <name>help</name>
+    <message>
+        <source>A first recipe for its milk in another style.</source>
+        <translation>Une première recette pour son lait dans un autre style.</translation>
+    </message>
+    <message>
+        <source>A recipe for another amount of milk, with the rule behind every line; nothing is silently multiplied.</source>
+        <translation>Une recette pour une autre quantité de lait, avec la règle derrière chaque ligne ; rien n'est multiplié en silence.</translation>
+    </message>
+    <message>
+        <source>A vat with this changed; “ID.FIELD” alone: low, usual, high.</source>
+        <translation>Une cuve avec ceci de changé ; « ID.CHAMP » seul : bas, usuel, haut.</translation>
+    </message>
+    <message>
+        <source>As “1366x768”; else two sizes.</source>
+        <translation>Comme « 1366x768 » ; sinon deux tailles.</translation>
+    </message>
+    <message>
+        <source>As “moisture=38”, “ph_24h=5.1..5.2”, “finish&lt;=12 h”.</source>
+        <translation>Comme « moisture=38 », « ph_24h=5.1..5.2 », « finish&lt;=12 h ».</translation>
+    </message>
+    <message>
+        <source>Bring it inside the limits and ranges of its style.</source>
+        <translation>L'amener dans les limites et plages de son style.</translation>
+    </message>
+    <message>
+        <source>Date of the make, printed in the head.</source>
+        <translation>Date de la fabrication, imprimée en tête.</translation>
+    </message>
+    <message>
+        <source>Design a cheese make: forecast a recipe, hold it against its style, print its plan.</source>
+        <translation>Dessiner une fabrication de fromage : prévoir une recette, la contrôler selon son style, imprimer sa fiche.</translation>
+    </message>
+    <message>
+        <source>Draws behind the ranges; 0 leaves them out.</source>
+        <translation>Tirages derrière les plages ; 0 les laisse de côté.</translation>
+    </message>
+    <message>
+        <source>Explain an outcome, a setting or a law at three depths: a sentence, a paragraph, the law with its source.</source>
+        <translation>Expliquer un résultat, un réglage ou une loi à trois profondeurs : une phrase, un paragraphe, la loi et sa source.</translation>
+    </message>
+    <message>
+        <source>Folder for the pictures.</source>
+        <translation>Dossier des images.</translation>
+    </message>
+    <message>
+        <source>Forecast a recipe: when each stage ends, what the curves do, what cheese comes of it.</source>
+        <translation>Prévoir une recette : quand finit chaque étape, ce que font les courbes, quel fromage en résulte.</translation>
+    </message>
+    <message>
+        <source>Heating power of the vat, for example “12 kW”.</source>
+        <translation>Puissance de chauffe de la cuve, par exemple « 12 kW ».</translation>
+    </message>
+    <message>
+        <source>Hold the forecast against a style; exit code 1 where it does not meet a limit.</source>
+        <translation>Contrôler la prévision selon un style ; code de sortie 1 si une limite n'est pas respectée.</translation>
+    </message>
+    <message>
+        <source>Instead: a branch of this vat; given twice, one with the other.</source>
+        <translation>Au lieu de cela : une branche de cette cuve ; donnée deux fois, l'une avec l'autre.</translation>
+    </message>
+    <message>
+        <source>Instead: a version this recipe kept.</source>
+        <translation>Au lieu de cela : une version gardée de cette recette.</translation>
+    </message>
+    <message>
+        <source>Instead: the middle of a style's windows.</source>
+        <translation>Au lieu de cela : le milieu des plages d'un style.</translation>
+    </message>
+    <message>
+        <source>Judge by these rule sets only.</source>
+        <translation>Juger par ces jeux de règles seulement.</translation>
+    </message>
+    <message>
+        <source>Language of what is said: en or fr.</source>
+        <translation>Langue de ce qui est dit : en ou fr.</translation>
+    </message>
+    <message>
+        <source>Make a picture of every place and dialog of the window, in each theme and in two sizes.</source>
+        <translation>Faire une image de chaque place et dialogue de la fenêtre, dans chaque thème et en deux tailles.</translation>
+    </message>
+    <message>
+        <source>Milk in all, for example “300 L”.</source>
+        <translation>Lait en tout, par exemple « 300 L ».</translation>
+    </message>
+    <message>
+        <source>Milk in each vat.</source>
+        <translation>Lait dans chaque cuve.</translation>
+    </message>
+    <message>
+        <source>Milk in the vat at; else as the recipe says.</source>
+        <translation>Heure du lait en cuve ; sinon celle de la recette.</translation>
+    </message>
+    <message>
+        <source>More of the same form, or as many larger ones.</source>
+        <translation>Plus du même moule, ou autant de plus grands.</translation>
+    </message>
+    <message>
+        <source>Only mean errors, bands and effects of the makes.</source>
+        <translation>Seulement les erreurs moyennes, bandes et effets des fabrications.</translation>
+    </message>
+    <message>
+        <source>Only this place or picture.</source>
+        <translation>Cette place ou image seulement.</translation>
+    </message>
+    <message>
+        <source>Open the window on a recipe; without a display: forecast it, check it and write its plan.</source>
+        <translation>Ouvrir la fenêtre sur une recette ; sans écran : la prévoir, la contrôler et écrire sa fiche.</translation>
+    </message>
+    <message>
+        <source>Paper size.</source>
+        <translation>Format du papier.</translation>
+    </message>
+    <message>
+        <source>Print JSON for a machine.</source>
+        <translation>Écrire du JSON pour une machine.</translation>
+    </message>
+    <message>
+        <source>Print the JSON Schema of a recipe file, for editors.</source>
+        <translation>Écrire le schéma JSON d'un fichier de recette, pour les éditeurs.</translation>
+    </message>
+    <message>
+        <source>Print the targets, or leave them open.</source>
+        <translation>Imprimer les cibles, ou les laisser ouvertes.</translation>
+    </message>
+    <message>
+        <source>Print the version and end.</source>
+        <translation>Écrire la version et finir.</translation>
+    </message>
+    <message>
+        <source>Published figures beside ours: laws, then whole makes. Exit code 1 where a law misses its tolerance.</source>
+        <translation>Chiffres publiés à côté des nôtres : lois, puis fabrications entières. Code de sortie 1 si une loi manque sa tolérance.</translation>
+    </message>
+    <message>
+        <source>Recipe file (TOML).</source>
+        <translation>Fichier de recette (TOML).</translation>
+    </message>
+    <message>
+        <source>Recipe file; else the start page.</source>
+        <translation>Fichier de recette ; sinon la page de début.</translation>
+    </message>
+    <message>
+        <source>Recipe shown; else an example.</source>
+        <translation>Recette montrée ; sinon un exemple.</translation>
+    </message>
+    <message>
+        <source>Several small vats side by side, each changing one thing: what comes of each.</source>
+        <translation>Plusieurs petites cuves côte à côte, chacune changeant une chose : ce qui résulte de chacune.</translation>
+    </message>
+    <message>
+        <source>Style; else the one the recipe names.</source>
+        <translation>Style ; sinon celui que nomme la recette.</translation>
+    </message>
+    <message>
+        <source>The other recipe.</source>
+        <translation>L'autre recette.</translation>
+    </message>
+    <message>
+        <source>The smallest natural change that brings outcomes where they are wanted; exit code 1 where it can't be reached.</source>
+        <translation>Le plus petit changement naturel qui amène les résultats où on les veut ; code de sortie 1 s'il ne peut être atteint.</translation>
+    </message>
+    <message>
+        <source>Two makes beside each other by what their stages do, with what each difference is worth.</source>
+        <translation>Deux fabrications côte à côte d'après ce que font leurs étapes, avec ce que vaut chaque différence.</translation>
+    </message>
+    <message>
+        <source>Units of measure.</source>
+        <translation>Unités de mesure.</translation>
+    </message>
+    <message>
+        <source>What must stay: a stage, a dose, or ID.FIELD.</source>
+        <translation>Ce qui doit rester : une étape, une dose, ou ID.CHAMP.</translation>
+    </message>
+    <message>
+        <source>Where to; else beside you.</source>
+        <translation>Où l'écrire ; sinon à côté de vous.</translation>
+    </message>
+    <message>
+        <source>Which topic; without it: the list.</source>
+        <translation>Quel sujet ; sans lui : la liste.</translation>
+    </message>
+    <message>
+        <source>Write a sheet for learners as a PDF, with the targets or without them.</source>
+        <translation>Écrire une feuille pour apprenants en PDF, avec ou sans les cibles.</translation>
+    </message>
+    <message>
+        <source>Write it as a PDF as well.</source>
+        <translation>L'écrire aussi en PDF.</translation>
+    </message>
+    <message>
+        <source>Write the new recipe here.</source>
+        <translation>Écrire ici la nouvelle recette.</translation>
+    </message>
+    <message>
+        <source>Write the plan of the make as a PDF: weigh-out, stages with clock and targets, the curve, cautions.</source>
+        <translation>Écrire la fiche de fabrication en PDF : pesées, étapes avec heures et cibles, la courbe, mises en garde.</translation>
+    </message>
+    <message>
+        <source>light, dark or contrast; else all.</source>
+        <translation>light, dark ou contrast ; sinon tous.</translation>
     </message>
 </context>
 <context>

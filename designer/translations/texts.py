@@ -12,6 +12,10 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any, get_args
 
+from typer.main import get_command
+
+from designer import cli_help
+from designer.cli import app
 from designer.judge import align, coat, depths, verdict, words
 from designer.language import CONTEXT
 from designer.make import knit, texture
@@ -104,6 +108,7 @@ def _in_tables() -> Iterator[Text]:
     yield from _document()
     yield from _judgement()
     yield from _styles()
+    yield from ((cli_help.CONTEXT, text) for text in cli_help.texts(get_command(app)))
     yield from _glossary()
 
 

@@ -37,7 +37,7 @@ def write_pdf(sheet: Sheet, path: Path) -> int:
     pages = layout(sheet)
     painter = QPainter()
     if not painter.begin(writer):
-        raise OSError("the PDF could not be begun")
+        raise OSError(QCoreApplication.translate("Paper", "the PDF could not be begun"))
     try:
         for number, page in enumerate(pages):
             if number:

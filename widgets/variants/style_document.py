@@ -77,7 +77,7 @@ class StyleDocument(QObject):
         """Write a new house style and work on it. Raises StyleError where it can't be, or one of its name is there."""
         folder = self.folder
         if folder is None:
-            raise StyleError("Save the recipe first: a house style lies beside it.")
+            raise StyleError(say("Save the recipe first: a house style lies beside it."))
         path = house.path_of(folder, made)
         if path.exists():
             raise StyleError(say("There is a house style of that name already: {file}.", file=path.name))
