@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Any, Final
 
 import numpy as np
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLineF, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLineF, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -51,6 +51,9 @@ def inks(colour: str) -> tuple[str, ...]:
 class Curves(QWidget):
     """The curves of the first make (a full line) and of others (broken ones); pointer and arrows read them all."""
 
+    changed = Signal()
+    """other makes are drawn, or another length of them"""
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setMouseTracking(True)
@@ -77,6 +80,7 @@ class Curves(QWidget):
         self.makes, self.names = tuple(makes), tuple(names)
         self.spans = ()
         self.update()
+        self.changed.emit()
 
     def mark(self, spans: Sequence[tuple[float, float] | None]) -> None:
         """Mark a span of minutes in each make (None: nowhere), as where a stage lies."""
@@ -88,6 +92,7 @@ class Curves(QWidget):
         self.whole = whole
         self.minute = None
         self.update()
+        self.changed.emit()
 
     @property
     def end_min(self) -> float:

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from widgets import wording
 from widgets.make_curve.lanes import name_of
+from widgets.outcomes.announce import Announcer
 from widgets.outcomes.lane_table import LaneTable
 from widgets.outcomes.opening import Opening
 from widgets.outcomes.outcome_list import OutcomeList
@@ -63,6 +64,7 @@ class OutcomePanel(QWidget):
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setAccessibleName(self.tr("Outcomes of the make"))
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.announcer = Announcer(session, self)
         self.opening = Opening(session, self.list, area, self)
         self.opening.said.connect(self.said)
         self.opening.hinted.connect(self.hinted)
