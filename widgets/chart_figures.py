@@ -14,7 +14,6 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from designer.forecast import Forecast
 from designer.language import number
-from designer.units import convert
 from widgets import wording
 
 N = QT_TRANSLATE_NOOP
@@ -118,8 +117,8 @@ def of_makes(makes: Sequence[Forecast], names: Sequence[str], end_min: float, sy
 
 
 def _head(name: str, unit: str, column: str, system: str) -> str:
-    if column == "temperature_c" and system == "us":
-        unit = "°F"
+    if column == "temperature_c":
+        unit = wording.temperature(system).unit
     return f"{name}, {unit}" if unit else name
 
 
@@ -135,6 +134,6 @@ def _read(made: Forecast, series: Any, stage: int, minute: float, key: str, deci
 def _said(value: float, key: str, decimals: int, system: str) -> str:
     if not np.isfinite(value):
         return NOTHING
-    if key == "temperature_c" and system == "us":
-        value = convert(value, "temperature", "°F")
+    if key == "temperature_c":
+        value = wording.temperature(system).shown(value)
     return number(value, f".{decimals}f")

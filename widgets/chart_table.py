@@ -21,7 +21,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from widgets.actions import Spec
 from widgets.chart_figures import Grid, of_make, of_makes
 from widgets.compare.curves import Curves
 from widgets.preferences import Preferences
@@ -121,10 +120,6 @@ class ChartTable(QDialog):
         for signal in (session.forecastChanged, session.bandsChanged, session.laneChanged, places.currentChanged):
             signal.connect(self._later)
 
-    def specs(self) -> list[Spec]:
-        """The actions of the table."""
-        return [Spec("figures", "Figures of the curves as a &table", self.tell, "", "Ctrl+T", dialog=True)]
-
     @Slot()
     def _later(self) -> None:
         """Several changes of one frame are one; a closed table waits until it is opened."""
@@ -135,7 +130,6 @@ class ChartTable(QDialog):
         """Open, or come to the front."""
         self.refresh()
         self.show()
-        self.raise_()
         self.activateWindow()
         self.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
 

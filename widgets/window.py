@@ -26,6 +26,7 @@ from widgets import stage_menu, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
 from widgets.branch_work import BranchWork
+from widgets.chart_table import ChartTable
 from widgets.choices import Choices
 from widgets.compare.place import ComparePlace
 from widgets.files import FileWork, examples
@@ -91,6 +92,7 @@ class Window(QMainWindow):
         self.actions_ = Actions(self, self._specs())
         self.setWindowIcon(program_icon())
         self._lay_out()
+        self.table = ChartTable(self.session, self.stack, self.preferences, self)
         self._menus()
         self._tool_bar()
         self.status = QLabel(self)
@@ -218,6 +220,7 @@ class Window(QMainWindow):
             Spec("keep", "The next stage takes up the change", self._set_keep, "keep", "", True, "edges"),
             *looking.specs(self.curve),
             Spec("hours", "&Working hours…", lambda: hours_form.ask(self, self.preferences, self.curve), dialog=True),
+            Spec("figures", "&Figures of the curves", lambda: self.table.tell(), "", "Ctrl+T", dialog=True),
             *self.choices.specs(),
             Spec("system", "As the &system", lambda: self._set_scheme("system"), "", "", True, "theme"),
             Spec("light", "&Light", lambda: self._set_scheme("light"), "", "", True, "theme"),
@@ -261,7 +264,7 @@ class Window(QMainWindow):
         view = self.menuBar().addMenu(self.tr("&View"))
         view.addActions([a[key] for key in ("day", "whole", "life", "to_stage", "zoom_in", "zoom_out", "hours")])
         view.addSeparator()
-        view.addAction(a["firmness"])
+        view.addActions([a["firmness"], a["figures"]])
         view.addSeparator()
         self.choices.fill(view, a)
         theme = view.addMenu(self.tr("&Theme"))
