@@ -59,6 +59,10 @@
         <translation>&amp;Chacune selon le choix</translation>
     </message>
     <message>
+        <source>&amp;Figures of the curves</source>
+        <translation>C&amp;hiffres des courbes</translation>
+    </message>
+    <message>
         <source>&amp;Guess first, then show…</source>
         <translation>&amp;Deviner d'abord, montrer ensuite…</translation>
     </message>
@@ -456,6 +460,29 @@
     <message>
         <source>Take out {0}</source>
         <translation>Retirer {0}</translation>
+    </message>
+</context>
+<context>
+    <name>ChartTable</name>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Copier</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Figures of the curves</source>
+        <translation>Chiffres des courbes</translation>
+    </message>
+    <message>
+        <source>Figures of the curves; Ctrl+C copies what is selected</source>
+        <translation>Chiffres des courbes ; Ctrl+C copie la sélection</translation>
+    </message>
+    <message>
+        <source>What is selected, or the whole table, for a spreadsheet</source>
+        <translation>La sélection, ou tout le tableau, pour un tableur</translation>
     </message>
 </context>
 <context>
@@ -1037,22 +1064,129 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>Figures</name>
+    <message>
+        <source>Curves of {0}</source>
+        <translation>Courbes de {0}</translation>
+    </message>
+    <message>
+        <source>Make curve of {0}</source>
+        <translation>Courbe de fabrication de {0}</translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation>heure</translation>
+    </message>
+    <message>
+        <source>curd moisture</source>
+        <translation>humidité du caillé</translation>
+    </message>
+    <message>
+        <source>gel firmness</source>
+        <translation>fermeté du gel</translation>
+    </message>
+    <message>
+        <source>pH of milk, then curd</source>
+        <translation>pH du lait, puis du caillé</translation>
+    </message>
+    <message>
+        <source>pH of whey</source>
+        <translation>pH du sérum</translation>
+    </message>
+    <message>
+        <source>salt</source>
+        <translation>sel</translation>
+    </message>
+    <message>
+        <source>since milk, min</source>
+        <translation>depuis le lait, min</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>étape</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>whey run off per 100 kg milk</source>
+        <translation>sérum écoulé pour 100 kg de lait</translation>
+    </message>
+    <message>
+        <source>{0}, 80 % band</source>
+        <translation>{0}, bande à 80 %</translation>
+    </message>
+</context>
+<context>
     <name>FileWork</name>
     <message>
         <source>Curdwright</source>
         <translation>Curdwright</translation>
     </message>
     <message>
+        <source>Keep what is here</source>
+        <translation>Garder ce qui est ici</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: the work is still here. It is not saved yet.</source>
+        <translation>Rien n’est perdu : le travail est toujours ici. Il n’est pas encore enregistré.</translation>
+    </message>
+    <message>
         <source>Open recipe</source>
         <translation>Ouvrir une recette</translation>
+    </message>
+    <message>
+        <source>Recovered work</source>
+        <translation>Travail récupéré</translation>
     </message>
     <message>
         <source>Save recipe as</source>
         <translation>Enregistrer la recette sous</translation>
     </message>
     <message>
+        <source>Save under another name…</source>
+        <translation>Enregistrer sous un autre nom…</translation>
+    </message>
+    <message>
+        <source>Take what stands there</source>
+        <translation>Prendre ce qui s’y trouve</translation>
+    </message>
+    <message>
+        <source>What is different there: {0}</source>
+        <translation>Ce qui y est différent : {0}</translation>
+    </message>
+    <message>
+        <source>What was changed outside</source>
+        <translation>Ce qui a été modifié ailleurs</translation>
+    </message>
+    <message>
+        <source>Writing over it would bring: {0}
+
+What stands there now would be kept as a version.</source>
+        <translation>L’écraser apporterait : {0}
+
+Ce qui s’y trouve maintenant serait gardé comme version.</translation>
+    </message>
+    <message>
         <source>“{0}” has changes that are not saved.</source>
         <translation>« {0} » a des changements non enregistrés.</translation>
+    </message>
+    <message>
+        <source>“{0}” is open in another window too. What is saved there is seen here, and before one writes over the other’s changes it asks.</source>
+        <translation>« {0} » est aussi ouvert dans une autre fenêtre. Ce qui y est enregistré se voit ici, et avant que l’une écrase les modifications de l’autre, elle demande.</translation>
+    </message>
+    <message>
+        <source>“{0}” is open in another window.</source>
+        <translation>« {0} » est ouvert dans une autre fenêtre.</translation>
+    </message>
+    <message>
+        <source>“{0}” was changed by another window or program since it was opened here.</source>
+        <translation>« {0} » a été modifié par une autre fenêtre ou un autre programme depuis qu’il est ouvert ici.</translation>
+    </message>
+    <message>
+        <source>“{0}” was changed by another window or program.</source>
+        <translation>« {0} » a été modifié par une autre fenêtre ou un autre programme.</translation>
     </message>
 </context>
 <context>
@@ -3419,6 +3553,25 @@ at 24 h</source>
     </message>
 </context>
 <context>
+    <name>Outside</name>
+    <message>
+        <source>Curdwright</source>
+        <translation>Curdwright</translation>
+    </message>
+    <message>
+        <source>Save under another name…</source>
+        <translation>Enregistrer sous un autre nom…</translation>
+    </message>
+    <message>
+        <source>Write over it</source>
+        <translation>Écraser</translation>
+    </message>
+    <message>
+        <source>only wording or order differ.</source>
+        <translation>seuls la formulation ou l’ordre diffèrent.</translation>
+    </message>
+</context>
+<context>
     <name>Page</name>
     <message>
         <source>Back (Esc)</source>
@@ -3617,6 +3770,10 @@ at 24 h</source>
 <context>
     <name>Recovery</name>
     <message>
+        <source>Against “{0}” as it is saved: {1}</source>
+        <translation>Par rapport à « {0} » tel qu’il est enregistré : {1}</translation>
+    </message>
+    <message>
         <source>Ask again later</source>
         <translation>Redemander plus tard</translation>
     </message>
@@ -3625,16 +3782,32 @@ at 24 h</source>
         <translation>L'oublier</translation>
     </message>
     <message>
-        <source>Recovered work</source>
-        <translation>Travail récupéré</translation>
+        <source>It can't be read as a recipe by this version of the program.</source>
+        <translation>Cette version du programme ne peut pas le lire comme recette.</translation>
+    </message>
+    <message>
+        <source>It was never saved.</source>
+        <translation>Il n’a jamais été enregistré.</translation>
+    </message>
+    <message>
+        <source>Its file “{0}” is gone or can't be read.</source>
+        <translation>Son fichier « {0} » a disparu ou ne peut pas être lu.</translation>
     </message>
     <message>
         <source>Take it up</source>
         <translation>Le reprendre</translation>
     </message>
     <message>
-        <source>Take it up again, or forget it?</source>
-        <translation>Le reprendre, ou l'oublier ?</translation>
+        <source>Take it up and compare</source>
+        <translation>Reprendre et comparer</translation>
+    </message>
+    <message>
+        <source>The file was changed since that work began.</source>
+        <translation>Le fichier a été modifié depuis le début de ce travail.</translation>
+    </message>
+    <message>
+        <source>as it was saved</source>
+        <translation>tel qu’il était enregistré</translation>
     </message>
     <message>
         <source>“{0}” has work from last time that was not saved.</source>
@@ -4410,6 +4583,25 @@ at 24 h</source>
     <message>
         <source>‹ Design</source>
         <translation>‹ Dessin</translation>
+    </message>
+</context>
+<context>
+    <name>Verdict</name>
+    <message>
+        <source>and {0} more</source>
+        <translation>et {0} autres</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation>respecté</translation>
+    </message>
+    <message>
+        <source>near a limit</source>
+        <translation>près d’une limite</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>non respecté</translation>
     </message>
 </context>
 <context>
@@ -7355,6 +7547,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>the file is empty</source>
         <translation>le fichier est vide</translation>
+    </message>
+    <message>
+        <source>the file is protected against writing; save under another name</source>
+        <translation>le fichier est protégé en écriture ; enregistrez sous un autre nom</translation>
     </message>
     <message>
         <source>the head of this version can't be read; it should say saved, by, note and changed</source>
