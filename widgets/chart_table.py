@@ -7,7 +7,7 @@ closed it costs nothing.
 from __future__ import annotations
 
 from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, Qt, QTimer, Slot
-from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut, QShowEvent
+from PySide6.QtGui import QGuiApplication, QHideEvent, QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QDialog,
@@ -112,7 +112,6 @@ class ChartTable(QDialog):
         column.addWidget(self.heading)
         column.addWidget(self.view, 1)
         column.addLayout(buttons)
-        self._curves: Curves | None = None
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
@@ -139,6 +138,11 @@ class ChartTable(QDialog):
         if not self.view.currentIndex().isValid() and self.model.rowCount():
             self.view.setCurrentIndex(self.model.index(0, 0))
 
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Nothing is worked out any more."""
+        super().hideEvent(event)
+        self._soon.stop()
+
     def changeEvent(self, event: QEvent) -> None:
         """Units may have changed while another window was worked in."""
         super().changeEvent(event)
@@ -146,23 +150,18 @@ class ChartTable(QDialog):
             self._later()
 
     def _chart(self) -> Curves | None:
-        """The chart of the open place beside the make curve."""
+        """The chart of the open place that draws something; each chart there is listened to from now on."""
         place = self._places.currentWidget()
         found = place.findChildren(Curves) if place is not None else []
+        for one in found:
+            one.changed.connect(self._later, Qt.ConnectionType.UniqueConnection)
         return next((one for one in found if one.makes and one.isVisibleTo(place)), None)
 
     @Slot()
     def refresh(self) -> None:
         """Tell the figures of what is drawn now."""
         self._soon.stop()
-        chart = self._chart()
-        if chart is not self._curves:
-            if self._curves is not None:
-                self._curves.changed.disconnect(self._later)
-            if chart is not None:
-                chart.changed.connect(self._later)
-            self._curves = chart
-        system = self._preferences.system
+        chart, system = self._chart(), self._preferences.system
         if chart is None:
             grid = of_make(self._session.seen, system)
         else:

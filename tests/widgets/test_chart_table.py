@@ -14,6 +14,9 @@ from widgets.chart_table import ChartTable
 from widgets.compare.place import ComparePlace
 from widgets.files import examples
 from widgets.window import Window
+from widgets.wording import stage_name
+
+LONG_MS = 120_000
 
 
 @pytest.fixture
@@ -33,17 +36,17 @@ def test_it_holds_every_curve_with_its_band(window: Window, table: ChartTable) -
     assert len(heads) == 3 + 2 * len(CURVES)
     assert "temperature, °C" in heads
     stages = window.session.forecast.stages
-    assert list(dict.fromkeys(cells(table, 0))) == list(dict.fromkeys(s.name for s in stages))
+    assert list(dict.fromkeys(cells(table, 0))) == list(dict.fromkeys(stage_name(s.name, s.kind) for s in stages))
     last = table.model.rowCount() - 1
     shown = float(table.model.index(last, 5).data())
     assert shown == pytest.approx(float(window.session.forecast.trace["ph"][-1]), abs=0.006)
 
 
 def test_it_follows_edits_but_not_while_closed(qtbot: QtBot, window: Window, table: ChartTable) -> None:
-    window.session.commit(edits.edit(window.session.recipe, "cook", temperature_c=36.0), "cook")
+    window.session.commit(edits.edit(window.session.recipe, "warm", temperature_c=36.0), "cook")
     qtbot.waitUntil(lambda: "36.0" in cells(table, 3))
     table.close()
-    window.session.commit(edits.edit(window.session.recipe, "cook", temperature_c=35.0), "cook")
+    window.session.commit(edits.edit(window.session.recipe, "warm", temperature_c=35.0), "cook")
     QApplication.processEvents()
     assert "36.0" in cells(table, 3)
     table.tell()
@@ -51,7 +54,7 @@ def test_it_follows_edits_but_not_while_closed(qtbot: QtBot, window: Window, tab
 
 
 def test_bands_come_in(qtbot: QtBot, window: Window, table: ChartTable) -> None:
-    qtbot.waitUntil(lambda: any(" – " in text for text in cells(table, 6)), timeout=20_000)
+    qtbot.waitUntil(lambda: any(" – " in text for text in cells(table, 6)), timeout=LONG_MS)
 
 
 def test_arrows_walk_and_copy_takes_what_is_selected(qtbot: QtBot, table: ChartTable) -> None:
@@ -78,7 +81,7 @@ def test_compare_is_told_beside_each_other(qtbot: QtBot, window: Window, table: 
     place = window.opened["compare"]
     assert isinstance(place, ComparePlace)
     place.open_file(next(path for path in examples() if "gouda" in path.stem))
-    qtbot.waitUntil(lambda: len(place.curves.makes) == 2, timeout=20_000)
+    qtbot.waitUntil(lambda: len(place.curves.makes) == 2, timeout=LONG_MS)
     qtbot.waitUntil(lambda: table.model.columnCount() == 7)
     assert place.curves.names[1] in table.model.grid.heads[2]
     window.go("design")

@@ -8,11 +8,13 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QEvent, QRect, Qt, Signal
+from PySide6.QtCore import QEvent, QRect, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QSlider, QWidget
 
+from widgets.aloud import say
 from widgets.make_curve.grips import Grip, value_text
+from widgets.wording import measured, temperature
 
 SIDE_PX: Final = 24
 _STEPS: Final = {
@@ -25,9 +27,20 @@ _STEPS: Final = {
 }
 
 
+def _scale(kind: str) -> int:
+    """What a value is multiplied by for the slider: hundredths of pH, tenths of others, whole minutes."""
+    return {"ph": 100, "duration": 1}.get(kind, 10)
+
+
 def _whole(kind: str, value: float) -> int:
-    """A value as a whole number for the slider: hundredths of pH, tenths of others, whole minutes."""
-    return round(value * {"ph": 100, "duration": 1}.get(kind, 10))
+    """A value as a whole number for the slider."""
+    return round(max(min(value * _scale(kind), 2e9), -1e6))
+
+
+def _at_least(box: QRect) -> QRect:
+    """A box grown to the least size of a target."""
+    wide, tall = max(SIDE_PX - box.width(), 0), max(SIDE_PX - box.height(), 0)
+    return box.adjusted(-(wide // 2), -(tall // 2), wide - wide // 2, tall - tall // 2)
 
 
 class GripControl(QSlider):
@@ -43,23 +56,42 @@ class GripControl(QSlider):
         super().__init__(Qt.Orientation.Horizontal, parent)
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.setRange(-1_000_000, 2_000_000_000)
         self.grip = grip
+        self._system = "metric"
+        self._following = False
+        self.valueChanged.connect(self._placed)
 
     def show_grip(self, grip: Grip, system: str) -> None:
         """Follow the grip: place, value, name."""
-        self.grip = grip
+        other = value_text(grip.kind, grip.value, system) != self.accessibleDescription()
+        self.grip, self._system = grip, system
         self.setAccessibleName(grip.label)
         self.setAccessibleDescription(value_text(grip.kind, grip.value, system))
+        self._following = True
+        self.setRange(_whole(grip.kind, min(grip.low, grip.value)), _whole(grip.kind, max(grip.high, grip.value)))
         self.setValue(_whole(grip.kind, grip.value))
+        self._following = False
+        if other and self.hasFocus():
+            say(self, self.accessibleDescription())
         side = SIDE_PX
         box = (
-            grip.box.toAlignedRect()
+            _at_least(grip.box.toAlignedRect())
             if grip.place == "inside"
             else QRect(round(grip.at.x()) - side // 2, round(grip.at.y()) - side // 2, side, side)
         )
         if self.geometry() != box:
             self.setGeometry(box)
+
+    @Slot(int)
+    def _placed(self, whole: int) -> None:
+        """The value was set from outside, as a screen reader does: as so many small steps."""
+        if self._following:
+            return
+        away = whole / _scale(self.grip.kind) - self.grip.value
+        step = 1.0 if self.grip.kind == "duration" else 0.1 * self.grip.step
+        if self.grip.kind == "temperature" and measured(self._system, "temperature") == "us":
+            step = 0.1 / temperature("us").slope
+        self.nudged.emit(self.grip, away / step, True)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The canvas draws it."""

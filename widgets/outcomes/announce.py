@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QObject, Signal, Slot
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QWidget
 
 from designer.judge.verdict import MET, NEAR, NOT_MET, Verdict
+from widgets.aloud import say
 from widgets.session import Session
 
 MOST = 3
@@ -22,7 +22,6 @@ class Announcer(QObject):
         super().__init__(speaker)
         self._session, self._speaker = session, speaker
         self._last = _states(session)
-        self._trouble = session.trouble
         session.forecastChanged.connect(self._listen)
         session.bandsChanged.connect(self._listen)
         session.laneChanged.connect(self._listen)
@@ -46,9 +45,7 @@ class Announcer(QObject):
     def _say(self, sentence: str) -> None:
         if not sentence:
             return
-        event = QAccessibleAnnouncementEvent(self._speaker, sentence)
-        event.setPoliteness(QAccessible.AnnouncementPoliteness.Polite)
-        QAccessible.updateAccessibility(event)
+        say(self._speaker, sentence)
         self.announced.emit(sentence)
 
 
