@@ -90,6 +90,7 @@ class ChartTable(QDialog):
         self.view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.view.setTabKeyNavigation(False)
         self.view.setWordWrap(True)
+        self.view.setCornerButtonEnabled(False)
         self.view.verticalHeader().setDefaultSectionSize(26)
         across = self.view.horizontalHeader()
         across.setDefaultSectionSize(108)
