@@ -67,9 +67,10 @@ class GridModel(QAbstractTableModel):
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Heads of the columns; rows are counted."""
-        if role != Qt.ItemDataRole.DisplayRole:
+        across = orientation == Qt.Orientation.Horizontal
+        if role != Qt.ItemDataRole.DisplayRole or section >= (len(self.grid.heads) if across else self.grid.rows):
             return None
-        return self.grid.heads[section] if orientation == Qt.Orientation.Horizontal else section + 1
+        return self.grid.heads[section] if across else section + 1
 
 
 class ChartTable(QDialog):
