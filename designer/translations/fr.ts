@@ -2888,6 +2888,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
 <context>
     <name>LeverList</name>
     <message>
+        <source>(8 in 10 makes: {0} to {1})</source>
+        <translation>(8 fabrications sur 10 : de {0} à {1})</translation>
+    </message>
+    <message>
         <source>Being worked out…</source>
         <translation>Calcul en cours…</translation>
     </message>
@@ -2902,6 +2906,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>at its end</source>
         <translation>au bout de sa plage</translation>
+    </message>
+    <message>
+        <source>{0}, locked</source>
+        <translation>{0}, bloqué</translation>
     </message>
 </context>
 <context>

@@ -113,6 +113,20 @@ def test_why_is_a_chain_whose_links_open_to_laws(qtbot: QtBot, window: Window) -
     assert folds[0].details.isVisible()
 
 
+def test_the_strongest_are_given_their_bands(qtbot: QtBot, window: Window) -> None:
+    page = opened(qtbot, window)
+    levers = page.levers
+    assert {path for path, _ in levers.bands} == {lever.setting.path for lever in levers.levers[:5]}
+    for row, sign in ((0, LESS), (0, MORE)):
+        found = levers.whisker(row, sign)
+        assert found is not None
+        assert found[0] < found[2]
+        assert levers.band_words(levers.shown[row].setting.path, sign) in levers.told(levers.shown[row])
+    assert levers.whisker(6, MORE) is None
+    levers.set_pale()
+    assert not levers.grab().isNull()
+
+
 def test_pointing_previews_and_leaving_cancels(qtbot: QtBot, window: Window) -> None:
     page = opened(qtbot, window)
     before = window.session.recipe
@@ -213,6 +227,24 @@ def test_a_lock_asks_for_another_way(qtbot: QtBot, window: Window) -> None:
     qtbot.waitUntil(lambda: page.aim.found is not None, timeout=LONG_MS)
     assert page.aim.found is not None
     assert locked.path not in {change.setting.path for change in page.aim.found.changes}
+
+
+def test_a_key_locks_a_setting_of_the_list_for_aim(qtbot: QtBot, window: Window) -> None:
+    page = opened(qtbot, window)
+    levers = page.levers
+    levers.setFocus(Qt.FocusReason.TabFocusReason)
+    strongest = levers.shown[levers.row].setting
+    qtbot.keyClick(levers, Qt.Key.Key_L)
+    assert levers.locks == {strongest.path}
+    assert "locked" in levers.accessibleDescription()
+    wanted = window.session.forecast.outcomes["moisture_pct"].value - 1.0
+    qtbot.keyClicks(page.aim.field, f"{wanted:.1f}")
+    qtbot.keyClick(page.aim.field, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: page.aim.found is not None, timeout=LONG_MS)
+    assert page.aim.found is not None
+    assert strongest.path not in {change.setting.path for change in page.aim.found.changes}
+    qtbot.keyClick(levers, Qt.Key.Key_L)
+    assert levers.locks == frozenset()
 
 
 def test_what_is_typed_for_aim() -> None:

@@ -35,6 +35,8 @@ class AimForm(QWidget):
     """the value wanted, and the settings that must stay (a set of paths)"""
     shown = Signal(object)
     """a recipe to preview, or None"""
+    lockedAnew = Signal(object)
+    """all settings that must stay (a set of paths), whenever they change"""
     taken = Signal(object)
     """what was found, to be kept"""
 
@@ -179,12 +181,21 @@ class AimForm(QWidget):
         self._changes.addWidget(row)
 
     def _lock(self, setting: Movable, on: bool) -> None:
+        self.field.setFocus()
+        self._set_lock(setting, on)
+
+    def _set_lock(self, setting: Movable, on: bool) -> None:
         if on:
             self.locks[setting.path] = setting
         else:
             self.locks.pop(setting.path, None)
-        self.field.setFocus()
+        self.lockedAnew.emit(frozenset(self.locks))
         self._search()
+
+    @Slot(object)
+    def turn_lock(self, setting: Movable) -> None:
+        """Lock a setting, or free it; looked for anew where something was."""
+        self._set_lock(setting, setting.path not in self.locks)
 
     @Slot()
     def _take(self) -> None:

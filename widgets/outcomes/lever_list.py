@@ -8,11 +8,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QEnterEvent, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from designer.judge.levers import Lever
+from designer.judge.levers import Lever, Spread
 from designer.judge.movable import Movable
 from designer.units import System
 from widgets import wording
@@ -24,6 +24,7 @@ FIRST_SHOWN: Final = 8
 """Settings shown before all are asked for."""
 CHIP_PX: Final = 24.0
 GAP_PX: Final = 6.0
+WHISKER_PX: Final = 3.5
 LESS, MORE = -1, 1
 
 
@@ -42,6 +43,8 @@ class LeverList(QWidget):
     """a Way to preview, None where nothing is pointed at any more"""
     chosen = Signal(object)
     """a Way to keep"""
+    locked = Signal(object)
+    """a Movable to lock for aim, or to free again"""
     left = Signal()
     """Esc"""
 
@@ -50,6 +53,9 @@ class LeverList(QWidget):
         self.key = key
         self.system: System = "metric"
         self.levers: tuple[Lever, ...] = ()
+        self.bands: dict[tuple[tuple[str, str], int], tuple[float, float]] = {}
+        """the 80 % band of an effect, by path of the setting and sign; only of the strongest, and later"""
+        self.locks: frozenset[tuple[str, str]] = frozenset()
         self.every = False
         self.pale = True
         self.at: Way | None = None
@@ -64,8 +70,24 @@ class LeverList(QWidget):
 
     def put(self, levers: tuple[Lever, ...]) -> None:
         """Show these."""
-        self.levers, self.pale = levers, False
+        self.levers, self.pale, self.bands = levers, False, {}
         self.updateGeometry()
+        self.update()
+        self._describe()
+
+    def put_bands(self, spreads: tuple[Spread, ...]) -> None:
+        """How sure the effects of the strongest are."""
+        ways = [
+            ((one.setting.path, sign), band) for one in spreads for sign, band in ((MORE, one.up), (LESS, one.down))
+        ]
+        self.bands = {way: band for way, band in ways if band[0] == band[0]}
+        self.update()
+        self._describe()
+
+    @Slot(object)
+    def put_locks(self, locks: frozenset[tuple[str, str]]) -> None:
+        """The settings that aim must leave as they are."""
+        self.locks = locks
         self.update()
         self._describe()
 
@@ -99,8 +121,23 @@ class LeverList(QWidget):
 
     def told(self, lever: Lever) -> str:
         """A setting as text."""
-        ways = [" ".join(self.words(lever, sign)) for sign in (MORE, LESS)]
-        return f"{lever.setting.title} {lever.setting.shown(system=self.system)}: {' / '.join(ways)}"
+        ways = [
+            " ".join((*self.words(lever, sign), self.band_words(lever.setting.path, sign))).strip()
+            for sign in (MORE, LESS)
+        ]
+        return f"{lever.setting.title} {self._now(lever)}: {' / '.join(ways)}"
+
+    def _now(self, lever: Lever) -> str:
+        now = lever.setting.shown(system=self.system)
+        return self.tr("{0}, locked").format(now) if lever.setting.path in self.locks else now
+
+    def band_words(self, path: tuple[str, str], sign: int) -> str:
+        """How far 8 in 10 makes lie apart in what a way does, "" where that was not worked out."""
+        band = self.bands.get((path, sign))
+        if band is None:
+            return ""
+        low, high = (change_words(self.key, end, self.system) for end in band)
+        return self.tr("(8 in 10 makes: {0} to {1})").format(low, high)
 
     # ---- places
 
@@ -130,6 +167,23 @@ class LeverList(QWidget):
         lever = self.shown[row]
         effect = lever.up if sign > 0 else lever.down
         return Way(lever.setting, sign) if effect == effect else None
+
+    def whisker(self, row: int, sign: int) -> tuple[float, float, float] | None:
+        """Where the band of a way begins, its effect stands and it ends [px]; all of the list to one scale."""
+        lever = self.shown[row]
+        band = self.bands.get((lever.setting.path, sign))
+        if band is None:
+            return None
+        every = [end for one in self.bands.values() for end in one] + [
+            end for one in self.levers for end in (one.up, one.down) if end == end
+        ]
+        low, high = min(0.0, *every), max(0.0, *every)
+        box = self.chip(row, sign)
+
+        def place(value: float) -> float:
+            return box.left() + (value - low) / max(high - low, 1e-12) * box.width()
+
+        return place(band[0]), place(lever.up if sign > 0 else lever.down), place(band[1])
 
     # ---- pointing and keys
 
@@ -190,7 +244,7 @@ class LeverList(QWidget):
         self.setAccessibleDescription(self.told(self.shown[self.row]) if self.shown else "")
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows point, plus, minus and Enter keep, Esc leaves."""
+        """Arrows point, plus, minus and Enter keep, L locks for aim, Esc leaves."""
         key = event.key()
         ways = {
             Qt.Key.Key_Up: (-1, 0), Qt.Key.Key_Down: (1, 0), Qt.Key.Key_Left: (0, LESS), Qt.Key.Key_Right: (0, MORE),
@@ -207,6 +261,8 @@ class LeverList(QWidget):
             row = self.row
             self._path = self.shown[row].setting.path
             self._keep(self._way(row, self._sign))
+        elif key == Qt.Key.Key_L and self.shown:
+            self.locked.emit(self.shown[self.row].setting)
         elif key == Qt.Key.Key_Escape:
             self._point(None)
             self.left.emit()
@@ -238,7 +294,7 @@ class LeverList(QWidget):
     def _paint_row(self, painter: QPainter, row: int, lever: Lever) -> None:
         c = dress.colours()
         base = row * self._row_px() + dress.metrics("note").ascent() + 1
-        now = lever.setting.shown(system=self.system)
+        now = self._now(lever)
         wide = dress.width(now, "note")
         painter.setFont(dress.font("note"))
         painter.setPen(dress.ink(c.soft if self.pale else c.ink))
@@ -247,6 +303,22 @@ class LeverList(QWidget):
         painter.drawText(QPointF(self.width() - wide, base), now)
         for sign in (LESS, MORE):
             self._paint_chip(painter, row, lever, sign)
+            self._paint_whisker(painter, row, sign)
+
+    def _paint_whisker(self, painter: QPainter, row: int, sign: int) -> None:
+        """Below a way: a line as long as its band, a dot where its effect stands."""
+        found = self.whisker(row, sign)
+        if found is None or self.pale:
+            return
+        low, at, high = found
+        y = self.chip(row, sign).bottom() + WHISKER_PX
+        painter.setPen(QPen(dress.ink(dress.colours().soft), 1.0))
+        painter.drawLine(QPointF(low, y), QPointF(high, y))
+        for end in (low, high):
+            painter.drawLine(QPointF(end, y - 2.0), QPointF(end, y + 2.0))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(dress.ink(dress.colours().ink))
+        painter.drawEllipse(QPointF(at, y), 2.0, 2.0)
 
     def _paint_chip(self, painter: QPainter, row: int, lever: Lever, sign: int) -> None:
         c, box = dress.colours(), self.chip(row, sign).adjusted(0.75, 0.75, -0.75, -0.75)

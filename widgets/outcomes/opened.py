@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from designer.forecast import Outcome
 from designer.judge.explain import Explanation, Link
-from designer.judge.levers import Lever
+from designer.judge.levers import Lever, Spread
 from designer.judge.verdict import Row
 from designer.language import headed, word
 from designer.units import System
@@ -88,6 +88,8 @@ class OpenedOutcome(QWidget):
         self.more.clicked.connect(self._more)
         self.more.hide()
         self.aim = AimForm(key, system, self)
+        self.levers.locked.connect(self.aim.turn_lock)
+        self.aim.lockedAnew.connect(self.levers.put_locks)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 6, 0, 14)
         column.setSpacing(3)
@@ -194,6 +196,10 @@ class OpenedOutcome(QWidget):
         """The settings that move it, the strongest first."""
         self.levers.put(levers)
         self._name_more()
+
+    def put_bands(self, spreads: tuple[Spread, ...]) -> None:
+        """How sure the effects of the strongest are."""
+        self.levers.put_bands(spreads)
 
     def _name_more(self) -> None:
         count = len(self.levers.levers)

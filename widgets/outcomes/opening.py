@@ -5,7 +5,7 @@ What is tried goes through the session's preview; what is kept is one step of un
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtWidgets import QScrollArea, QWidget
@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QScrollArea, QWidget
 from designer.forecast import Forecast, forecast
 from designer.judge.aim import Aimed, AimError, aim, at
 from designer.judge.explain import Explanation, explain
-from designer.judge.levers import Levers, levers
+from designer.judge.levers import Levers, Spread, levers, spreads
 from designer.judge.movable import movables, moved
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -27,6 +27,9 @@ from widgets.outcomes.lever_list import Way, undo_text
 from widgets.outcomes.opened import OpenedOutcome
 from widgets.outcomes.outcome_list import OutcomeList
 from widgets.session import Session
+
+BANDED: Final = 5
+"""How many of the strongest effects are given a band."""
 
 
 def style_of(recipe: Recipe) -> Style | None:
@@ -59,6 +62,19 @@ def aimed(recipe: Recipe, key: str, value: float, locks: frozenset[tuple[str, st
         return str(error)
 
 
+def noted(known: list[Levers], found: Levers) -> Levers:
+    """Effects just worked out, kept for the question after."""
+    known.append(found)
+    return found
+
+
+def strongest(recipe: Recipe, key: str, known: list[Levers]) -> tuple[Spread, ...]:
+    """Bands of the effects that move an outcome most; none where the effects could not be worked out."""
+    if not known or key not in known[0].keys:
+        return ()
+    return spreads(recipe, key, known[0].ranked(key)[:BANDED])
+
+
 class Opening(QObject):
     """What is open in the list of outcomes, and its answers."""
 
@@ -78,6 +94,7 @@ class Opening(QObject):
         self._asker.answered.connect(self._take)
         self._asker.failed.connect(self._fail)
         self._levers: tuple[Recipe, Levers] | None = None
+        self._spreads: tuple[Recipe, str, tuple[Spread, ...]] | None = None
         self._why: tuple[Recipe, str, Explanation | None] | None = None
         self._judged: Forecast | None = None
         self._wanted: tuple[float, frozenset[tuple[str, str]]] | None = None
@@ -195,24 +212,32 @@ class Opening(QObject):
     def _ask(self) -> None:
         made, recipe = self.session.seen, self.session.recipe
         asked: dict[str, Question] = {}
+        last: dict[str, Question] = {}
         if isinstance(self.page, OpenedOutcome) and self.session.lane is None:
             key = self.page.key
-            if self._levers is None or self._levers[0] is not recipe:
-                asked["levers"] = lambda _: (recipe, levers(recipe))
+            known: list[Levers] = []
+            if self._levers is not None and self._levers[0] is recipe:
+                known.append(self._levers[1])
+            else:
+                asked["levers"] = lambda _: (recipe, noted(known, levers(recipe)))
             if self._why is None or self._why[0] is not recipe or self._why[1] != key:
                 asked["why"] = lambda stop: (recipe, key, why(made, key, stop))
             if self._wanted is not None:
                 value, locks = self._wanted
                 asked["aim"] = lambda _: (recipe, key, aimed(recipe, key, value, locks))
+            if self._spreads is None or self._spreads[:2] != (recipe, key):
+                last["spreads"] = lambda _: (recipe, key, strongest(recipe, key, known))
         if self._judged is not made:
             asked["cheese"] = lambda _: (made, cheese_words.cheese(made, style_of(recipe)))
             self.lines.put_words(self.lines.words, pale=True)
-        self._asker.ask(asked)
+        self._asker.ask(asked | last)
 
     @Slot(str, object)
     def _take(self, name: str, answer: Any) -> None:
         if name == "levers":
             self._levers = answer
+        elif name == "spreads":
+            self._spreads = answer
         elif name == "why":
             self._why = answer
         elif name == "cheese":
@@ -256,6 +281,8 @@ class Opening(QObject):
             if self._levers is not None and self._levers[0] is recipe:
                 known = self._levers[1]
                 page.put_levers(known.ranked(page.key) if page.key in known.keys else ())
+            if self._spreads is not None and self._spreads[0] is recipe and self._spreads[1] == page.key:
+                page.put_bands(self._spreads[2])
             if self._why is not None and self._why[:2] == (recipe, page.key):
                 page.put_why(self._why[2])
 
@@ -288,7 +315,11 @@ class Opening(QObject):
             return
         try:
             self._show(self._moved(way))
-            self.hinted.emit(self.tr("{0}: click, + or − keeps it").format(undo_text(way, self.system)))
+            how = self.tr("{0}: click, + or − keeps it").format(undo_text(way, self.system))
+            sure = (
+                self.page.levers.band_words(way.setting.path, way.sign) if isinstance(self.page, OpenedOutcome) else ""
+            )
+            self.hinted.emit(f"{how} {sure}".rstrip())
         except RecipeError as error:
             self._show(None)
             self.hinted.emit(str(error))
