@@ -245,6 +245,8 @@ def test_a_key_locks_a_setting_of_the_list_for_aim(qtbot: QtBot, window: Window)
     assert strongest.path not in {change.setting.path for change in page.aim.found.changes}
     qtbot.keyClick(levers, Qt.Key.Key_L)
     assert levers.locks == frozenset()
+    qtbot.keyClick(levers, Qt.Key.Key_Escape)
+    settle(qtbot, window)
 
 
 def test_what_is_typed_for_aim() -> None:
