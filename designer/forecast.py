@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from designer.language import say
 from designer.make import members, outcomes, path, run, safety, validity
 from designer.make.kernel import Path
+from designer.make.march import OUT_EXTRA
 from designer.make.parting import Parting, PartingError, Start
 from designer.make.start import first_state, parameters
 from designer.recipe.document import Branch, Recipe, stage_label
@@ -119,8 +120,8 @@ def forecast(
 ) -> Forecast:
     """The make of a recipe and of its branches, from milk in the vat to the first room and at least to 24 hours.
 
-    `members` > 0 adds 80 % bands from so many draws of the uncertain inputs (on the main make). `stop` is asked
-    between chunks of that work; when it turns true the forecast comes back without bands. Raises RecipeError.
+    `members` > 0 adds 80 % bands from so many draws of the uncertain inputs, the same ones in every lane. `stop` is
+    asked between the draws; when it turns true the forecast comes back without bands. Raises RecipeError.
     """
     schedule = lower(recipe)
     lane = schedule.lanes[0]
@@ -132,13 +133,38 @@ def forecast(
         main = run.run_main(schedule, rows, first_state(schedule.milk, p[0]), p[0], wait, twin, partings)
     except PartingError as error:
         raise RecipeError(str(error), _named(recipe.branches)) from None
-    bands, nominal, spreads = None, _outcomes(schedule, main, _mill_row(recipe.stages, main)), None
-    if members > 0:
-        bands, spreads = _bands(recipe, schedule, main, rows, wait, members, stop, partings if main.changed else ())
-    branches = tuple(
+    whole = _Made(lane, recipe.stages, rows, wait, main, main, _mill_row(recipe.stages, main))
+    parted = tuple(
         _branch(recipe, schedule, main, *own, twin) for own in zip(recipe.branches, partings, main.starts, strict=True)
     )
-    return _joined(recipe, recipe.stages, schedule, lane, main, nominal, bands, spreads, branches)
+    drawn = _drawn(schedule, whole, parted, partings, members, stop) if members > 0 else None
+    spreads = [None] * (1 + len(parted)) if drawn is None else drawn
+    branches = tuple(
+        _joined(recipe, schedule, own, spread, ()) for own, spread in zip(parted, spreads[1:], strict=True)
+    )
+    return _joined(recipe, schedule, whole, spreads[0], branches)
+
+
+@dataclass(frozen=True, slots=True)
+class _Made:
+    """One lane: the rows it is marched from, and how that went: `own` alone, `whole` with the main make before it where
+    that is its own. `mill_row` is a row of `whole`."""
+
+    lane: Lane
+    stages: tuple[AnyStage, ...]
+    rows: NDArray[Any]
+    wait: NDArray[Any]
+    own: run.LaneRun
+    whole: run.LaneRun
+    mill_row: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class _Spread:
+    """The bands of one lane, and the minutes its rows end at: (2, rows), low and high."""
+
+    bands: Bands
+    ends: NDArray[np.float64]
 
 
 def _room_stage(stages: tuple[Stage, ...]) -> int | None:
@@ -171,17 +197,18 @@ def _mill_row(stages: tuple[Stage, ...], lane: run.LaneRun) -> int | None:
     return int(found[0]) if found.size and found[0] <= lane.end_row else None
 
 
-def _outcomes(schedule: Schedule, lane: run.LaneRun, mill_row: int | None) -> Mapping[str, float]:
-    """The outcomes of one lane; what did not happen has no key."""
+def _outcomes(schedule: Schedule, lanes: Sequence[run.LaneRun], mill_row: int | None) -> dict[str, NDArray[np.float64]]:
+    """The outcomes of lanes over the same rows, each (lanes,); what did not happen in all of them has no key."""
     left = outcomes.of_paths(
-        [lane.path], lane.rows, np.array([lane.p]), schedule.starter_min, None if lane.milk is None else lane.milk[None]
-    )
+        [one.path for one in lanes], lanes[0].rows, np.array([one.p for one in lanes]), schedule.starter_min,
+        np.array([one.path.out[0, OUT_EXTRA:] if one.milk is None else one.milk for one in lanes]),
+    )  # fmt: skip
     found = outcomes.outcomes(
         left,
-        mill_row=None if mill_row is None else np.array([mill_row]),
-        milk_kg=np.array([schedule.milk.mass_kg * lane.weight]),
+        mill_row=None if mill_row is None else np.full(len(lanes), mill_row),
+        milk_kg=schedule.milk.mass_kg * np.array([one.weight for one in lanes]),
     )
-    return {key: float(of_one[0]) for key, of_one in found.items() if np.isfinite(of_one[0])}
+    return {key: values for key, values in found.items() if np.isfinite(values).all()}
 
 
 def _parting(recipe: Recipe, branch: Branch, rows: NDArray[Any]) -> Parting:
@@ -199,7 +226,7 @@ def _named(branches: tuple[Branch, ...]) -> str:
 def _branch(
     recipe: Recipe, schedule: Schedule, main: run.LaneRun, branch: Branch, parting: Parting, start: Start,
     twin: bool | None,
-) -> Forecast:  # fmt: skip
+) -> _Made:  # fmt: skip
     lane = lower_branch(recipe, branch, schedule.milk, start.weight * schedule.milk.mass_kg)
     rows = _before_room(lane.rows, branch.stages, cut=True)
     wait = _wait(branch.stages, rows, schedule.room_c)
@@ -211,41 +238,53 @@ def _branch(
         before = _mill_row(recipe.stages, main)
         begins = parting.row + 1
         mill = before if before is not None and before < begins else None if mill is None else begins + mill
-    nominal = _outcomes(schedule, whole, mill)
-    return _joined(recipe, branch.stages, schedule, lane, own, nominal, None, None, ())
+    return _Made(lane, branch.stages, rows, wait, own, whole, mill)
 
 
-def _bands(
-    recipe: Recipe, schedule: Schedule, main: run.LaneRun, rows: NDArray[Any], wait: NDArray[Any], count: int,
-    stop: Callable[[], bool], partings: tuple[Parting, ...],
-) -> tuple[Bands | None, NDArray[np.float64] | None]:  # fmt: skip
+def _drawn(
+    schedule: Schedule, main: _Made, branches: Sequence[_Made], partings: tuple[Parting, ...], count: int,
+    stop: Callable[[], bool],
+) -> list[_Spread] | None:  # fmt: skip
+    """What the draws make of the main make and of each branch; None when stopped.
+
+    Every draw is one make from the milk to the last branch, so that what is off stays off in all of its lanes.
+    """
+    until = schedule.starter_min + run.DAY_MIN
+    try:
+        mains = run.run_many(*members.drawn(schedule.milk, main.rows, count), until, main.wait, stop, partings)
+    except PartingError:  # some of the draws have no whey there yet: what there is would be a band of the others only
+        return None
+    if mains is None:
+        return None
+    out = [_bands(schedule, main, [(one, one) for one in mains])]
+    for index, (branch, parting) in enumerate(zip(branches, partings, strict=True)):
+        rows = members.warmed(branch.rows, count)
+        curd = parting.of == "curd"
+        pairs = run.run_branches(mains, index, parting.row, rows, until, branch.wait, stop, whole=curd)
+        if pairs is None:
+            return None
+        out.append(_bands(schedule, branch, pairs))
+    return out
+
+
+def _bands(schedule: Schedule, made: _Made, drawn: Sequence[tuple[run.LaneRun, run.LaneRun]]) -> _Spread:
     """Bands on the nominal clock: members are compared at the same fraction of the same stage."""
-    drawn_rows, y0, p = members.drawn(schedule.milk, rows, count)
-    paths = run.run_many(drawn_rows, y0, p, schedule.starter_min + run.DAY_MIN, wait, stop, partings)
-    if paths is None:
-        return None, None
-    at = _place(main.path)
+    nominal = made.own
+    at = _place(nominal.path)
     # A band is smooth: its points may lie apart, but for the edges of rows.
-    edge = np.flatnonzero(np.diff(main.path.out[:, 1]))
+    edge = np.flatnonzero(np.diff(nominal.path.out[:, 1]))
     kept = np.unique(np.concatenate([np.arange(0, len(at), 3), edge, edge + 1, [len(at) - 1]]))
-    members_at = np.empty((count, len(BANDED), len(kept)))
-    for member, own in enumerate(paths):
-        place = _place(own)
-        read = path.columns(own, main.rows, p[member], BANDED)
+    members_at = np.empty((len(drawn), len(BANDED), len(kept)))
+    for member, (own, _) in enumerate(drawn):
+        place = _place(own.path)
+        read = path.columns(own.path, nominal.rows, own.p, BANDED)
         for k, name in enumerate(BANDED):
             members_at[member, k] = np.interp(at[kept], place, read[name])
     spread = np.percentile(members_at, [LOW, HIGH], axis=0)
     low, high = ({name: np.interp(at, at[kept], spread[side, k]) for k, name in enumerate(BANDED)} for side in range(2))
-    left = outcomes.of_paths(paths, main.rows, p, schedule.starter_min)
-    mill = _mill_row(recipe.stages, main)
-    samples = outcomes.outcomes(
-        left,
-        mill_row=None if mill is None else np.full(count, mill),
-        milk_kg=np.full(count, schedule.milk.mass_kg * main.weight),
-    )
-    sure = {key: values for key, values in samples.items() if np.isfinite(values).all()}
-    ends = np.array([own.ends[: main.end_row + 1, 1] for own in paths])
-    return Bands(low, high, sure), np.percentile(ends, [LOW, HIGH], axis=0)
+    samples = _outcomes(schedule, [whole for _, whole in drawn], made.mill_row)
+    ends = np.array([own.path.ends[: nominal.end_row + 1, 1] for own, _ in drawn])
+    return _Spread(Bands(low, high, samples), np.percentile(ends, [LOW, HIGH], axis=0))
 
 
 def _place(one: Path) -> Series:
@@ -257,10 +296,9 @@ def _place(one: Path) -> Series:
 
 
 def _joined(
-    recipe: Recipe, stages: tuple[Stage, ...], schedule: Schedule, lane: Lane, own: run.LaneRun,
-    nominal: Mapping[str, float], bands: Bands | None, spreads: NDArray[np.float64] | None,
-    branches: tuple[Forecast, ...],
-) -> Forecast:  # fmt: skip
+    recipe: Recipe, schedule: Schedule, made: _Made, spread: _Spread | None, branches: tuple[Forecast, ...]
+) -> Forecast:
+    own, stages = made.own, made.stages
     values = path.columns(own.path, own.rows, own.p)
     row_stage = own.rows["stage"]
     trace = Trace(own.path.out[:, 0], row_stage[own.path.out[:, 1].astype(int)].astype(np.int32), values)
@@ -270,7 +308,7 @@ def _joined(
         if not rows.size:
             break
         last = int(np.flatnonzero(own.path.out[:, 1] <= rows[-1])[-1])
-        low, high = spreads[:, rows[-1]] if spreads is not None else (own.path.ends[rows[-1], 1],) * 2
+        low, high = spread.ends[:, rows[-1]] if spread is not None else (own.path.ends[rows[-1], 1],) * 2
         marched.append(
             StageForecast(
                 stage.id, stage.title, stage.kind, float(own.path.ends[rows[0], 0]), float(own.path.ends[rows[-1], 1]),
@@ -280,9 +318,13 @@ def _joined(
         )  # fmt: skip
     remarks = validity.remarks(own)
     notes = tuple(remark.text for remark in remarks)
-    figures = {key: _outcome(key, value, bands, remarks) for key, value in nominal.items()}
-    made = Forecast(recipe, tuple(marched), trace, figures, (), bands, branches, lane.branch_id, notes, own.weight)
-    return replace(made, cautions=safety.cautions(recipe, stages, schedule, made.stages, trace, figures))
+    bands = None if spread is None else spread.bands
+    nominal = _outcomes(schedule, [made.whole], made.mill_row)
+    figures = {key: _outcome(key, float(value[0]), bands, remarks) for key, value in nominal.items()}
+    told = Forecast(
+        recipe, tuple(marched), trace, figures, (), bands, branches, made.lane.branch_id, notes, own.weight
+    )  # fmt: skip
+    return replace(told, cautions=safety.cautions(recipe, stages, schedule, told.stages, trace, figures))
 
 
 def _outcome(key: str, value: float, bands: Bands | None, remarks: tuple[validity.Remark, ...]) -> Outcome:

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 from types import SimpleNamespace
-from typing import Any
+from typing import Any, TypeVar
 
 import numba
 import numpy as np
@@ -30,6 +30,7 @@ from designer.make.state import SIZE, ZONES
 from designer.recipe.schedule import Milk, as_rows, row
 
 Path2D = NDArray[np.float64]
+M = TypeVar("M")
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,12 +168,16 @@ def march_many(
 ) -> list[Path] | None:
     """March m makes on two threads: rows[m], y0 (m, SIZE), p (m,). None when `stop()` turned true between chunks."""
     function = compiled()
+    return each(
+        lambda member: _run(function, rows[member].copy(), y0[member], 0, 0.0, p[member], _fresh_info()),
+        len(rows), stop,
+    )  # fmt: skip
 
-    def one(member: int) -> Path | None:
-        return None if stop() else _run(function, rows[member].copy(), y0[member], 0, 0.0, p[member], _fresh_info())
 
-    paths = list(_pool().map(one, range(len(rows))))
-    return None if any(path is None for path in paths) else [path for path in paths if path is not None]
+def each(one: Callable[[int], M], count: int, stop: Callable[[], bool]) -> list[M] | None:
+    """`one` of 0..count-1, on two threads; None when `stop()` turned true before the last began."""
+    done = list(_pool().map(lambda member: None if stop() else one(member), range(count)))
+    return None if any(made is None for made in done) else [made for made in done if made is not None]
 
 
 @cache

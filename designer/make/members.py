@@ -42,17 +42,21 @@ def uncertainties() -> tuple[Uncertain, ...]:
     return tuple(Uncertain(name, **row) for name, row in tomllib.loads(text).items())
 
 
+def _shifts(members: int) -> dict[str, NDArray[np.float64]]:
+    """What every member's uncertain inputs are off by, each (members,)."""
+    table = draws.normal(members)
+    return {row.name: row.sd * table[:, index] for index, row in enumerate(uncertainties())}
+
+
 def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[list[NDArray[Any]], NDArray[np.float64], NDArray[Any]]:
     """Rows, first states (members, SIZE) and parameters (members,) for `march_many`."""
-    table = draws.normal(members)
-    shift = {row.name: row.sd * table[:, index] for index, row in enumerate(uncertainties())}
+    shift = _shifts(members)
     p = parameters(milk, members)
-    warmer = np.zeros(members)
     share = {name: np.full(members, getattr(milk, name) / 1000.0) for name in OF_MILK}
     for row in uncertainties():
         if row.on == "temperature":
-            warmer = shift[row.name]
-        elif row.on in OF_MILK:
+            continue
+        if row.on in OF_MILK:
             share[row.on] *= np.exp(shift[row.name])
         elif row.acts == "times":
             p[row.on] *= np.exp(shift[row.name])
@@ -65,6 +69,14 @@ def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[list[NDArray[An
     y0[:, CURD + WATER] -= sum(share[name] - getattr(milk, name) / 1000.0 for name in OF_MILK)
     p["water_milk"], p["casein_milk"] = y0[:, CURD + WATER], share["casein"]
     p["colloidal_per_casein"] *= milk.casein / 1000.0 / share["casein"]
+    return warmed(rows, members), y0, p
+
+
+def warmed(rows: NDArray[Any], members: int) -> list[NDArray[Any]]:
+    """The rows of a lane for every member, as its thermometer was off all day."""
+    shift = _shifts(members)
+    off = [shift[row.name] for row in uncertainties() if row.on == "temperature"]
+    warmer = np.sum(off, axis=0) if off else np.zeros(members)
     coarse = coarser(rows)
     all_rows = []
     for member in range(members):
@@ -73,7 +85,7 @@ def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[list[NDArray[An
         read = (changed["t_law"] != T_FOLLOW) & (changed["end_by"] == END_TEMPERATURE)
         changed["end_value"] += np.where(read, warmer[member], 0.0)
         all_rows.append(changed)
-    return all_rows, y0, p
+    return all_rows
 
 
 def coarser(rows: NDArray[Any]) -> NDArray[Any]:

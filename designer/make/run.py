@@ -181,22 +181,25 @@ def run_branch(
 def run_many(
     rows: list[NDArray[Any]], y0: NDArray[np.float64], p: NDArray[Any], until_min: float, wait: NDArray[Any],
     stop: Callable[[], bool] = lambda: False, partings: Sequence[Parting] = (),
-) -> list[Path] | None:  # fmt: skip
-    """Members of a band, each marched on to `until_min`; None when stopped.
+) -> list[LaneRun] | None:  # fmt: skip
+    """Members of a band, each marched on to `until_min`, with where its branches begin; None when stopped.
 
-    `partings` need to be given only where they change how the main make goes on.
+    Raises PartingError where a member has nothing to part with.
     """
-    if partings:
-        parted = []
-        for member, own in enumerate(rows):
-            if stop():
-                return None
-            parted.append(_parted(own, y0[member], p[member], until_min, wait, partings, False).path)
-        return parted
-    paths = kernel.march_many(rows, y0, p, stop=stop)
-    if paths is None:
-        return None
-    return [
-        to_a_day(path, own, p[member], until_min, wait, False)
-        for member, (path, own) in enumerate(zip(paths, rows, strict=True))
-    ]
+    return kernel.each(
+        lambda member: _parted(rows[member], y0[member], p[member], until_min, wait, partings, False), len(rows), stop
+    )
+
+
+def run_branches(
+    mains: Sequence[LaneRun], index: int, after_row: int, rows: list[NDArray[Any]], until_min: float,
+    wait: NDArray[Any], stop: Callable[[], bool] = lambda: False, *, whole: bool,
+) -> list[tuple[LaneRun, LaneRun]] | None:  # fmt: skip
+    """The members of branch `index`, each from where it begins in its own main make; as `run_branch` gives them."""
+    return kernel.each(
+        lambda member: run_branch(
+            mains[member], mains[member].starts[index], after_row, rows[member], until_min, wait, False, whole=whole
+        ),
+        len(rows),
+        stop,
+    )

@@ -51,10 +51,8 @@ class Course:
     def drawn(self, count: int) -> Values:
         """The same for `count` members of the band, shape (count, figures)."""
         rows, y0, p = members.drawn(self.schedule.milk, self.rows, count)
-        paths = run.run_many(rows, y0, p, self.schedule.starter_min + run.DAY_MIN, self.wait)
-        assert paths is not None
-        whole = np.concatenate([self.rows, self.wait])
-        lanes = (run.LaneRun(own, whole, p[at], len(self.rows) - 1, 1.0) for at, own in enumerate(paths))
+        lanes = run.run_many(rows, y0, p, self.schedule.starter_min + run.DAY_MIN, self.wait)
+        assert lanes is not None
         return np.array([self._read(lane) for lane in lanes])
 
     def _read(self, lane: run.LaneRun) -> Values:

@@ -12,7 +12,7 @@ from designer.judge.levers import effects
 from designer.judge.movable import movables, moved
 from designer.make import kernel, run
 from designer.make.march import OUT_EXTRA
-from designer.make.parting import Parting
+from designer.make.parting import Parting, PartingError
 from designer.make.start import first_state, parameters
 from designer.make.state import (
     ACID,
@@ -334,6 +334,47 @@ def test_bands_know_of_the_parting() -> None:
     fat = banded.outcomes["fdm_pct"]
     assert fat.low <= fat.value <= fat.high < 20.0
     assert banded.outcomes["cheese_kg"].high < 12.0
+
+
+def test_branches_have_bands_from_the_same_draws() -> None:
+    """Two halves that go the same way differ by nothing, draw by draw."""
+    twin = salted("twin", 2.4, 50.0)
+    main, branch = forecast(recipe(twin), members=16).lanes
+    assert main.bands is not None
+    assert branch.bands is not None
+    for key in ("moisture_pct", "salt_pct", "cheese_kg"):
+        assert np.allclose(main.bands.samples[key], branch.bands.samples[key], rtol=1e-3), key
+        one = branch.outcomes[key]
+        assert one.low <= one.value <= one.high, key
+        assert one.low < one.high, key
+    for name, low in branch.bands.low.items():
+        assert low.shape == branch.trace.time_min.shape
+        assert (low <= branch.bands.high[name] + 1e-12).all()
+
+
+def test_draws_of_all_lanes_share_out_their_milk() -> None:
+    """What the draws make of the curd in every lane adds up to what they make of an unparted vat."""
+    parted = forecast(recipe(salted("mild", 2.4, 50.0)), members=16)
+    whole = forecast(recipe(), members=16)
+    assert whole.bands is not None
+    kg = sum(lane.bands.samples["cheese_kg"] for lane in parted.lanes if lane.bands is not None)
+    assert np.allclose(kg, whole.bands.samples["cheese_kg"], rtol=2e-3)
+
+
+def test_the_bands_of_whey_and_cream_lie_around_them() -> None:
+    _, sour, curds = forecast(recipe(cream(50.0), whey_cheese()), members=16).lanes
+    for lane, key in ((sour, "ph_end"), (curds, "moisture_pct"), (curds, "yield_kg_per_100kg")):
+        assert lane.bands is not None
+        assert lane.branch_id is not None
+        assert lane.outcomes[key].low < lane.outcomes[key].high, (lane.branch_id, key)
+
+
+def test_where_some_draws_have_no_whey_there_is_no_band(monkeypatch: pytest.MonkeyPatch) -> None:
+    def none_there(*_: object, **__: object) -> None:
+        raise PartingError("there is no whey there yet")
+
+    monkeypatch.setattr(run, "run_many", none_there)
+    assert forecast(recipe(whey_cheese()), members=4).lanes[1].bands is None
 
 
 @pytest.mark.parametrize(
