@@ -38,6 +38,7 @@ from designer.make.state import (
     GRAIN,
     LACTATE,
     LACTATE_KG,
+    LEAST_WATER,
     OUTER,
     RENNET,
     SALT,
@@ -200,7 +201,7 @@ def end_margin(
     if row.end_by == END_FIRMNESS:
         return firmness(y, ph, p) - row.end_value
     base, water, lactate = NATURAL_ACIDITY_PCT[0], y[CURD + WATER], y[CURD + LACTATE]
-    if row.end_of == OF_WHEY and y[WHEY + WATER] > 1e-5:
+    if row.end_of == OF_WHEY and y[WHEY + WATER] > LEAST_WATER:
         base, water, lactate = NATURAL_ACIDITY_PCT[1], y[WHEY + WATER], y[WHEY + LACTATE]
     return base + 100.0 * LACTATE_KG * lactate / water - row.end_value
 

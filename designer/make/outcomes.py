@@ -14,8 +14,8 @@ from numpy.typing import NDArray
 
 from designer.make import knit
 from designer.make.kernel import Path
-from designer.make.march import INFO, NATURAL_ACIDITY_PCT, OUT_EXTRA
-from designer.make.path import phase_mass
+from designer.make.march import INFO, OUT_EXTRA
+from designer.make.path import acidity_pct, phase_mass
 from designer.make.state import (
     CALCIUM,
     CALCIUM_KG,
@@ -32,6 +32,7 @@ from designer.make.state import (
     HEXOSE_KG,
     LACTATE,
     LACTATE_KG,
+    LEAST_WATER,
     SALT,
     WATER,
     WHEY,
@@ -170,9 +171,8 @@ def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats)
     out["ph_drain"], out["ph_whey_drain"] = before[:, 2] * there, before[:, 3] * there
     out["drain_moisture_pct"] = composition(before[:, OUT_EXTRA:], p)["moisture_pct"] * there
     drawn, there = _before(left, (left.rows["whey_off"] > 0.0) & used)
-    free = drawn[:, OUT_EXTRA + WHEY + WATER]
-    lactic = 100.0 * LACTATE_KG * drawn[:, OUT_EXTRA + WHEY + LACTATE] / np.maximum(free, 1e-5)
-    out["acidity_drawn_pct"] = np.where(free > 1e-5, NATURAL_ACIDITY_PCT[1] + lactic, np.nan) * there
+    whey = drawn[:, OUT_EXTRA:]
+    out["acidity_drawn_pct"] = np.where(whey[:, WHEY + WATER] > LEAST_WATER, acidity_pct(whey, WHEY), np.nan) * there
     if mill_row is not None:
         out["ph_mill"] = left.at_end[every, np.maximum(mill_row - 1, 0), 2]
     out["knit"] = knit.score(joining(left))

@@ -24,6 +24,7 @@ from designer.make.state import (
     HEXOSE_KG,
     LACTATE,
     LACTATE_KG,
+    LEAST_WATER,
     SALT,
     WATER,
     WHEY,
@@ -32,8 +33,6 @@ from designer.make.state import (
 )
 
 Series = NDArray[np.float64]
-LEAST_WATER = 1e-5
-"""Less water of a phase than this is none [kg per kg milk]."""
 
 
 def phase_mass(y: Series, phase: int, p: Any) -> Series:
@@ -49,12 +48,13 @@ def phase_mass(y: Series, phase: int, p: Any) -> Series:
 def acidity_pct(y: Series, phase: int) -> Series:
     """Titratable acidity of curd (or milk) or whey [% lactic acid] for states y, (..., SIZE) -> (...), as ends read it.
 
-    What the titration counts before any lactic acid, and the lactic acid in the water; nan where there is no whey.
+    What the titration counts before any lactic acid, and the lactic acid in the water; where there is no whey, that of
+    the curd, as the pH of the whey is told.
     """
     water = y[..., phase + WATER]
     wet = np.maximum(water, LEAST_WATER)
-    lactic = 100.0 * LACTATE_KG * y[..., phase + LACTATE] / wet
-    return np.asarray(np.where(water > LEAST_WATER, NATURAL_ACIDITY_PCT[phase == WHEY] + lactic, np.nan))
+    own = NATURAL_ACIDITY_PCT[phase == WHEY] + 100.0 * LACTATE_KG * y[..., phase + LACTATE] / wet
+    return np.asarray(np.where(water > LEAST_WATER, own, acidity_pct(y, CURD)) if phase == WHEY else own)
 
 
 def columns(path: Path, rows: NDArray[Any], p: Any, names: Collection[str] | None = None) -> dict[str, Series]:

@@ -41,6 +41,7 @@ from designer.make.state import (
     HEXOSE_KG,
     LACTATE,
     LACTATE_KG,
+    LEAST_WATER,
     OUTER,
     RENNET,
     SALT,
@@ -93,7 +94,7 @@ def curd_ph(y: NDArray[np.float64], p: Any) -> float:
 @law
 def whey_ph(y: NDArray[np.float64], p: Any, ph_curd: float) -> float:
     """pH of the free whey; where there is none yet, that of the curd."""
-    if y[WHEY + WATER] < 1e-5:
+    if y[WHEY + WATER] < LEAST_WATER:
         return ph_curd
     return ph_of(
         y[WHEY + ACID], y[WHEY + CASEIN] * 0.3, y[WHEY + SERUM], y[WHEY + LACTATE], p.ph_native, p.buffer_scale

@@ -37,6 +37,9 @@ COAGULANT = 57  # COAGULANT_*
 SIZE = 58
 CORE, OUTER, ZONES = 0, 1, 2
 
+LEAST_WATER = 1e-5
+"""Less water of a phase than this is none [kg per kg milk]."""
+
 # kg per mol, with lactose counted as two anhydrous hexoses.
 HEXOSE_KG, GALACTOSE_KG, LACTATE_KG, WATER_KG = 0.17115, 0.18016, 0.09008, 0.018015
 CALCIUM_CHLORIDE_KG, CALCIUM_KG = 0.11098, 0.04008

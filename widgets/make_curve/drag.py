@@ -82,17 +82,17 @@ def reach(recipe: Recipe, block: Block, forecast: Forecast, march: March) -> Rea
     if column is None:
         return None
     low, high, _ = END_VALUE_RANGE[block.by]
-    known = np.flatnonzero((forecast.trace.stage == block.index) & np.isfinite(forecast.trace[column]))
-    if not known.size:
-        return None  # no whey to read it on
-    first = float(forecast.trace[column][known[0]])
+    own = np.flatnonzero(forecast.trace.stage == block.index)
+    if not own.size:
+        return None
+    first = float(forecast.trace[column][own[0]])
     never = low if float(block.value or 0.0) < first else high
     end = stage.end.model_copy(update={"value": never})
     try:
         onward = march(edit(recipe, block.id, end=end)).lane(forecast.branch_id)
     except RecipeError:
         return None
-    inside = (onward.trace.stage == block.index) & np.isfinite(onward.trace[column])
+    inside = onward.trace.stage == block.index
     minutes = onward.trace.time_min[inside] - block.start_min
     values = onward.trace[column][inside]
     rising = never > first
