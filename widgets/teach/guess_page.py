@@ -7,11 +7,9 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QFrame,
     QGridLayout,
     QLabel,
     QLineEdit,
-    QScrollArea,
     QSplitter,
     QToolButton,
     QVBoxLayout,
@@ -29,7 +27,7 @@ from widgets.outcomes import figures
 from widgets.session import Session
 from widgets.teach.setting_choice import SettingChoice
 from widgets.theme import apply as dress
-from widgets.variants.page import Page, button, note
+from widgets.variants.page import Page, button, note, scrolled
 
 FIRST = ("cut_mm", "temperature_c")
 """Fields to begin with, where the recipe has one."""
@@ -141,19 +139,9 @@ class GuessPage(Page):
         for one in (self.why_head, self.why):
             column.addWidget(one)
         column.addStretch(1)
-        area = QScrollArea()
-        area.setWidget(inside)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        return area
+        return scrolled(inside)
 
     # ---- the round
-
-    @Slot()
-    def _another(self) -> None:
-        if self.isVisible():
-            self.refresh()
 
     def refresh(self) -> None:
         """Begin anew where the recipe is another."""

@@ -130,11 +130,6 @@ class VatsPage(Page):
 
     # ---- the vats
 
-    @Slot()
-    def _another(self) -> None:
-        if self.isVisible():
-            self.refresh()
-
     def opened(self) -> None:
         """The page is shown: the list of settings has the keyboard."""
         self.refresh()

@@ -163,11 +163,6 @@ class MilkPage(Page):
         self.refresh()
         self.setFocusProxy(self.species)
 
-    @Slot()
-    def _another(self) -> None:
-        if self.isVisible():
-            self.refresh()
-
     def refresh(self) -> None:
         """Work it out anew where the recipe, the milk or the units are others."""
         self._ask()

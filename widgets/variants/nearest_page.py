@@ -112,11 +112,6 @@ class NearestPage(Page):
 
     # ---- asking
 
-    @Slot()
-    def _another(self) -> None:
-        if self.isVisible():
-            self.refresh()
-
     def refresh(self) -> None:
         """Rank anew where the recipe is another; else only show anew."""
         if self._of is not self.session.recipe:

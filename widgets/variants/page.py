@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from designer.units import System
 from widgets import wording
+from widgets.room import scrolling
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -33,12 +34,9 @@ def note(text: str = "", role: str = "soft") -> QLabel:
 
 
 def scrolled(inside: QWidget) -> QScrollArea:
-    """A part of a page that scrolls where there is too little room."""
-    area = QScrollArea()
-    area.setWidget(inside)
-    area.setWidgetResizable(True)
-    area.setFrameShape(QFrame.Shape.NoFrame)
-    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    """A part of a page that scrolls where there is too little room, by the keyboard too."""
+    area = scrolling(inside, across=False)
+    area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
     return area
 
 
@@ -89,6 +87,12 @@ class Page(QWidget):
 
     def refresh(self) -> None:
         """Bring what is shown up to date."""
+
+    @Slot()
+    def _another(self) -> None:
+        """The recipe is another: the pages that follow it connect this."""
+        if self.isVisible():
+            self.refresh()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Esc leads back."""

@@ -169,11 +169,6 @@ class ScalePage(Page):
         self.refresh()
         self.setFocusProxy(self.amount)
 
-    @Slot()
-    def _another(self) -> None:
-        if self.isVisible():
-            self.refresh()
-
     def refresh(self) -> None:
         """Begin with the amount there is; what was asked is worked out anew where the recipe is another."""
         recipe = self.session.recipe

@@ -135,11 +135,6 @@ class StandardPage(Page):
         self.refresh()
         self.setFocusProxy(self.ratio)
 
-    @Slot()
-    def _another(self) -> None:
-        if self.isVisible():
-            self.refresh()
-
     def refresh(self) -> None:
         """Begin with the ratio usual for the style, else the one there is."""
         if self._of is None:
