@@ -116,8 +116,8 @@ class FileWork(QObject):
             adopt_beside(path)
         self._session.load(base, path, text)
         self._session.commit(recipe, self.tr("Recovered work"))
-        if not self._session.modified:
-            self._part()
+        if path is None or not self._session.modified:
+            self._part()  # with no file, not even what the work began from is kept anywhere
         return True
 
     def ask_and_open(self) -> bool:

@@ -296,7 +296,8 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
     loose = 1.0 / (1.0 + np.exp((ph - p.calcium_ph_half) / p.calcium_ph_width)) * r / (r + p.calcium_water_half)
     freed = p.calcium_dissolve_per_min * (y[COLLOIDAL] - p.colloidal_per_casein * casein * (1.0 - loose))
     if freed < 0.0:
-        freed *= y[CURD + CALCIUM] / (y[CURD + CALCIUM] + 1e-5)
+        dissolved = max(y[CURD + CALCIUM], 0.0)  # nothing is bound again from water that holds none
+        freed *= dissolved / (dissolved + 1e-5)
     dy[COLLOIDAL] -= freed
     dy[CURD + CALCIUM] += freed
     dy[CURD + ASH] += p.ash_per_calcium * freed

@@ -12,13 +12,14 @@ from designer.make import kernel
 from designer.make.march import OUT_EXTRA
 from designer.make.rates import curd_ph
 from designer.make.start import first_state, parameters
-from designer.make.state import T
+from designer.make.state import CALCIUM, COLLOIDAL, CURD, T
 from designer.recipe.schedule import (
     END_FLOC_MULTIPLE,
     END_PH,
     END_TEMPERATURE,
     GEL_RENNET,
     OF_CURD,
+    PLACE_DRAINED,
     PLACE_PRESS,
     PLACE_UNDER_WHEY,
     T_FOLLOW,
@@ -73,6 +74,18 @@ def test_from_any_row() -> None:
         rennet_min=whole.rennet_min, floc_min=whole.floc_min, cut_min=whole.cut_min,
     )  # fmt: skip
     assert np.allclose(rest.out, whole.out[at + 1 :], rtol=1e-12, atol=1e-14)
+
+
+def test_a_step_too_far_does_not_run_away() -> None:
+    """Casein binds calcium again from what is dissolved; a step may leave that a hair below nothing, and no further."""
+    ready()
+    p = parameters(COW)[0]
+    y = last(marched(cheddar()))
+    whole = y[COLLOIDAL] + y[CURD + CALCIUM]
+    y[CURD + CALCIUM] = -1.2e-5
+    y[COLLOIDAL] = 0.8 * (whole - y[CURD + CALCIUM])  # less than the casein would bind
+    after = kernel.march(kernel.prepare(as_rows([row(minutes=600, place=PLACE_DRAINED)])), y, p).out[:, OUT_EXTRA:]
+    assert after[:, CURD + CALCIUM].min() >= y[CURD + CALCIUM]
 
 
 def test_a_floc_multiple_ends_where_the_maker_says() -> None:
