@@ -38,6 +38,8 @@ OF_THE_MILK = frozenset(("fdm_pct", "fat_pct", "protein_pct"))
 NOT_REACHED = "not-reached"
 RAN_OUT = 8.0
 """The same for a stage that newly runs to its latest; any other new caution must not be."""
+GONE = 1000.0
+"""Natural steps that an outcome counts as past its bound where the make no longer has it."""
 INSIDE = 0.15
 """Share of the tolerance by which a try aims inside, because slopes are not exact."""
 
@@ -149,6 +151,10 @@ class _Try:
         change = float(np.abs(self.steps).sum())
         return FIRM * self.firm + WANTED * self.wanted + USUAL * self.usual + change
 
+    def beats(self, other: _Try) -> bool:
+        """A better place; one where something that must hold does not is never better, however near the wanted."""
+        return self.firm <= other.firm and self.cost < other.cost - 1e-6
+
     @property
     def good(self) -> bool:
         """All that is wanted is there, and all that must hold does."""
@@ -208,7 +214,7 @@ class _Search:
             if steps is None or (steps == self.best.steps).all():
                 break
             there = self._tried(steps)
-            fresh = there is not None and there.cost < self.best.cost - 1e-6
+            fresh = there is not None and there.beats(self.best)
             if there is None:
                 stuck |= self._impossible(self.best, steps)
             elif fresh:
@@ -287,6 +293,8 @@ class _Search:
         for one in self.bounds:
             if one.key in here:
                 past[one.cost] += one.past(here[one.key])
+            elif one.guard is None or one.guard.firm:  # it no longer comes to that
+                past[one.cost] += GONE
         fresh = [
             one.code for one in made.cautions if one.level != "note" and (one.code, one.stage) not in self.cautions
         ]
@@ -311,7 +319,7 @@ class _Search:
             fewer = self.best.steps.copy()
             fewer[k] -= np.sign(fewer[k])
             there = self._tried(fewer)
-            if there is not None and there.cost < self.best.cost - 1e-6:
+            if there is not None and there.beats(self.best):
                 self.best = there
 
     # --- What was found, in words ------------------------------------------------------------------------------------

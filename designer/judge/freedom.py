@@ -1,7 +1,8 @@
 """How far aim may go: which settings may move and between what, and what must hold whatever is wanted.
 
-Heat treatment, the milk itself and the ageing rooms are no settings of aim. Limits of law that hold now go on holding;
-acid in time, salt and calcium chloride are never traded for anything.
+Heat treatment, the milk itself and the ageing rooms are no settings of aim, and where an age is asked for nothing that
+counts for it gets shorter. Limits of law that hold now go on holding; acid in time, salt and calcium chloride are never
+traded for anything.
 """
 
 from __future__ import annotations
@@ -14,10 +15,10 @@ import numpy as np
 
 from designer.forecast import Forecast
 from designer.judge.check import check
-from designer.judge.moments import moments, settings
+from designer.judge.moments import AGEING, moments, settings
 from designer.judge.movable import Movable, movables
 from designer.judge.verdict import LIMIT, NOT_MET
-from designer.judge.windows import ranged
+from designer.judge.windows import Ranged, ranged
 from designer.judge.words import lowered
 from designer.language import headed, say, word
 from designer.make.caution import Family, limit
@@ -25,8 +26,9 @@ from designer.make.slow_acid import family_of
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Addition, Recipe
 from designer.recipe.dose import addition_columns
-from designer.recipe.lower import lower
+from designer.recipe.lower import lower, temperatures_before
 from designer.recipe.milk import blend
+from designer.recipe.schedule import PLACE_MILK
 from styles.reader import Style
 from styles.settings import SETTINGS
 
@@ -89,41 +91,61 @@ def freedoms(recipe: Recipe, style: Style | None) -> tuple[Freedom, ...]:
     A setting outside its usual range now may stay or come back, not go further out.
     """
     usual = {} if style is None else {one.setting.path: one for one in ranged(recipe, style)}
+    hot, aging = _heat_treated(recipe), _aging(recipe) if _has_least_age(style) else frozenset[str]()
     out = []
     for one in movables(recipe):
-        if (
-            one.of not in ("stage", *DOSES)
-            or one.field in _NEVER
-            or (one.field == "whey_off_pct" and one.value >= 100.0)
-        ):
+        if not _may_move(one) or one.where in hot:
             continue
-        low, high = one.value - STEPS_AT_MOST * one.step, one.value + STEPS_AT_MOST * one.step
-        why, narrowed = say("no more than {steps_at_most} steps at once", steps_at_most=STEPS_AT_MOST), False
-        if one.path in usual:
-            range_ = usual[one.path]
-            low, high = min(range_.low, one.value), max(range_.high, one.value)
-            why = (
-                say(
-                    "the usual range of {name}, {low} to {high}",
-                    name=style.title,
-                    low=one.shown(range_.low),
-                    high=one.shown(range_.high),
-                )
-                if style
-                else ""
-            )
-        elif one.of == "addition" and (ceiling := _ceiling(recipe, one)) is not None:
-            high, narrowed = min(high, max(ceiling, one.value)), True
-            why = say("the legal ceiling of calcium chloride, 0.02 % of the milk")
+        low, high, why, narrowed = _span(recipe, style, one, usual.get(one.path))
         low, high = max(low, one.low, one.step if one.of in DOSES else -math.inf), min(high, one.high)
+        if one.where in aging and one.field == "end.length_min":
+            low = one.value
         least = math.ceil((min(low, one.value) - one.value) / one.step - 1e-6)
         out.append(Freedom(one, least, math.floor((high - one.value) / one.step + 1e-6), why, narrowed))
     return tuple(out)
 
 
-def _all_whey(one: Movable) -> bool:
-    """Whey run off to the last: not a share that is chosen."""
-    return one.field == "whey_off_pct" and one.value >= 100.0
+def _may_move(one: Movable) -> bool:
+    """A figure of a stage or dose that a maker sets; whey run off to the last is no share that is chosen."""
+    all_whey = one.field == "whey_off_pct" and one.value >= 100.0
+    return one.of in ("stage", *DOSES) and one.field not in _NEVER and not all_whey
+
+
+def _heat_treated(recipe: Recipe) -> frozenset[str]:
+    """Stages in which milk, whey or cream is heated against germs, or comes down from there: never aim's to move."""
+    starts_c, from_c = temperatures_before(recipe, blend(recipe).temperature_c), limit("thermised_c").value
+    milky = [stage for lane in recipe.lanes() for stage in lane.stages if stage.PLACE == PLACE_MILK]
+    ends_c = {stage.id: (starts_c[stage.id], stage.end_temperature_c(starts_c[stage.id])) for stage in milky}
+    return frozenset(where for where, temperatures in ends_c.items() if any(one >= from_c for one in temperatures))
+
+
+def _aging(recipe: Recipe) -> frozenset[str]:
+    """Stages that count for the age of the cheese."""
+    return frozenset(stage.id for lane in recipe.lanes() for stage in lane.stages if stage.kind in AGEING)
+
+
+def _has_least_age(style: Style | None) -> bool:
+    """Whether a rule that binds any maker asks for an age."""
+    rules = () if style is None else style.rules
+    return any(one.judged and one.min_age_days is not None and one.age_if != "usual" for one in rules)
+
+
+def _span(recipe: Recipe, style: Style | None, one: Movable, usual: Ranged | None) -> tuple[float, float, str, bool]:
+    """Between what a setting may move, whose range that is, and whether it is one that is known."""
+    low, high = one.value - STEPS_AT_MOST * one.step, one.value + STEPS_AT_MOST * one.step
+    if usual is not None and style is not None:
+        known = say(
+            "the usual range of {name}, {low} to {high}",
+            name=style.title,
+            low=one.shown(usual.low),
+            high=one.shown(usual.high),
+        )
+        return min(usual.low, one.value), max(usual.high, one.value), known, True
+    ceiling = _ceiling(recipe, one) if one.of == "addition" else None
+    if ceiling is not None:
+        why = say("the legal ceiling of calcium chloride, 0.02 % of the milk")
+        return low, min(high, max(ceiling, one.value)), why, True
+    return low, high, say("no more than {steps_at_most} steps at once", steps_at_most=STEPS_AT_MOST), False
 
 
 def _ceiling(recipe: Recipe, one: Movable) -> float | None:
@@ -176,22 +198,14 @@ def _acid(made: Forecast) -> Iterator[Guard]:
     family = _family(made)
     if family is None:
         return
-    if (most := family.ph_6h_watch or family.ph_6h_stop) is not None:
-        yield Guard(
-            "ph_6h",
-            None,
-            most,
-            say("acid in time: pH {most:g} at 6 h ({name})", most=most, name=word(family.name, "caution")),
-            True,
-        )
-    if (most := family.ph_mill_watch) is not None:
-        yield Guard(
-            "ph_mill",
-            None,
-            most,
-            say("acid in time: pH {most:g} at milling ({name})", most=most, name=word(family.name, "caution")),
-            True,
-        )
+    name = word(family.name, "caution")
+    by_six, at_mill = family.ph_6h_watch or family.ph_6h_stop, family.ph_mill_watch
+    if by_six is not None:
+        why = say("acid in time: pH {most:g} at 6 h ({name})", most=by_six, name=name)
+        yield Guard("ph_6h", None, by_six, why, True)
+    if at_mill is not None:
+        why = say("acid in time: pH {most:g} at milling ({name})", most=at_mill, name=name)
+        yield Guard("ph_mill", None, at_mill, why, True)
     if family.drawn_stop_pct is not None:
         least = family.drawn_stop_pct
         yield Guard("acidity_drawn_pct", least, None, say("whey drawn at {least:g} % acid or more", least=least), True)

@@ -1,0 +1,137 @@
+"""Whatever is wanted, and whatever may move: aim never buys it with heat treatment, law, age, acid in time or salt."""
+
+from __future__ import annotations
+
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from designer.forecast import Forecast, forecast
+from designer.judge.aim import Aimed, Wanted, aim
+from designer.judge.check import check
+from designer.judge.freedom import freedoms, unit_of
+from designer.judge.verdict import AGE, LIMIT, NOT_MET
+from designer.make import kernel
+from designer.make.caution import Family, limit
+from designer.make.slow_acid import family_of
+from designer.recipe.document import Recipe
+from designer.recipe.edit import edit, edit_addition, edit_end, edit_milk
+from designer.recipe.file import read
+from designer.recipe.lower import lower
+from designer.recipe.schedule import PLACE_MILK
+from styles.reader import style
+
+FOLDER = Path(str(files("example_recipes")))
+NAMES = (
+    "thistlecombe-cheddar", "thistlecombe-cheddar+ceiling", "thistlecombe-cheddar+raw", "weirside-gouda",
+    "fourways-jack", "highfold-alpine+hot", "kitchen-bloom", "little-thimble", "saltmarsh-white", "lantern-colby",
+    "millpond-twins",
+)  # fmt: skip
+KEYS = (
+    "moisture_pct", "mnfs_pct", "fdm_pct", "yield_kg_per_100kg", "ph_6h", "ph_24h", "ph_mill", "ph_drain", "salt_pct",
+    "salt_in_moisture_pct", "calcium_mg_per_g_protein", "finish_min", "floc_min", "acidity_drawn_pct",
+)  # fmt: skip
+
+
+@cache
+def made(name: str) -> Forecast:
+    """An example forecast; some of them changed to lie right at a limit: the ceiling of calcium chloride, raw and
+    just old enough, heated in the vat."""
+    kernel.warm_up()
+    stem, _, how = name.partition("+")
+    recipe = read(FOLDER / f"{stem}.toml")
+    match how:
+        case "ceiling":
+            recipe = edit_addition(recipe, "calcium", mass_kg=0.0199)
+        case "raw":
+            recipe = edit_milk(recipe, "morning", heat="raw", heat_c=None, heat_min=None)
+            dry_min = recipe.stage("dry").end.planned_min
+            recipe = edit_end(recipe, "cellar", length_min=60.0 * 1440.0 - dry_min)
+        case "hot":
+            recipe = edit(edit_end(recipe, "heat", value=64.0), "ripen", temperature_c=32.0)
+    return forecast(recipe)
+
+
+def acid_family(of: Forecast) -> Family | None:
+    return family_of(of.recipe.stages, lower(of.recipe).lanes[0].rows, float(np.max(of.trace["temperature_c"])))
+
+
+def hot_stages(recipe: Recipe) -> list[object]:
+    """Stages that bring milk to where heat is given against germs."""
+    hot = limit("thermised_c").value
+    return [
+        stage
+        for lane in recipe.lanes()
+        for stage in lane.stages
+        if stage.PLACE == PLACE_MILK and stage.end_temperature_c(0.0) >= hot
+    ]
+
+
+def is_as_safe_as_before(found: Aimed, locks: set[tuple[str, str]]) -> None:
+    before, after = found.before, found.made
+    assert after.recipe.milks == before.recipe.milks  # heat treatment with them
+    assert hot_stages(after.recipe) == hot_stages(before.recipe)
+    assert all(
+        [one for one in now.stages if one.kind == "room"] == [one for one in was.stages if one.kind == "room"]
+        for was, now in zip(before.recipe.lanes(), after.recipe.lanes(), strict=True)
+    )
+    assert not locks & {one.setting.path for one in found.changes}
+    new = {(one.code, one.stage) for one in after.cautions if one.level != "note"}
+    new -= {(one.code, one.stage) for one in before.cautions}
+    assert {code for code, _ in new} <= {"not-reached"}
+    chloride = [float(lower(one.recipe).lanes[0].rows["cacl2_g_kg"].sum()) for one in (before, after)]
+    assert chloride[1] <= max(limit("chloride_g_kg").value, chloride[0]) + 1e-9
+    own, was, now = acid_family(before), before.outcomes, after.outcomes
+    if own is not None:
+        for key, most in (("ph_6h", own.ph_6h_watch or own.ph_6h_stop), ("ph_mill", own.ph_mill_watch)):
+            if most is not None and key in was:
+                assert now[key].value <= max(most, was[key].value) + 1e-9
+    of = style(before.recipe.style) if before.recipe.style else None
+    salt = "salt_in_moisture_pct"
+    least = [one.low for one in of.windows_of(salt) if one.low is not None] if of is not None else []
+    if was[salt].value >= 0.05:
+        assert now[salt].value >= min([*least, was[salt].value]) - 1e-9
+    if of is not None:
+        held = {
+            (row.rules, row.quantity, row.label)
+            for row in check(before, of).section(LIMIT, AGE)
+            if row.state != NOT_MET
+        }
+        for row in check(after, of).section(LIMIT, AGE):
+            assert row.state != NOT_MET or (row.rules, row.quantity, row.label) not in held, row.sentence
+
+
+@st.composite
+def questions(draw: st.DrawFn) -> tuple[str, list[Wanted], set[tuple[str, str]]]:
+    """A recipe, one or two outcomes wanted somewhere about where they stand, and what is locked."""
+    name = draw(st.sampled_from(NAMES))
+    recipe, here = made(name).recipe, made(name).outcomes
+    keys = draw(st.lists(st.sampled_from([key for key in KEYS if key in here]), min_size=1, max_size=2, unique=True))
+    wanted = []
+    for key in keys:
+        unit = unit_of(key)
+        to = here[key].value + unit * draw(st.integers(-60, 60))
+        ways = [Wanted(key, to - unit, to + unit), Wanted(key, to, None), Wanted(key, None, to)]
+        wanted.append(draw(st.sampled_from(ways)))
+    paths = [one.setting.path for one in freedoms(recipe, style(recipe.style) if recipe.style else None)]
+    return name, wanted, set(draw(st.lists(st.sampled_from(paths), max_size=len(paths), unique=True)))
+
+
+@settings(max_examples=6)
+@given(questions())
+def test_never_at_the_cost_of_safety(asked: tuple[str, list[Wanted], set[tuple[str, str]]]) -> None:
+    name, wanted, locks = asked
+    is_as_safe_as_before(aim(made(name).recipe, wanted, locks=locks), locks)
+
+
+@pytest.mark.slow
+@settings(max_examples=60)
+@given(questions())
+def test_never_at_the_cost_of_safety_however_asked(asked: tuple[str, list[Wanted], set[tuple[str, str]]]) -> None:
+    name, wanted, locks = asked
+    is_as_safe_as_before(aim(made(name).recipe, wanted, locks=locks), locks)
