@@ -133,7 +133,7 @@ def forecast(
         main = run.run_main(schedule, rows, first_state(schedule.milk, p[0]), p[0], wait, twin, partings)
     except PartingError as error:
         raise RecipeError(str(error), _named(recipe.branches)) from None
-    whole = _Made(lane, recipe.stages, rows, wait, main, main, _mill_row(recipe.stages, main))
+    whole = _Made(lane, recipe.stages, rows, wait, main, main, mill_row(recipe.stages, main))
     parted = tuple(
         _branch(recipe, schedule, main, *own, twin) for own in zip(recipe.branches, partings, main.starts, strict=True)
     )
@@ -189,12 +189,21 @@ def _wait(stages: tuple[Stage, ...], rows: NDArray[Any], room_c: float) -> NDArr
     return run.day_row(index, room_c if own is None else own, 0.0, rows[-1])
 
 
-def _mill_row(stages: tuple[Stage, ...], lane: run.LaneRun) -> int | None:
+def mill_row(stages: tuple[Stage, ...], lane: run.LaneRun) -> int | None:
     """The row that begins milling, or salting where nothing is milled; None where neither is."""
     order = [stage.kind for stage in stages]
     mill = next((index for kind in ("mill", "salt") for index, own in enumerate(order) if own == kind), None)
     found = np.flatnonzero(lane.rows["stage"] == mill) if mill is not None else np.array([], dtype=int)
     return int(found[0]) if found.size and found[0] <= lane.end_row else None
+
+
+def branch_mill_row(recipe: Recipe, branch: Branch, main: run.LaneRun, own: run.LaneRun, begins: int) -> int | None:
+    """The same of a branch, as a row of its whole way; `begins` is the row of the main make it parts before."""
+    mill = mill_row(branch.stages, own)
+    if branch.of != "curd":
+        return mill
+    before = mill_row(recipe.stages, main)
+    return before if before is not None and before < begins else None if mill is None else begins + mill
 
 
 def _outcomes(schedule: Schedule, lanes: Sequence[run.LaneRun], mill_row: int | None) -> dict[str, NDArray[np.float64]]:
@@ -233,11 +242,7 @@ def _branch(
     curd = branch.of == "curd"
     until = schedule.starter_min + run.DAY_MIN
     own, whole = run.run_branch(main, start, parting.row, rows, until, wait, twin, whole=curd)
-    mill = _mill_row(branch.stages, own)
-    if curd:
-        before = _mill_row(recipe.stages, main)
-        begins = parting.row + 1
-        mill = before if before is not None and before < begins else None if mill is None else begins + mill
+    mill = branch_mill_row(recipe, branch, main, own, parting.row + 1)
     return _Made(lane, branch.stages, rows, wait, own, whole, mill)
 
 

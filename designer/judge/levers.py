@@ -12,13 +12,13 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.forecast import HIGH, LOW, forecast
-from designer.judge.movable import Movable, movables, moved
+from designer.forecast import HIGH, LOW
+from designer.judge.movable import Movable, movables
+from designer.judge.parted import Parted
 from designer.judge.stepped import Stepped
 from designer.make import many
 from designer.make.outcomes import outcomes
 from designer.recipe.document import Recipe
-from designer.recipe.error import RecipeError
 
 Floats = NDArray[np.float64]
 
@@ -67,14 +67,17 @@ class Levers:
         return self.keys.index(key)
 
 
-def levers(recipe: Recipe, *, only: Collection[tuple[str, str]] | None = None) -> Levers:
-    """Both ways, one step of every setting of the main make (or of those whose paths are in `only`).
+def levers(
+    recipe: Recipe, *, branch: str | None = None, only: Collection[tuple[str, str]] | None = None
+) -> Levers:  # fmt: skip
+    """Both ways, one step of every setting of the main make, or of all that moves a branch (or of those whose paths are
+    in `only`).
 
-    Raises RecipeError where the recipe itself can't be lowered.
+    Raises RecipeError where the recipe itself can't be lowered, KeyError for a branch that is not there.
     """
-    settings = tuple(one for one in movables(recipe) if only is None or one.path in only)
+    settings = tuple(one for one in movables(recipe, branch) if only is None or one.path in only)
     steps = [one.value + sign * one.step for one in settings for sign in (1.0, -1.0)]
-    every = effects(recipe, [one for one in settings for _ in (0, 1)], steps)
+    every = effects(recipe, [one for one in settings for _ in (0, 1)], steps, branch=branch)
     keys = tuple(every)
     table = np.array([every[key] for key in keys]).T
     change = table[1:] - table[0]
@@ -82,16 +85,17 @@ def levers(recipe: Recipe, *, only: Collection[tuple[str, str]] | None = None) -
 
 
 def effects(
-    recipe: Recipe, which: Sequence[Movable], values: Sequence[float], *, settings_too: bool = False
-) -> dict[str, Floats]:
-    """Outcomes of the recipe (first) and of the recipe with each setting alone at its value, shape (1 + n,) a key.
+    recipe: Recipe, which: Sequence[Movable], values: Sequence[float], *, branch: str | None = None,
+    settings_too: bool = False,
+) -> dict[str, Floats]:  # fmt: skip
+    """Outcomes of the recipe (first) and of the recipe with each setting alone at its value, shape (1 + n,) a key: of
+    its main make, or of a branch.
 
     nan for a value that can't be set. `settings_too` adds what a style has usual ranges for beside outcomes: its
-    temperatures and times, by their keys in styles.settings. On the long steps of this module, but for a vat that
-    parts with whey or cream: what is left of it is forecast in full.
+    temperatures and times, by their keys in styles.settings. All on the long steps of this module.
     """
-    if any(branch.of != "curd" for branch in recipe.branches):
-        return _forecast_each(recipe, which, values)
+    if branch is not None or _parts(recipe):
+        return Parted(recipe).effects(which, values, [branch], settings_too=settings_too)[branch]
     make = Stepped(recipe)
     moves = [make.move(one, value) for one, value in zip(which, values, strict=True)]
     place = np.array([0, *(k for k, move in enumerate(moves, start=1) if move is not None)])
@@ -107,19 +111,9 @@ def effects(
     return out
 
 
-def _forecast_each(recipe: Recipe, which: Sequence[Movable], values: Sequence[float]) -> dict[str, Floats]:
-    base = {key: one.value for key, one in forecast(recipe).outcomes.items()}
-    out = {key: np.full(len(which) + 1, np.nan) for key in base}
-    for key, value in base.items():
-        out[key][0] = value
-    for k, (one, to) in enumerate(zip(which, values, strict=True), start=1):
-        try:
-            found = forecast(moved(recipe, one, to)).outcomes
-        except RecipeError:
-            continue
-        for key in base.keys() & found.keys():
-            out[key][k] = found[key].value
-    return out
+def _parts(recipe: Recipe) -> bool:
+    """Whether the main make goes on from another state than it came to: whey or cream has left it."""
+    return any(branch.of != "curd" for branch in recipe.branches)
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,26 +125,51 @@ class Spread:
     down: tuple[float, float]
 
 
-def spreads(recipe: Recipe, key: str, top: Sequence[Lever], *, members: int = 32) -> tuple[Spread, ...]:
+def spreads(
+    recipe: Recipe, key: str, top: Sequence[Lever], *, branch: str | None = None, members: int = 32
+) -> tuple[Spread, ...]:
     """Bands of the effects on one outcome (usually the first five of `Levers.ranked`), from draws of what is uncertain.
 
-    Each draw is marched with and without the step, so that a band is that of the effect. Not for a vat that parts with
-    whey or cream (comes back empty). KeyError for an outcome this make has not.
+    Each draw is marched with and without the step, so that a band is that of the effect; one in which there is nothing
+    to part with says nothing. KeyError for an outcome this make has not.
     """
-    if any(branch.of != "curd" for branch in recipe.branches):
-        return ()
-    make = Stepped(recipe)
     ways = [(one.setting, one.setting.value + sign * one.setting.step) for one in top for sign in (1.0, -1.0)]
+    every = (
+        _parted_draws(recipe, key, ways, branch, members)
+        if branch is not None or _parts(recipe)
+        else _draws(recipe, key, ways, members)
+    )
+    bands = [_ends(made - every[0]) for made in every[1:]]
+    return tuple(Spread(one.setting, bands[2 * k], bands[2 * k + 1]) for k, one in enumerate(top))
+
+
+def _draws(recipe: Recipe, key: str, ways: Sequence[tuple[Movable, float]], members: int) -> list[Floats]:
+    """An outcome in draws (members,) of the main make, and with each change; nan where that can't be."""
+    make = Stepped(recipe)
     moves = [make.move(one, value) for one, value in ways]
     still = many.Variant({}, make.starter_min)
     variants = make.spread([still, *(move for move in moves if move is not None)], members)
     marks = many.march_variants(make.base, variants)
     milk_kg = np.full(len(variants) + 1, make.milk.mass_kg)
     found = outcomes(marks, mill_row=make.mill_row(marks), milk_kg=milk_kg)[key][1:].reshape(-1, members)
-    ends = iter(np.percentile(found[1:] - found[0], [LOW, HIGH], axis=1).T)
-    bands = [(np.nan, np.nan) if move is None else _ends(next(ends)) for move in moves]
-    return tuple(Spread(one.setting, bands[2 * k], bands[2 * k + 1]) for k, one in enumerate(top))
+    rest = iter(found[1:])
+    return [found[0], *(np.full(members, np.nan) if move is None else next(rest) for move in moves)]
 
 
-def _ends(band: Floats) -> tuple[float, float]:
-    return float(band[0]), float(band[1])
+def _parted_draws(
+    recipe: Recipe, key: str, ways: Sequence[tuple[Movable, float]], branch: str | None, members: int
+) -> list[Floats]:
+    """The same of a vat that parts: its main make, or a branch."""
+    make = Parted(recipe)
+    base = make.made([branch])
+    every = [base, *(make.with_changed(one, value, [branch], base) for one, value in ways)]
+    return [np.full(members, np.nan) if one is None else one.by.drawn(one, branch, key, members) for one in every]
+
+
+def _ends(changes: Floats) -> tuple[float, float]:
+    """The 80 % band of changes, over the draws that there are."""
+    there = changes[np.isfinite(changes)]
+    if not there.size:
+        return np.nan, np.nan
+    low, high = np.percentile(there, [LOW, HIGH])
+    return float(low), float(high)

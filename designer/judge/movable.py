@@ -7,22 +7,23 @@ heat treatment, and what happens after the first room are not among them.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from designer.language import headed, say
-from designer.recipe.document import Addition, Form, MilkSource, Recipe, Starter
-from designer.recipe.edit import edit, edit_addition, edit_form, edit_milk, edit_recipe, edit_starter
+from designer.recipe.document import Addition, Branch, Form, MilkSource, Recipe, Starter
+from designer.recipe.edit import edit, edit_addition, edit_branch, edit_form, edit_milk, edit_recipe, edit_starter
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE, End
 from designer.recipe.field import FieldMeta, Model, choice, field_meta, field_metas
+from designer.recipe.lower import given_at
 from designer.recipe.milk import source_milk
 from designer.recipe.reading import checked
 from designer.recipe.stages.press import Press, PressStep
 from designer.recipe.stages.stage import Stage, VatStage
 from designer.units import System, show
 
-Of = Literal["recipe", "milk", "starter", "addition", "form", "stage"]
+Of = Literal["recipe", "milk", "starter", "addition", "form", "stage", "branch"]
 
 MILK_FIELDS = (
     "volume_l", "mass_kg", "fat_pct", "protein_pct", "casein_pct", "lactose_pct", "ph", "temperature_c", "age_h",
@@ -42,7 +43,8 @@ class Movable:
     """One figure that can be moved. `where` is the id of its stage, milk or dose ("form"; "" for the recipe itself).
 
     `field` is a field of that part, "end.value", "end.length_min" or "steps.2.load_kg". `step`, `low`, `high` and
-    `value` are in the base unit of `kind`; `owner` names the part as the maker does.
+    `value` are in the base unit of `kind`; `owner` names the part as the maker does. `branch` is the id of the branch
+    it is of (None: of the main make), whose id also stands for its form and share.
     """
 
     of: Of
@@ -55,6 +57,7 @@ class Movable:
     low: float
     high: float
     value: float
+    branch: str | None = None
 
     @property
     def path(self) -> tuple[str, str]:
@@ -76,32 +79,85 @@ class Movable:
         return f"{'+' if change >= 0.0 else '−'}{text}"
 
 
-def movables(recipe: Recipe) -> tuple[Movable, ...]:
-    """Everything of the main make that can be moved, in the order of the document."""
-    return tuple(_all(recipe))
+def movables(recipe: Recipe, branch: str | None = None) -> tuple[Movable, ...]:
+    """Everything of the main make that can be moved; or what moves a branch: its own, and what was before it parted.
+
+    In the order of the document. KeyError for a branch that is not there.
+    """
+    if branch is None:
+        return (
+            *_of_the_room(recipe),
+            *_of_doses(recipe.starters, recipe.additions),
+            *_of_form(recipe),
+            *(one for stage in made_stages(recipe) for one in _of_stage(stage)),
+            *map(_share, recipe.branches),
+        )
+    own = recipe.branch(branch)
+    shared = stages_before(recipe, own)
+    given = {each.id for stage in shared for each in given_at(recipe, stage)}
+    before = (
+        *_of_the_room(recipe),
+        *(one for one in _of_doses(recipe.starters, recipe.additions) if one.where in given),
+        *(_of_form(recipe) if own.form is None else ()),
+        *(one for stage in shared for one in _of_stage(stage)),
+        *(_share(other) for other in recipe.branches if other.after in {stage.id for stage in shared}),
+    )
+    owners = {one.owner for one in before}
+    return (*before, *(_named_apart(own, one, owners) for one in _of_own(own)))
 
 
-def _all(recipe: Recipe) -> Iterator[Movable]:
+def stages_before(recipe: Recipe, branch: Branch) -> tuple[Stage, ...]:
+    """Stages of the main make that a branch has come through when it parts."""
+    made = tuple(made_stages(recipe))
+    after = next((index for index, stage in enumerate(made) if stage.id == branch.after), len(made) - 1)
+    return made[: after + 1]
+
+
+def _of_the_room(recipe: Recipe) -> Iterator[Movable]:
     room = field_meta(Recipe, "room_c")
     yield _movable("recipe", "", "room_c", "", say("make room"), room, recipe.room_c)
     for source in recipe.milks:
         yield from _of_milk(source, len(recipe.milks) > 1)
-    for starter in recipe.starters:
+
+
+def _of_doses(starters: tuple[Starter, ...], additions: tuple[Addition, ...]) -> Iterator[Movable]:
+    for starter in starters:
         owner = starter.name or say("{kind} starter", kind=choice(starter.kind))
         yield from _of_part("starter", starter, owner, STARTER_FIELDS, dose=True)
-    for addition in recipe.additions:
+    for addition in additions:
         if addition.what in _WORKING:
             owner = addition.name or choice(addition.what)
             yield from _of_part("addition", addition, owner, ADDITION_FIELDS, dose=True)
-    if recipe.form is not None:
-        yield from _of_part("form", recipe.form, say("form"), FORM_FIELDS)
-    for stage in made_stages(recipe):
+
+
+def _of_form(lane: Recipe | Branch) -> Iterator[Movable]:
+    if lane.form is not None:
+        yield from _of_part("form", lane.form, say("form"), FORM_FIELDS)
+
+
+def _share(branch: Branch) -> Movable:
+    meta = field_meta(Branch, "share_pct")
+    found = _movable("branch", branch.id, "share_pct", branch.name or branch.id, meta.label, meta, branch.share_pct)
+    return replace(found, branch=branch.id)
+
+
+def _of_own(branch: Branch) -> Iterator[Movable]:
+    yield from _of_doses(branch.starters, branch.additions)
+    for one in _of_form(branch):
+        yield replace(one, where=branch.id)
+    for stage in made_stages(branch):
         yield from _of_stage(stage)
 
 
-def made_stages(recipe: Recipe) -> Iterator[Stage]:
-    """Stages of the main make up to the first room, where it ends."""
-    for stage in recipe.stages:
+def _named_apart(branch: Branch, one: Movable, taken: Collection[str]) -> Movable:
+    """With the name of the branch where the main make has a part of the same name."""
+    owner = headed(branch.name or branch.id, one.owner) if one.owner in taken else one.owner
+    return replace(one, owner=owner, branch=branch.id)
+
+
+def made_stages(lane: Recipe | Branch) -> Iterator[Stage]:
+    """Stages of the main make, or of a branch, up to the first room, where it ends."""
+    for stage in lane.stages:
         if stage.kind == "room":
             return
         yield stage
@@ -153,7 +209,7 @@ def _fine(one: Movable) -> Movable:
     most = one.value / 4.0
     power = 10.0 ** math.floor(math.log10(most))
     step = max(part * power for part in (1.0, 2.0, 5.0) if part * power <= most * (1.0 + 1e-9))
-    return Movable(one.of, one.where, one.field, one.owner, one.label, one.kind, step, one.low, one.high, one.value)
+    return replace(one, step=step)
 
 
 def _of_milk(source: MilkSource, several: bool) -> Iterator[Movable]:
@@ -252,7 +308,9 @@ def moved(recipe: Recipe, one: Movable, value: float) -> Recipe:
         case "addition":
             return edit_addition(recipe, one.where, **{one.field: value})
         case "form":
-            return edit_form(recipe, **{one.field: value})
+            return edit_form(recipe, one.branch, **{one.field: value})
+        case "branch":
+            return edit_branch(recipe, one.where, **{one.field: value})
     stage = recipe.stage(one.where)
     fields = checked(lambda: changes(stage, one.field, value), type(stage), one.title)
     return edit(recipe, one.where, **fields)

@@ -1,4 +1,4 @@
-"""A recipe on long steps, as rows of each stage: its base march, and what any one changed figure makes of it.
+"""A make on long steps, as rows of each stage: its base march, and what any one changed figure makes of it.
 
 Rows are worked out once for each stage and kept: from one edit to the next almost all stages stay as they are.
 """
@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.judge.moments import UNDER_WHEY
-from designer.judge.movable import Movable, changes, made_stages
+from designer.judge.movable import Movable, changes, made_stages, moved
 from designer.make import many
 from designer.make.march import OUT_EXTRA
 from designer.make.members import drawn
@@ -22,11 +22,11 @@ from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
 from designer.make.run import DAY_MIN, day_row
 from designer.make.start import first_state, parameters
 from designer.make.state import T
-from designer.recipe.document import Addition, Recipe, Starter
+from designer.recipe.document import Addition, Branch, Recipe, Starter
 from designer.recipe.field import Model
 from designer.recipe.lower import context_of, geometry, given_at, stage_rows, temperatures_before
 from designer.recipe.milk import blend
-from designer.recipe.schedule import PLACE_MOULD, PLACE_UNDER_WHEY, Milk, as_rows
+from designer.recipe.schedule import GEL_ACID_HEAT, GEL_NONE, PLACE_MOULD, PLACE_UNDER_WHEY, Milk, as_rows
 from designer.recipe.stages.stage import Geometry, RowContext, Stage
 
 Floats = NDArray[np.float64]
@@ -47,33 +47,42 @@ _WARM = (("ripen_c", ("ripen",)), ("set_c", ("set", "lactic_set")), ("cook_c", t
 
 
 class Stepped:
-    """The recipe as pieces of prepared rows, one a stage, and its base march."""
+    """The main make of a recipe, or one of its branches, as pieces of prepared rows, one a stage."""
 
-    def __init__(self, recipe: Recipe) -> None:
-        self.recipe = recipe
+    def __init__(self, recipe: Recipe, branch: Branch | None = None, held_kg: float = 0.0) -> None:
+        """Of a branch, `held_kg` says how much milk (as curd with its whey), whey or cream it begins with."""
+        self.recipe, self.branch = recipe, branch
+        lane = recipe if branch is None else branch
         self.milk = blend(recipe)
-        self.stages = tuple(made_stages(recipe))
+        self.stages = tuple(made_stages(lane))
         starts_c = temperatures_before(recipe, self.milk.temperature_c)
+        held = self.milk if branch is None else replace(self.milk, mass_kg=max(held_kg, 1e-9))
         self.contexts = [
-            context_of(recipe, recipe, index, self.milk, starts_c[stage.id]) for index, stage in enumerate(self.stages)
+            context_of(recipe, lane, index, held, starts_c[stage.id]) for index, stage in enumerate(self.stages)
         ]
-        self.given = [given_at(recipe, stage) for stage in self.stages]
+        self.given = [given_at(lane, stage) for stage in self.stages]
         self.pieces: list[_Pieces] = []
-        cut = False
+        cut, gel = branch is not None, float(GEL_NONE)
         for stage, given, context in zip(self.stages, self.given, self.contexts, strict=True):
-            self.pieces.append(_pieces(_Same(stage, *given), context, cut))
-            cut = cut or bool((self.pieces[-1].base["cut_mm"] > 0.0).any())
+            self.pieces.append(_pieces(_Same(stage, *given), context, cut, gel))
+            rows = self.pieces[-1].base
+            cut, gel = cut or bool((rows["cut_mm"] > 0.0).any()), float(rows["gel"][-1]) or gel
         self.starter_min = self._starter_min()
-        p, y0 = _start(self.milk)
-        rows = [piece.base for piece in self.pieces]
-        self.base = many.march_base(rows, self._wait(), y0, p, self.starter_min)
 
-    def _wait(self) -> NDArray[Any]:
-        """The row that waits for 24 h, where the forecast lets it wait."""
-        room = next((stage for stage in self.recipe.stages if stage.kind == "room"), None)
+    @cached_property
+    def base(self) -> many.Marks:
+        """The main make, marched; of a vat that parts with curd only."""
+        p, y0 = start_of(self.milk)
+        return many.march_base([piece.base for piece in self.pieces], self.wait(), y0, p, self.starter_min)
+
+    def wait(self, room_c: float | None = None, pieces: Mapping[int, NDArray[Any]] | None = None) -> NDArray[Any]:
+        """The row that waits for 24 h, where the forecast lets it wait: with another make room, or other pieces."""
+        lane = self.recipe if self.branch is None else self.branch
+        room = next((stage for stage in lane.stages if stage.kind == "room"), None)
         own = None if room is None else getattr(room, "room_c", None)
-        cool = self.recipe.room_c if own is None else own
-        return _longer(day_row(len(self.stages), cool, DAY_MIN, self.pieces[-1].base[-1]), 0.0)[:1]
+        make_room = self.recipe.room_c if room_c is None else room_c
+        last = (pieces or {}).get(len(self.stages) - 1, self.pieces[-1].base)[-1]
+        return _longer(day_row(len(self.stages), make_room if own is None else own, DAY_MIN, last), 0.0)[:1]
 
     def _starter_min(self, pieces: Mapping[int, NDArray[Any]] | None = None, given: Given = (), at: int = -1) -> float:
         """Planned minute of the first starter, with other rows for some stages, or other doses at one."""
@@ -88,7 +97,7 @@ class Stepped:
         return 0.0
 
     def move(self, one: Movable, value: float) -> many.Variant | None:
-        """What changes when one setting takes a value; None where it can't."""
+        """What changes when one setting of this make takes a value; None where it can't."""
         if not one.low - 1e-9 <= value <= one.high + 1e-9:
             return None
         try:
@@ -100,10 +109,14 @@ class Stepped:
                 case "milk":
                     return self._move_milk(one, value)
                 case "form":
-                    assert self.recipe.form is not None
-                    form = geometry(changed(self.recipe.form, one.field, value))
-                    return many.Variant(self._told("geometry", form), self.starter_min)
-            return many.Variant(self._told("room_c", value), self.starter_min)
+                    lane = self.recipe if one.branch is None else self.recipe.branch(one.branch)
+                    assert lane.form is not None
+                    pieces = self.told("geometry", geometry(changed(lane.form, one.field, value)))
+                    return many.Variant(pieces, self.starter_min, wait=self.wait(pieces=pieces))
+                case "branch":
+                    return self._move_share(one, value)
+            pieces = self.told("room_c", value)
+            return many.Variant(pieces, self.starter_min, wait=self.wait(value, pieces))
         except ValueError:
             return None
 
@@ -112,10 +125,10 @@ class Stepped:
         rows, ends_c = self.pieces[index].own(one.field, value)
         pieces = {index: rows}
         if self.recipe.vat is not None and ends_c == ends_c:
-            pieces |= self._warmed(index + 1, ends_c)
+            pieces |= self.warmed(index + 1, ends_c)
         return many.Variant(pieces, self._starter_min(pieces))
 
-    def _warmed(self, first: int, start_c: float) -> dict[int, NDArray[Any]]:
+    def warmed(self, first: int, start_c: float) -> dict[int, NDArray[Any]]:
         """Rows of the later stages that depend on the temperature they start from."""
         out = {}
         for index in range(first, len(self.stages)):
@@ -129,6 +142,16 @@ class Stepped:
         rows, given = self.pieces[index].dose(one.where, one.field, value)
         return many.Variant({index: rows}, self._starter_min(None, given, index))
 
+    def _move_share(self, one: Movable, value: float) -> many.Variant:
+        """Another share for a branch: less or more of the vat stays behind."""
+        other = Stepped(moved(self.recipe, one, value))
+        pieces = {
+            index: piece.base
+            for index, piece in enumerate(other.pieces)
+            if piece.base.tobytes() != self.pieces[index].base.tobytes()
+        }
+        return many.Variant(pieces, self.starter_min)
+
     def _move_milk(self, one: Movable, value: float) -> many.Variant:
         milks = tuple(
             changed(source, one.field, value) if source.id == one.where else source for source in self.recipe.milks
@@ -140,21 +163,23 @@ class Stepped:
                 behind = own.context.milk.mass_kg / self.milk.mass_kg
                 pieces[index] = own.told("milk", replace(milk, mass_kg=milk.mass_kg * behind))
         if self.recipe.vat is not None and milk.temperature_c != self.milk.temperature_c:
-            pieces |= self._warmed(0, milk.temperature_c)
-        p, y0 = _start(milk)
+            pieces |= self.warmed(0, milk.temperature_c)
+        p, y0 = start_of(milk)
         return many.Variant(pieces, self.starter_min, y0, p, milk)
 
-    def _told(self, what: str, value: Any) -> dict[int, NDArray[Any]]:
+    def told(self, what: str, value: Any) -> dict[int, NDArray[Any]]:
         """Rows of the stages that depend on what is told to all of them."""
         return {index: own.told(what, value) for index, own in enumerate(self.pieces) if what in own.depends}
 
     def settings(self, marks: many.Marks) -> dict[str, Floats]:
         """Temperatures and times that a style has usual ranges for, of every make, shape (m,)."""
-        kinds = [stage.kind for stage in self.stages]
         end = marks.ends[np.arange(len(marks.counts)), marks.counts - 2, 1]
-        edges = np.column_stack([marks.t, end])
-        lengths = np.diff(edges, axis=1)
         warm = marks.at_end[np.arange(len(marks.counts))[:, None], marks.bounds[:, 1:] - 1, OUT_EXTRA + T]
+        return self.settings_of(np.column_stack([marks.t, end]), warm)
+
+    def settings_of(self, edges: Floats, warm: Floats) -> dict[str, Floats]:
+        """The same from the minutes between stages (m, s + 1) and the temperatures they end at (m, s)."""
+        kinds, lengths = [stage.kind for stage in self.stages], np.diff(edges, axis=1)
         out: dict[str, Floats] = {}
         for key, kind, unit in _LENGTHS:
             if kind in kinds:
@@ -165,7 +190,7 @@ class Stepped:
                 out[key] = warm[:, which].max(axis=1) if key == "cook_c" else warm[:, which][:, -1]
         drawn = next((k for k, stage in enumerate(self.stages) if _draws_whey(stage)), None)
         if drawn is not None and "cut" in kinds:
-            out["cut_to_drain_min"] = marks.t[:, drawn] - marks.t[:, kinds.index("cut")]
+            out["cut_to_drain_min"] = edges[:, drawn] - edges[:, kinds.index("cut")]
         return out
 
     def mill_row(self, marks: many.Marks) -> NDArray[np.int64] | None:
@@ -183,33 +208,52 @@ class Stepped:
         for move in moves:
             rows = [move.pieces.get(index, own.base) for index, own in enumerate(self.pieces)]
             edges = np.cumsum([0, *(len(piece) for piece in rows)])
-            lane = _joined(rows)
+            lane = joined(rows)
             milk = self.milk if move.milk is None else move.milk
             every, y0, p = drawn(milk, lane, count)
             for own, first, parameters_ in zip(every, y0, p, strict=True):
                 own["step_max_min"] = lane["step_max_min"]
                 pieces = {k: own[edges[k] : edges[k + 1]] for k in range(len(rows))}
-                out.append(many.Variant(pieces, move.starter_min, first, parameters_))
+                out.append(many.Variant(pieces, move.starter_min, first, parameters_, wait=move.wait))
         return out
+
+    def lane(self, variant: many.Variant) -> NDArray[Any]:
+        """All rows of a variant, without the wait."""
+        return joined([variant.pieces.get(index, piece.base) for index, piece in enumerate(self.pieces)])
+
+    def holding(self, mass_kg: float, variant: many.Variant) -> many.Variant:
+        """A variant of a branch that turns out to hold so much milk, whey or cream: doses in kilograms count for it."""
+        milk = self.contexts[0].milk
+        if abs(mass_kg - milk.mass_kg) <= 1e-9 * milk.mass_kg:
+            return variant
+        told = {
+            index: own.at(replace(milk, mass_kg=max(mass_kg, 1e-9)))
+            for index, own in enumerate(self.pieces)
+            if "milk" in own.depends and index not in variant.pieces
+        }
+        return replace(variant, pieces=told | dict(variant.pieces))
 
     def milk_kg(self, which: Sequence[Movable], values: Sequence[float]) -> Floats:
         """Milk behind the main make: of the recipe, and with each setting at its value."""
         kept = 1.0 - sum(branch.share_pct for branch in self.recipe.branches if branch.of == "curd") / 100.0
-        base = self.milk.mass_kg
+        base, by_share = self.milk.mass_kg, np.zeros(1 + len(which))
+        by_share[1:] = [
+            (one.value - value) / 100.0 if one.of == "branch" else 0.0 for one, value in zip(which, values, strict=True)
+        ]
         volume = {"volume_l": self.milk.density_kg_l, "mass_kg": 1.0}
         more = [
             (value - one.value) * volume.get(one.field, 0.0) if one.of == "milk" else 0.0
             for one, value in zip(which, values, strict=True)
         ]
-        return kept * (base + np.array([0.0, *more]))
+        return (kept + by_share) * (base + np.array([0.0, *more]))
 
 
 def changed(part: M, field: str, value: float) -> M:
     """A part of a recipe with one figure changed, validated anew as an edit is; ValueError where it can't be."""
-    moved = changes(part, field, value)
-    data = dict(part) | moved
+    fresh = changes(part, field, value)
+    data = dict(part) | fresh
     if isinstance(part, Stage):
-        data = type(part).reconcile(data, moved)
+        data = type(part).reconcile(data, fresh)
     return type(part).model_validate(data)
 
 
@@ -240,19 +284,23 @@ class _Same:
 class _Pieces:
     """Rows of one stage on long steps: as it stands, and with any one thing changed. Each is worked out once.
 
-    `cut` says that the curd has been cut before it.
+    `cut` says that the curd has been cut before it, `gel` of what kind that was.
     """
 
-    def __init__(self, stage: Stage, given: Given, context: RowContext, cut: bool) -> None:
+    def __init__(self, stage: Stage, given: Given, context: RowContext, cut: bool, gel: float) -> None:
         self.stage, self.given, self.context = stage, given, context
-        self.cut = cut
+        self.cut, self.gel = cut, gel
         self.known: dict[tuple[Any, ...], Any] = {}
         ends_c = stage.end_temperature_c(context.temperature_c)
         self.hottest_c = max((temp for temp in (context.temperature_c, ends_c) if temp == temp), default=0.0)
-        self.base = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c, cut=cut)
+        self.base = self._longer(stage, given, context)
+
+    def _longer(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
+        rows = as_rows(stage_rows(stage, given, context, stage.title)[0])
+        return _longer(rows, self.hottest_c, cut=self.cut, gel=self.gel)
 
     def _rows(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
-        out = _longer(as_rows(stage_rows(stage, given, context, stage.title)[0]), self.hottest_c, cut=self.cut)
+        out = self._longer(stage, given, context)
         if len(out) == len(self.base):
             # The same steps, so that what they are off by cancels in a difference; shorter in a row cut short.
             shrink = np.minimum(1.0, out["minutes"] / np.maximum(self.base["minutes"], 1e-9))
@@ -286,6 +334,10 @@ class _Pieces:
         rows: NDArray[Any] = self.known[key]
         return rows
 
+    def at(self, milk: Milk) -> NDArray[Any]:
+        """Rows with another mass of milk; not kept, for it is never the same twice."""
+        return self._rows(self.stage, self.given, replace(self.context, milk=milk))
+
     @cached_property
     def depends(self) -> frozenset[str]:
         """What of the make around it its rows depend on; found by trying."""
@@ -305,30 +357,36 @@ class _Pieces:
 
 
 @lru_cache(maxsize=512)
-def _pieces(parts: _Same, context: RowContext, cut: bool) -> _Pieces:
+def _pieces(parts: _Same, context: RowContext, cut: bool, gel: float) -> _Pieces:
     stage, *given = parts.parts
-    return _Pieces(stage, tuple(given), context, cut)
+    return _Pieces(stage, tuple(given), context, cut, gel)
 
 
-def _joined(rows: Sequence[NDArray[Any]]) -> NDArray[Any]:
+def joined(rows: Sequence[NDArray[Any]]) -> NDArray[Any]:
     """Rows of stages as one array; as bytes, because numpy joins records field by field."""
     return np.frombuffer(b"".join(piece.tobytes() for piece in rows), dtype=rows[0].dtype).copy()
 
 
-def _longer(rows: NDArray[Any], hottest_c: float, *, cut: bool = False) -> NDArray[Any]:
-    """Rows prepared for the march on longer steps; where a cheese cools, as long as its conduction bears."""
+def _longer(rows: NDArray[Any], hottest_c: float, *, cut: bool = False, gel: float = GEL_NONE) -> NDArray[Any]:
+    """Rows prepared for the march on longer steps; where a cheese cools, as long as its conduction bears.
+
+    Acid-and-heat curd gives up its whey within minutes, as a vat does its own, so they bear none longer.
+    """
+    if GEL_ACID_HEAT in (gel, *rows["gel"]):
+        return prepare(rows, cut=cut, gel=gel)
     rows["step_max_min"][rows["place"] >= PLACE_MOULD] = NO_LIMIT_MIN
-    out = prepare(rows, cut=cut)
+    out = prepare(rows, cut=cut, gel=gel)
     under, cooling = out["place"] == PLACE_UNDER_WHEY, out["place"] >= PLACE_MOULD
     steps = out["step_max_min"]
     if hottest_c > HOT_C:
         steps = np.where(under, np.minimum(steps, HOT_STEP_MIN), steps)
-    steps = steps * np.where(under, LONGER_UNDER_WHEY, np.where(cooling, LONGER_COOLING, LONGER))
+    longer = np.where(under, LONGER_UNDER_WHEY, np.where(cooling, LONGER_COOLING, LONGER))
+    steps = steps * np.where(out["whey_off"] > 0.0, 1.0, longer)
     out["step_max_min"] = np.minimum(np.minimum(steps, LONGEST_MIN), np.maximum(out["minutes"] / 3.0, 0.1))
     return out
 
 
 @lru_cache(maxsize=512)
-def _start(milk: Milk) -> tuple[Any, Floats]:
+def start_of(milk: Milk) -> tuple[Any, Floats]:
     p = parameters(milk)[0]
     return p, first_state(milk, p)

@@ -56,7 +56,7 @@ class Marks:
 class Variant:
     """A make that reads differently from the base in some stages: their prepared rows by the stage's place.
 
-    `y0` (SIZE,), `p` and `milk` where the milk itself differs.
+    `y0` (SIZE,), `p` and `milk` where the milk itself differs, `wait` (1,) where the wait to 24 h does.
     """
 
     pieces: Mapping[int, NDArray[Any]]
@@ -64,6 +64,7 @@ class Variant:
     y0: Floats | None = None
     p: Any = None
     milk: Milk | None = None
+    wait: NDArray[Any] | None = None
 
 
 def _each(
@@ -156,7 +157,7 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
     bounds = np.repeat(base.bounds, m, axis=0)
     longer = []
     for k, one in enumerate(variants, start=1):
-        first_stage[k] = 0 if one.y0 is not None else min(one.pieces, default=s)
+        first_stage[k] = 0 if one.y0 is not None else min(one.pieces, default=s if one.wait is None else s - 1)
         for stage, piece in one.pieces.items():
             more = len(piece) - int(base.bounds[0, stage + 1] - base.bounds[0, stage])
             if more:
@@ -181,6 +182,8 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
         else:
             for stage, piece in one.pieces.items():
                 raw[k, bounds[k, stage] : bounds[k, stage + 1]] = _bytes(piece)
+        if one.wait is not None:
+            raw[k, counts[k] - 1] = _bytes(one.wait)[0]
     at_end, ends = np.zeros((m, width, WIDTH)), np.zeros((m, width, 3))
     at_end[:, :n], ends[:, :n] = base.at_end[:, :width], base.ends[:, :width]
     y, milk = np.repeat(base.y, m, axis=0), np.repeat(base.milk, m, axis=0)

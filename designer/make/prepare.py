@@ -29,15 +29,16 @@ SETTLED = 9.0
 """Time constants after which a cheese has the temperature of its room."""
 
 
-def prepare(rows: NDArray[Any], *, cut: bool = False) -> NDArray[Any]:
-    """A private copy of Schedule rows, ready to march; `cut` says that the curd is cut before the first of them.
+def prepare(rows: NDArray[Any], *, cut: bool = False, gel: float = GEL_NONE) -> NDArray[Any]:
+    """A private copy of Schedule rows, ready to march; `cut` says that the curd is cut before the first of them, `gel`
+    of what kind it is by then.
 
     A ramp shorter than its row becomes ramp and hold. Curd in whey is stepped as fine as it evens out with it, hot curd
     finer, and acid-and-heat curd in its basket too. A cheese that cools is stepped as fine as its conduction asks, and
     held at the temperature of its surroundings once it has settled.
     """
     out: list[dict[str, float]] = []
-    set_c, gel = 0.0, float(GEL_NONE)
+    set_c = 0.0
     for row in as_mappings(rows):
         gel = row["gel"] or gel
         if row["t_law"] != T_FOLLOW and not np.isnan(row["t_end_c"]):

@@ -101,14 +101,15 @@ def run_main(
 
     `starts` of what comes back are in the order of `partings`. Raises PartingError.
     """
-    return _parted(rows, y0, p, schedule.starter_min + DAY_MIN, wait, partings, twin)
+    return run_parted(rows, y0, p, schedule.starter_min + DAY_MIN, wait, partings, twin)
 
 
-def _parted(
+def run_parted(
     rows: NDArray[Any], y0: NDArray[np.float64], p: Any, until_min: float, wait: NDArray[Any],
     partings: Sequence[Parting], twin: bool | None,
 ) -> LaneRun:  # fmt: skip
-    """The main lane, marched from one parting to the next."""
+    """The main lane from prepared rows and a state, marched from one parting to the next and on to `until_min`; as
+    `run_main` gives it. Raises PartingError."""
     y, first, weight, taken, milk, changed = kernel.zoned(y0), 0, 1.0, np.zeros(PHASE), None, False
     path: Path | None = None
     starts: dict[int, Start] = {}
@@ -187,7 +188,9 @@ def run_many(
     Raises PartingError where a member has nothing to part with.
     """
     return kernel.each(
-        lambda member: _parted(rows[member], y0[member], p[member], until_min, wait, partings, False), len(rows), stop
+        lambda member: run_parted(rows[member], y0[member], p[member], until_min, wait, partings, False),
+        len(rows),
+        stop,
     )
 
 

