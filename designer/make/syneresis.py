@@ -78,6 +78,12 @@ def end_point(ph: float, temp_c: float, p: Any) -> float:
 
 
 @law
+def scalded_share(temp_c: float, p: Any) -> float:
+    """How far heat has drawn the network of a rennet curd together [1]: none at a cook's heat, all in a scald's."""
+    return 1.0 / (1.0 + np.exp((p.scald_sets_c - temp_c) / 2.5))
+
+
+@law
 def stress_kpa(place: int, height_mm: float, load_kpa: float, p: Any) -> float:
     """What squeezes acid curd [kPa]: afloat in whey, hung or on a cloth, its own weight in a form, and any load."""
     if place == PLACE_UNDER_WHEY:
@@ -161,8 +167,10 @@ def water_loss(
     else:
         k = rennet_curd_per_min(temp_c, ph, edge_mm, fat_per_casein, handled, p)
         k = k / (1.0 + k / p.syneresis_k_limit)
-        over = r - end_point(ph, temp_c, p)
+        scalded = scalded_share(temp_c, p)
+        over = r - end_point(ph, temp_c, p) * (1.0 - scalded) - p.scald_r_holds * scalded
         slow = 1.0 + (p.syneresis_r_slow / r) ** p.syneresis_q
+        k += scalded * p.scald_per_min * slow
     if over <= 0.0:
         return 0.0
     return k * over / slow * (1.0 - closed)

@@ -32,6 +32,9 @@ STRETCH_CALCIUM, STRETCH_PH, STRETCH_C = 28.0, 4.95, 54.0
 """Bound calcium [mg per g casein] at about pH 5.5 of a cultured curd; practice stretches at pH 5.1-5.4 and 55-65 °C,
 directly acidified curd, with less calcium, from 5.7 (from memory, high)."""
 
+SCALD_C, BATH_C = 78.0, 60.0
+"""Where pieces are drawn together whole, and the bath that is meant to do it (common practice, no source)."""
+
 LACTIC = mark(
     "Lactic curd: the few published makes came within about 3 points of moisture of this law; take moisture and yield "
     "with that."
@@ -58,6 +61,13 @@ STRETCH_COLD = mark(
     "The curd reaches only {temp:.0f} °C in this water; below about {limit:.0f} °C it does not flow. It takes hotter "
     "water, or more of it."
 )
+SCALDED = mark(
+    "What scalded pieces let go of their water rests on remembered compositions; take moisture within about 3 points."
+)
+SCALD_COLD = mark(
+    "The pieces reach only {temp:.0f} °C in this bath; below about {limit:.0f} °C they shrink little and stay soft. It "
+    "takes a hotter bath, a longer one, or smaller pieces."
+)
 BRINE = mark(
     "A brine of {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C at which the pace of salt was measured."
 )
@@ -78,7 +88,7 @@ class Remark:
 
 def remarks(own: LaneRun) -> tuple[Remark, ...]:
     """All that is to be said of a marched lane, of one law the most pointed first: an outcome shows its first."""
-    return (*_lactic(own), *_acid_heat(own), *_stretched(own), *_brined(own), *_rennet(own))
+    return (*_lactic(own), *_acid_heat(own), *_stretched(own), *_scalded(own), *_brined(own), *_rennet(own))
 
 
 def _lactic(own: LaneRun) -> Iterator[Remark]:
@@ -120,6 +130,17 @@ def _stretched(own: LaneRun) -> Iterator[Remark]:
     if temp < STRETCH_C:
         yield Remark(fill(STRETCH_COLD, temp=temp, limit=STRETCH_C), DRAINAGE)
     yield Remark(word(STRETCHED), DRAINAGE)
+
+
+def _scalded(own: LaneRun) -> Iterator[Remark]:
+    bath = (own.rows["place"] == PLACE_BRINE) & (own.rows["brine_pct"] == 0.0) & (own.rows["stretch"] == 0.0)
+    at = np.flatnonzero(np.isin(own.path.out[:, 1], np.flatnonzero(bath & (own.rows["follow_c"] >= BATH_C))))
+    if not at.size:
+        return
+    temp = float(own.path.out[at, OUT_EXTRA + T].max())
+    if temp < SCALD_C:
+        yield Remark(fill(SCALD_COLD, temp=temp, limit=SCALD_C), DRAINAGE)
+    yield Remark(word(SCALDED), DRAINAGE)
 
 
 def _brined(own: LaneRun) -> Iterator[Remark]:

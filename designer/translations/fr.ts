@@ -6281,6 +6281,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Les images n'ont pu être faites : {error}.</translation>
     </message>
     <message>
+        <source>The pieces reach only {temp:.0f} °C in this bath; below about {limit:.0f} °C they shrink little and stay soft. It takes a hotter bath, a longer one, or smaller pieces.</source>
+        <translation>Les pièces n'atteignent que {temp:.0f} °C dans ce bain ; au-dessous d'environ {limit:.0f} °C, elles se contractent peu et restent molles. Il faut un bain plus chaud, plus long, ou de plus petites pièces.</translation>
+    </message>
+    <message>
         <source>The plan could not be written to {path}: {error}.</source>
         <translation>La fiche n'a pu être écrite dans {path} : {error}.</translation>
     </message>
@@ -6383,6 +6387,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>What may move in this recipe does not reach so far.</source>
         <translation>Ce qui peut bouger dans cette recette ne va pas si loin.</translation>
+    </message>
+    <message>
+        <source>What scalded pieces let go of their water rests on remembered compositions; take moisture within about 3 points.</source>
+        <translation>L'eau que perdent les pièces échaudées repose sur des compositions retenues de mémoire ; comptez l'humidité à 3 points près.</translation>
     </message>
     <message>
         <source>What stretching takes and gives of water and fat is known by its direction; its size is an engineering default.</source>
