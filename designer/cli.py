@@ -321,11 +321,12 @@ def validate(
     elif as_json:
         print(dumps(compared_json(compared) + [made.row_json(row) for row in rows]))
     else:
-        from designer.plan import tables
+        from designer.plan import validated
 
         if not summary:
-            tables.print_compared(compared)
-        made.print_makes(() if summary else rows, means, covered, effects())
+            validated.print_laws(compared)
+            validated.print_makes(rows)
+        validated.print_summary(means, covered, effects())
     if not all(one.within for one in compared):
         raise typer.Exit(DOES_NOT_MEET)
 

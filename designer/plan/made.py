@@ -1,14 +1,10 @@
-"""Published makes beside the forecast, on a terminal and as JSON: rows, mean errors, bands, effects."""
+"""Published makes beside the forecast, as JSON: rows, mean errors, bands, effects."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
 from typing import Any
-
-from rich.console import Console
-from rich.markup import escape
-from rich.table import Table
 
 from designer.validate.effects import Effect
 from designer.validate.report import AIMS, UNITS, Coverage, Mean, Row
@@ -73,48 +69,6 @@ def summary_json(means: Sequence[Mean], covered: Sequence[Coverage], effects: Se
             for effect in effects
         ],
     }
-
-
-def print_makes(
-    rows: Sequence[Row], means: Sequence[Mean], covered: Sequence[Coverage], effects: Sequence[Effect]
-) -> None:
-    """All of it as tables: every figure, then the means, the bands and the effects."""
-    console = Console(highlight=False)
-    table = Table("make", "quantity", "where", "class", "published", "forecast", "error", "out of the fit", "source")
-    table.box = None
-    for row in rows:
-        out = row.error_out
-        table.add_row(
-            row.figure.make,
-            row.figure.quantity,
-            escape(row.figure.place),
-            row.figure.kind,
-            row.figure.printed,
-            f"{row.forecast:.4g}",
-            f"{row.error:+.2f}",
-            "" if out is None else f"{out:+.2f}" if row.fitted else "never fitted",
-            escape(f"{row.figure.source} ({row.figure.have})"),
-        )
-    console.print(table)
-    console.print("\n[bold]Mean absolute error; out of the fit with its 80 % interval[/bold]")
-    table = Table("", "class", "figures", "families", "as fitted", "out of the fit", "interval", "aim", box=None)
-    for mean in means:
-        aim = f"{AIMS[mean.group]:g}" if mean.kind == "all" and mean.group in AIMS else ""
-        spread = f"{mean.low:.2g}-{mean.high:.2g}"
-        counts = (str(mean.n), str(mean.families))
-        line = escape(f"{mean.group} [{UNITS[mean.group]}]")
-        table.add_row(line, mean.kind, *counts, f"{mean.fitted:.2g}", f"{mean.out:.2g}", spread, aim)
-    console.print(table)
-    if covered:
-        console.print("\n[bold]Figures that the 80 % bands reach, out of the fit[/bold]")
-        for one in covered:
-            spread = f"{one.low_pct:.0f}-{one.high_pct:.0f} %"
-            console.print(f"{one.group}: {one.inside} of {one.n} (80 % interval {spread})")
-    console.print("\n[bold]Effects of one change[/bold]")
-    for effect in effects:
-        figure = effect.figure
-        words = f"{effect.id}: {figure.quantity} {effect.value():+.2f}, published {figure.printed} ({figure.source}; "
-        console.print(escape(words + f"{figure.have})"))
 
 
 def _finite(value: float | None) -> float | None:

@@ -14,7 +14,6 @@ from designer.language import headed, mark, number, say, word
 from designer.plan.clock import Clock
 from designer.quantities import QUANTITIES
 from designer.units import System, show
-from designer.validate.published import Compared
 
 SHOWN = (
     "moisture_pct",
@@ -81,28 +80,6 @@ def print_verdict(verdict: Verdict) -> None:
             console.print(_rows(word(SECTIONS[section]), rows))
     for condition in verdict.conditions:
         console.print(f"- {_plain(condition)}")
-
-
-def print_compared(compared: Sequence[Compared]) -> None:
-    """Published figures beside ours, then how many hold."""
-    console = Console(highlight=False)
-    table = Table("case", "quantity", "class", "published", "ours", "error", "allowed", "", "source", box=None)
-    for one in compared:
-        row = one.published
-        table.add_row(
-            _plain(row.case),
-            _plain(f"{row.quantity} [{row.unit}]" if row.unit else row.quantity),
-            row.kind,
-            number(row.value),
-            number(one.ours, ".4g"),
-            number(one.error, "+.2g"),
-            number(row.tolerance),
-            "holds" if one.within else "MISSES",
-            _plain(row.source),
-        )
-    console.print(table)
-    held = sum(one.within for one in compared)
-    console.print(say("[bold]{held} of {compared} published figures hold.[/bold]", held=held, compared=len(compared)))
 
 
 def _stages(forecast: Forecast, clock: Clock, system: System) -> Table:

@@ -6025,6 +6025,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Les limites ne sont pas respectées.</translation>
     </message>
     <message>
+        <source>MISSES</source>
+        <translation>MANQUÉ</translation>
+    </message>
+    <message>
         <source>Made from {name}.</source>
         <translation>Tiré de {name}.</translation>
     </message>
@@ -6425,6 +6429,18 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Rendement kg/100 kg</translation>
     </message>
     <message>
+        <source>[bold]Effects of one change[/bold]</source>
+        <translation>[bold]Effets d'un changement[/bold]</translation>
+    </message>
+    <message>
+        <source>[bold]Figures that the 80 % bands reach, out of the fit[/bold]</source>
+        <translation>[bold]Chiffres que les bandes à 80 % atteignent, hors calage[/bold]</translation>
+    </message>
+    <message>
+        <source>[bold]Mean absolute error; out of the fit with its 80 % interval[/bold]</source>
+        <translation>[bold]Erreur absolue moyenne ; hors calage, avec son intervalle à 80 %[/bold]</translation>
+    </message>
+    <message>
         <source>[bold]{held} of {compared} published figures hold.[/bold]</source>
         <translation>[bold]{held} chiffres publiés sur {compared} sont tenus.[/bold]</translation>
     </message>
@@ -6553,6 +6569,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>age_if « {age_if} » n'est pas parmi : {age_if2}</translation>
     </message>
     <message>
+        <source>aim</source>
+        <translation>visé</translation>
+    </message>
+    <message>
         <source>airspace {degree}</source>
         <translation>air {degree}</translation>
     </message>
@@ -6563,6 +6583,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>all sanitised</source>
         <translation>tout désinfecté</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation>admis</translation>
     </message>
     <message>
         <source>an end by feel needs its planned length</source>
@@ -6611,6 +6635,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>another milk</source>
         <translation>un autre lait</translation>
+    </message>
+    <message>
+        <source>as fitted</source>
+        <translation>calé</translation>
     </message>
     <message>
         <source>as it comes</source>
@@ -6741,6 +6769,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>chymosine</translation>
     </message>
     <message>
+        <source>class</source>
+        <translation>classe</translation>
+    </message>
+    <message>
         <source>clock</source>
         <translation>heure</translation>
     </message>
@@ -6833,12 +6865,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>finit à, deviné</translation>
     </message>
     <message>
+        <source>error</source>
+        <translation>écart</translation>
+    </message>
+    <message>
         <source>even odds</source>
         <translation>une chance sur deux</translation>
     </message>
     <message>
+        <source>families</source>
+        <translation>familles</translation>
+    </message>
+    <message>
         <source>fewer than 1 in 10</source>
         <translation>moins de 1 sur 10</translation>
+    </message>
+    <message>
+        <source>figures</source>
+        <translation>chiffres</translation>
     </message>
     <message>
         <source>firm, {value:g} Pa</source>
@@ -6953,6 +6997,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>bloquer</translation>
     </message>
     <message>
+        <source>holds</source>
+        <translation>tient</translation>
+    </message>
+    <message>
         <source>in IMCU per litre of milk</source>
         <translation>en IMCU par litre de lait</translation>
     </message>
@@ -6975,6 +7023,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>inside the usual {usual}</source>
         <translation>dans l'usage, {usual}</translation>
+    </message>
+    <message>
+        <source>interval</source>
+        <translation>intervalle</translation>
     </message>
     <message>
         <source>it is not TOML</source>
@@ -7201,6 +7253,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>plus près, mais pas dans ses limites</translation>
     </message>
     <message>
+        <source>never fitted</source>
+        <translation>jamais calé</translation>
+    </message>
+    <message>
         <source>new stage, “{label}”</source>
         <translation>nouvelle étape, « {label} »</translation>
     </message>
@@ -7281,6 +7337,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>autre : {round} ÷ IMCU/{unit}</translation>
     </message>
     <message>
+        <source>ours</source>
+        <translation>le nôtre</translation>
+    </message>
+    <message>
+        <source>out of the fit</source>
+        <translation>hors calage</translation>
+    </message>
+    <message>
         <source>outcome</source>
         <translation>résultat</translation>
     </message>
@@ -7351,6 +7415,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>points</source>
         <translation>points</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>publié</translation>
     </message>
     <message>
         <source>rather {word}</source>
@@ -8029,6 +8097,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{dose:.1f} IMCU par litre de lait</translation>
     </message>
     <message>
+        <source>{effect}: {quantity} {ours}, published {printed} ({source}; {have})</source>
+        <translation>{effect} : {quantity} {ours}, publié {printed} ({source} ; {have})</translation>
+    </message>
+    <message>
         <source>{factor} times the milk</source>
         <translation>{factor} fois le lait</translation>
     </message>
@@ -8055,6 +8127,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{grams:.3g} g of this pack, which serves {serves:.0f} L</source>
         <translation>{grams:.3g} g de ce sachet, qui suffit à {serves:.0f} L</translation>
+    </message>
+    <message>
+        <source>{group}: {inside} of {n} (80 % interval {spread})</source>
+        <translation>{group} : {inside} sur {n} (intervalle à 80 % : {spread})</translation>
     </message>
     <message>
         <source>{head}: {how}. Still outside: {missed}.</source>

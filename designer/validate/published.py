@@ -24,9 +24,13 @@ _KEYS = frozenset(
 
 @dataclass(frozen=True, slots=True)
 class Published:
-    """One outside figure. `given` are the law's arguments; |ours - value| must stay within `tolerance`."""
+    """One outside figure. `label` sets it apart under its title; `given` are the law's arguments.
 
-    case: str
+    |ours - value| must stay within `tolerance`.
+    """
+
+    title: str
+    label: str
     law: str
     quantity: str
     unit: str
@@ -37,6 +41,11 @@ class Published:
     source: str
     have: str
     note: str = ""
+
+    @property
+    def case(self) -> str:
+        """Title and what sets this figure apart from the others under it."""
+        return f"{self.title}: {self.label}" if self.label else self.title
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +104,8 @@ def _row(group: Mapping[str, Any], cells: dict[str, Any]) -> Published:
     value = cells.pop("published")
     label = cells.pop("case", "") or ", ".join(f"{key} {cell:g}" for key, cell in cells.items())
     return Published(
-        case=f"{group['case']}: {label}" if label else group["case"],
+        title=group["case"],
+        label=label,
         law=group["law"],
         quantity=group["quantity"],
         unit=group.get("unit", ""),
