@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QPushButton,
-    QStackedWidget,
     QTableView,
     QVBoxLayout,
     QWidget,
@@ -24,6 +23,7 @@ from PySide6.QtWidgets import (
 from widgets.chart_figures import Grid, of_make, of_makes
 from widgets.compare.curves import Curves
 from widgets.preferences import Preferences
+from widgets.room import Stack
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -76,7 +76,7 @@ class GridModel(QAbstractTableModel):
 class ChartTable(QDialog):
     """The table in its window. `places` holds the place whose chart is told; the make curve where it has no other."""
 
-    def __init__(self, session: Session, places: QStackedWidget, preferences: Preferences, parent: QWidget) -> None:
+    def __init__(self, session: Session, places: Stack, preferences: Preferences, parent: QWidget) -> None:
         super().__init__(parent)
         self._session, self._places, self._preferences = session, places, preferences
         self.setWindowTitle(self.tr("Figures of the curves"))

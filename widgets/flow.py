@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLayout, QLayoutItem, QSizePolicy, QWidget
 
 
 class Flow(QLayout):
     """Lays its widgets out from left to right, each as large as it asks to be, and wraps."""
 
-    def __init__(self, parent: QWidget | None = None, *, spacing: int = 6) -> None:
+    def __init__(self, parent: QWidget | None = None, *, spacing: int = 6, centred: bool = False) -> None:
         super().__init__(parent)
+        self._centred = centred
         self._items: list[QLayoutItem] = []
         self.setContentsMargins(0, 0, 0, 0)
         self.setSpacing(spacing)
@@ -66,15 +67,57 @@ class Flow(QLayout):
         return QSize(max((one.width() for one in sizes), default=0), max((one.height() for one in sizes), default=0))
 
     def _arranged(self, rect: QRect, *, move: bool) -> int:
-        x, y, line = rect.x(), rect.y(), 0
+        y = rect.y()
+        for line in self._lines(rect.width()):
+            high = max(size.height() for _, size in line)
+            spare = rect.width() - sum(size.width() + self.spacing() for _, size in line) + self.spacing()
+            x = rect.x() + (spare // 2 if self._centred else 0)
+            for item, size in line:
+                if move:
+                    item.setGeometry(QRect(QPoint(x, y + (high - size.height()) // 2), size))
+                x += size.width() + self.spacing()
+            y += high + self.spacing()
+        return max(y - self.spacing() - rect.y(), 0)
+
+    def _lines(self, room: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+        """What stands in each line; what is wider than the room has a line to itself, and is cut to it."""
+        lines: list[list[tuple[QLayoutItem, QSize]]] = []
+        taken = 0
         for item in self._items:
             if item.isEmpty():
                 continue
             size = item.sizeHint()
-            if x > rect.x() and x + size.width() > rect.right() + 1:
-                x, y, line = rect.x(), y + line + self.spacing(), 0
-            if move:
-                item.setGeometry(QRect(QPoint(x, y), size))
-            x += size.width() + self.spacing()
-            line = max(line, size.height())
-        return y + line - rect.y()
+            if room > 0:
+                size = QSize(min(size.width(), max(room, item.minimumSize().width())), size.height())
+            if not lines or taken + size.width() > room:
+                lines.append([])
+                taken = 0
+            lines[-1].append((item, size))
+            taken += size.width() + self.spacing()
+        return lines
+
+
+def flowing(*widgets: QWidget, spacing: int = 6, centred: bool = False) -> QWidget:
+    """Widgets in a row that goes on in the next line."""
+    made = QWidget()
+    rule = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+    rule.setHeightForWidth(True)
+    made.setSizePolicy(rule)
+    row = Flow(made, spacing=spacing, centred=centred)
+    for widget in widgets:
+        row.addWidget(widget)
+    return made
+
+
+def labelled(text: str, *fields: QWidget, spacing: int = 10) -> QWidget:
+    """A quieter label with what it names, kept together in a line."""
+    made = QWidget()
+    row = QHBoxLayout(made)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(spacing)
+    label = QLabel(text)
+    label.setProperty("role", "soft")
+    label.setBuddy(fields[0])
+    for widget in (label, *fields):
+        row.addWidget(widget)
+    return made

@@ -6,9 +6,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QKeySequence
+from PySide6.QtGui import QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
+from widgets.room import Scrolling
 from widgets.theme import apply as dress
 from widgets.theme.icons import icon
 
@@ -84,3 +85,18 @@ class Rail(QWidget):
     def show_chosen(self, key: str) -> None:
         """Mark the place that is open."""
         self.buttons[key].setChecked(True)
+
+
+class Railed(Scrolling):
+    """The rail where it may be higher than the window: a little wider there, for the bar it scrolls by."""
+
+    def __init__(self, rail: Rail) -> None:
+        super().__init__(rail, across=False)
+        self._rail = rail
+        self.setFixedWidth(rail.width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """As wide as the rail, and its bar where it needs one."""
+        super().resizeEvent(event)
+        scrolls = self.height() < self._rail.minimumSizeHint().height()
+        self.setFixedWidth(self._rail.width() + (self.verticalScrollBar().sizeHint().width() if scrolls else 0))

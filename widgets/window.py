@@ -42,8 +42,8 @@ from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
-from widgets.rail import Place, Rail
-from widgets.room import Stack, scrolling
+from widgets.rail import Place, Rail, Railed
+from widgets.room import Parts, Stack, scrolling
 from widgets.session import Session
 from widgets.stage_work import StageWork
 from widgets.start.place import StartPlace
@@ -53,7 +53,8 @@ from widgets.theme.icons import program_icon
 from widgets.tour import views
 from widgets.variants.work import Variants
 
-SIDE_PX = 336
+SIDE_PX, BESIDE_PX = 336, 800
+"""Width of what stands beside the make curve, and the least room for both beside each other."""
 SHARES, SHARES_OPENED = (330, 340), (480, 190)
 """How outcomes and stage form share the side, and how while an outcome is open."""
 
@@ -118,14 +119,11 @@ class Window(QMainWindow):
         side.setSizes(list(SHARES))
         side.setChildrenCollapsible(False)
         side.setHandleWidth(1)
-        design = QSplitter(Qt.Orientation.Horizontal)
-        design.addWidget(self.curve)
-        design.addWidget(side)
+        side.setMinimumWidth(280)
+        design = Parts([self.curve, side], [960, SIDE_PX], BESIDE_PX)
         design.setStretchFactor(0, 1)
         design.setStretchFactor(1, 0)
-        design.setSizes([960, SIDE_PX])
-        design.setHandleWidth(1)
-        side.setMinimumWidth(280)
+        design.turned.connect(self._turn_side)
         places = [
             Place("start", self.tr("Start"), "start", self._start, self._refresh, keys="Alt+Home"),
             Place("milk", self.tr("Milk"), "milk", self._milk),
@@ -144,9 +142,7 @@ class Window(QMainWindow):
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        edge = scrolling(self.rail, across=False)
-        edge.setFixedWidth(self.rail.width())
-        row.addWidget(edge)
+        row.addWidget(Railed(self.rail))
         row.addWidget(scrolling(self.stack), 1)
         self.setCentralWidget(whole)
 
@@ -325,8 +321,16 @@ class Window(QMainWindow):
         part.said.connect(self.files.tell)
         part.hinted.connect(self.status.setText)
 
+    @Slot(bool)
+    def _turn_side(self, under: bool) -> None:
+        """Under the curve, outcomes and stage form stand beside each other."""
+        self.side.setOrientation(Qt.Orientation.Horizontal if under else Qt.Orientation.Vertical)
+        self.side.setSizes([1, 1] if under else list(SHARES))
+
     def _share_side(self, opened: bool) -> None:
         """More room for the outcomes while one is open."""
+        if self.side.orientation() == Qt.Orientation.Horizontal:
+            return
         tall = sum(self.side.sizes())
         first, second = SHARES_OPENED if opened else SHARES
         self.side.setSizes([tall * first // (first + second), tall * second // (first + second)])

@@ -13,8 +13,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QProgressBar,
     QPushButton,
-    QSplitter,
-    QStackedWidget,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -34,11 +32,15 @@ from widgets.compare.outcome_pair import OutcomePair
 from widgets.compare.partners import Partners
 from widgets.compare.working import Answer, CompareWorker, Question
 from widgets.compare.worth_table import WorthTable, capital, words_of
+from widgets.flow import flowing
 from widgets.paper.preview import PlanPreview
+from widgets.room import Parts, Stack, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
 
 EMPTY, BESIDE, PRINTED = range(3)
+BESIDE_PX = 860
+"""The least room for the two cheeses beside the table of what differs."""
 
 
 def button(text: str, pressed: Callable[[], object] | None = None, *, strong: bool = False) -> QPushButton:
@@ -81,7 +83,7 @@ class ComparePlace(QWidget):
         self.body.setWordWrap(True)
         self.curves = Curves(self)
         self.take = button(self.tr("&Take across"), self.take_across, strong=True)
-        self.stack = QStackedWidget(self)
+        self.stack = Stack(self)
         for page in (self._empty(), self._beside(), self._printed()):
             self.stack.addWidget(page)
         column = QVBoxLayout(self)
@@ -96,56 +98,49 @@ class ComparePlace(QWidget):
     def _empty(self) -> QWidget:
         whole = QWidget()
         column = QVBoxLayout(whole)
-        column.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        column.setContentsMargins(24, 16, 24, 16)
         column.setSpacing(16)
+        column.addStretch(1)
         words = QLabel(
             self.tr("Put another make beside this one, and every difference says what it is worth in the cheese.")
         )
         words.setFont(dress.font("head"))
         words.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        words.setWordWrap(True)
         self.first_open = button(self.tr("Open a &recipe…"), self.partners.ask_and_open, strong=True)
-        row = QHBoxLayout()
-        row.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        row.setSpacing(10)
-        row.addWidget(self.first_open)
+        ways = [self.first_open]
         for menu in (self.partners.examples, self.partners.versions, self.partners.middles, self.partners.lanes):
-            one = button(menu.title())
-            one.setMenu(menu)
-            row.addWidget(one)
+            ways.append(button(menu.title()))
+            ways[-1].setMenu(menu)
+        row = flowing(*ways, spacing=10, centred=True)
         self.trouble = QLabel()
         self.trouble.setProperty("role", "wrong")
         self.trouble.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.trouble.setWordWrap(True)
         column.addWidget(words)
-        column.addLayout(row)
+        column.addWidget(row)
         column.addWidget(self.trouble)
+        column.addStretch(1)
         return whole
 
     def _beside(self) -> QWidget:
-        head = QHBoxLayout()
-        head.setSpacing(8)
-        head.addWidget(self._title, 1)
         self.choose = button(self.tr("Set &beside"))
         self.choose.setMenu(self.partners.all)
         self.swap = button(self.tr("S&wap sides"), self.swap_sides)
         self.swap.setToolTip(self.tr("The other lane first, so that values go the other way"))
         self.print = button(self.tr("Print…"), self.show_print)
         self.away = button(self.tr("Put away"), self.put_away)
-        for one in (self.choose, self.swap, self.print, self.away):
-            head.addWidget(one)
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.addWidget(self._worths())
-        split.addWidget(self._cheeses())
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
+        self._title.setWordWrap(True)
+        buttons = flowing(self.choose, self.swap, self.print, self.away, spacing=8)
+        head = Turning([(self._title, 1), (buttons, 0)], BESIDE_PX, spacing=8)
+        split = Parts([self._worths(), self._cheeses()], [810, 420], BESIDE_PX)
         split.setStretchFactor(0, 1)
         split.setStretchFactor(1, 1)
-        split.setSizes([810, 420])
         whole = QWidget()
         column = QVBoxLayout(whole)
         column.setContentsMargins(24, 16, 20, 12)
         column.setSpacing(8)
-        column.addLayout(head)
+        column.addWidget(head)
         column.addLayout(self._saying())
         column.addWidget(split, 1)
         return whole

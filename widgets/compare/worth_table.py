@@ -10,7 +10,7 @@ from itertools import groupby
 from typing import Any, Final
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, Signal
-from PySide6.QtGui import QBrush, QColor
+from PySide6.QtGui import QBrush, QColor, QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from designer.judge.between import Step
@@ -30,6 +30,8 @@ COLUMNS: Final[tuple[tuple[str, Any], ...]] = (
     ("finish_min", N("Compare", "Finish\nh:min")),
 )
 SAID_IN_FULL: Final = 3
+WORDS_PX: Final = 220
+"""The least room for what differs; where there is less the table scrolls sideways."""
 DIFFERENCE: Final = Qt.ItemDataRole.UserRole
 
 
@@ -70,6 +72,16 @@ class WorthTable(QTreeWidget):
             self.headerItem().setToolTip(column, figures.label_of(key))
         self._said_once = ""
         self.itemActivated.connect(self._activated)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """What differs takes the room the figures leave, and never less than it needs."""
+        super().resizeEvent(event)
+        head = self.header()
+        left = self.viewport().width() - sum(head.sectionSize(at) for at in range(1, self.columnCount()))
+        wide = left >= WORDS_PX
+        head.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch if wide else QHeaderView.ResizeMode.Interactive)
+        if not wide:
+            head.resizeSection(0, WORDS_PX)
 
     def _activated(self, item: QTreeWidgetItem) -> None:
         found = item.data(0, DIFFERENCE)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from designer.language import number, word
 from designer.recipe import edit as edits
@@ -15,13 +15,16 @@ from designer.recipe.error import RecipeError
 from designer.recipe.field import FieldMeta, Model
 from designer.recipe.milk import blend
 from designer.recipe.presets import breeds
+from widgets.flow import flowing
 from widgets.form.editors import explained, words
 from widgets.form.part_form import PartForm, plain_choices
 from widgets.judging import style_names
+from widgets.room import Turning, scrolling
 from widgets.session import Session
 from widgets.theme import apply as dress
 
-COLUMN_PX = 330
+COLUMN_PX, HEAD_PX = 330, 800
+"""The least room for a column of cards, and for the buttons beside what is in the vat."""
 # Each part: what is edited by which function. The recipe itself has no id.
 Change = Callable[[Recipe, str, dict[str, Any]], Recipe]
 CHANGES: dict[type[Model], Change] = {
@@ -96,34 +99,28 @@ class MilkPlace(QWidget):
         self._blend = QLabel(self)
         self._blend.setProperty("role", "soft")
         self._blend.setWordWrap(True)
-        inside = QWidget(self)
-        row = QHBoxLayout(inside)
-        row.setContentsMargins(20, 12, 20, 16)
-        row.setSpacing(14)
-        for _ in range(3):
-            column = QVBoxLayout()
+        stands = [QWidget() for _ in range(3)]
+        for stand in stands:
+            column = QVBoxLayout(stand)
+            column.setContentsMargins(0, 0, 0, 0)
             column.setSpacing(12)
             column.setAlignment(Qt.AlignmentFlag.AlignTop)
-            row.addLayout(column, 1)
             self._columns.append(column)
-        self._area = QScrollArea(self)
-        self._area.setWidget(inside)
-        self._area.setWidgetResizable(True)
+        inside = Turning([(stand, 1) for stand in stands], 3 * COLUMN_PX, spacing=14)
+        inside.setContentsMargins(20, 12, 20, 16)
+        self._area = scrolling(inside, across=False)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(0)
-        whole.addLayout(self._head())
+        whole.addWidget(self._head())
         whole.addWidget(self._area, 1)
         self._buttons(inside)
         session.documentChanged.connect(self.refresh)
         self.refresh()
 
-    def _head(self) -> QHBoxLayout:
+    def _head(self) -> QWidget:
         """What is in the vat, and what can be done to all of it."""
-        row = QHBoxLayout()
-        row.setContentsMargins(20, 12, 30, 0)
-        row.setSpacing(8)
-        row.addWidget(self._blend, 1)
+        buttons = []
         for key, text in (
             ("standardise", self.tr("Standardise…")),
             ("scale", self.tr("Another amount…")),
@@ -132,8 +129,10 @@ class MilkPlace(QWidget):
             button = QPushButton(text, self)
             button.setMinimumHeight(28)
             button.clicked.connect(lambda _=False, key=key: self.asked.emit(key))
-            row.addWidget(button)
-        return row
+            buttons.append(button)
+        head = Turning([(self._blend, 1), (flowing(*buttons, spacing=8), 0)], HEAD_PX, spacing=8)
+        head.setContentsMargins(20, 12, 30, 0)
+        return head
 
     def _buttons(self, inside: QWidget) -> None:
         self._add: list[tuple[int, QPushButton]] = []

@@ -7,7 +7,6 @@ from typing import Final
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QPointF, Qt, Signal, Slot
 from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QHeaderView,
     QLabel,
     QPushButton,
@@ -19,13 +18,17 @@ from PySide6.QtWidgets import (
 
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
 from designer.language import headed, number, word
+from widgets.flow import flowing
 from widgets.judging import Judging, why_not
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.outcomes.rule_sets import RuleSets
+from widgets.room import LEAST_PX, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
 
 N = QT_TRANSLATE_NOOP
+HEAD_PX: Final = 700
+"""The least room for the buttons beside the name of the style."""
 SECTIONS: Final = (
     ((LIMIT, MILK, AGE), N("Check", "Limits of law and standard")),
     ((CLASS,), N("Check", "Class of cheese")),
@@ -97,15 +100,15 @@ class CheckPlace(QWidget):
         column_ = QVBoxLayout(self)
         column_.setContentsMargins(24, 18, 24, 12)
         column_.setSpacing(8)
-        head_row = QHBoxLayout()
-        head_row.setSpacing(10)
-        head_row.addWidget(self._title, 1)
+        buttons = []
         for key, text in (("nearest", self.tr("What would make it a …?")), ("house", self.tr("House style…"))):
             one = QPushButton(text, self)
             one.setMinimumHeight(28)
             one.clicked.connect(lambda _=False, key=key: self.asked.emit(key))
-            head_row.addWidget(one)
-        column_.addLayout(head_row)
+            buttons.append(one)
+        head_row = Turning([(self._title, 1), (flowing(*buttons, spacing=10), 0)], HEAD_PX)
+        self.tree.setMinimumHeight(LEAST_PX)
+        column_.addWidget(head_row)
         for widget in (self._sentence, self.rule_sets, self._conditions):
             column_.addWidget(widget)
         column_.addWidget(self.tree, 1)

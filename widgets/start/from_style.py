@@ -28,8 +28,11 @@ from designer.recipe.presets import breeds
 from styles.reader import styles
 from widgets.form.part_form import PartForm, plain_choices
 from widgets.outcomes.asking import Asker, Stop, StoppedError
+from widgets.room import Turning
 
 N = QT_TRANSLATE_NOOP
+BESIDE_PX: Final = 460
+"""The least room for the list of styles beside the milk."""
 ASKED: Final = ("species", "breed", "volume_l", "fat_pct", "protein_pct", "heat")
 SAID: Final = {
     "example": N("Start", "Looking for the nearest example …"),
@@ -99,17 +102,18 @@ class FromStyle(QWidget):
         self._working(False)
 
     def _lay_out(self) -> None:
-        left = QVBoxLayout()
-        left.addWidget(self.form)
-        left.addStretch(1)
-        right = QVBoxLayout()
-        right.setSpacing(6)
-        right.addWidget(self.search)
-        right.addWidget(self.list, 1)
-        both = QHBoxLayout()
-        both.setSpacing(18)
-        both.addLayout(left, 1)
-        both.addLayout(right, 1)
+        left, right = QWidget(), QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.form)
+        column.addStretch(1)
+        column = QVBoxLayout(right)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addWidget(self.search)
+        column.addWidget(self.list, 1)
+        self.list.setMinimumWidth(160)
+        both = Turning([(left, 1), (right, 1)], BESIDE_PX, spacing=18)
         words = QVBoxLayout()
         words.setSpacing(3)
         words.addWidget(self.said)
@@ -124,7 +128,7 @@ class FromStyle(QWidget):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(8)
-        whole.addLayout(both, 1)
+        whole.addWidget(both, 1)
         whole.addLayout(foot)
 
     def _fill(self) -> None:

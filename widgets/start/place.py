@@ -6,7 +6,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from designer.forecast import forecast
 from designer.judge.meet import Met
@@ -15,14 +15,19 @@ from designer.recipe import file as recipes
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from widgets.files import FileWork, examples, read
+from widgets.flow import flowing
 from widgets.judging import known_style
 from widgets.outcomes.asking import Asker, Stop
 from widgets.preferences import Preferences
+from widgets.room import Turning, scrolling
 from widgets.session import Session
 from widgets.start.example_grid import Example, ExampleGrid
 from widgets.start.from_style import FromStyle
 from widgets.start.recent_list import RecentList, spoken
 from widgets.theme import apply as dress
+
+BESIDE_PX = 800
+"""The least room for the recent recipes beside what is new."""
 
 
 def blank() -> Recipe:
@@ -81,30 +86,25 @@ class StartPlace(QWidget):
         self.refresh()
 
     def _lay_out(self) -> None:
-        head = QHBoxLayout()
-        head.setSpacing(10)
-        head.addWidget(self.title, 1)
-        for button in (self.go_on, self.open, self.blank):
-            head.addWidget(button)
-        both = QHBoxLayout()
-        both.setSpacing(14)
-        both.addWidget(self._card(self.tr("Recent recipes"), self.recent, scrolls=True), 2)
-        both.addWidget(self._card(self.tr("New from a style"), self.from_style), 3)
+        buttons = flowing(self.go_on, self.open, self.blank, spacing=10)
+        head = Turning([(self.title, 1), (buttons, 0)], BESIDE_PX)
+        recent = self._card(self.tr("Recent recipes"), self.recent, scrolls=True)
+        both = Turning(
+            [(recent, 2), (self._card(self.tr("New from a style"), self.from_style), 3)], BESIDE_PX, spacing=14
+        )
         inside = QWidget()
         column = QVBoxLayout(inside)
         column.setContentsMargins(24, 14, 24, 10)
         column.setSpacing(12)
-        column.addLayout(head)
-        column.addLayout(both)
+        column.addWidget(head)
+        column.addWidget(both)
         words = QLabel(self.tr("Examples of a dairy we made up; each opens as a copy of your own"))
         words.setFont(dress.font("head", bold=True))
+        words.setWordWrap(True)
         column.addWidget(words)
         column.addWidget(self.grid)
         column.addStretch(1)
-        self._area = QScrollArea(self)
-        self._area.setWidget(inside)
-        self._area.setWidgetResizable(True)
-        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._area = scrolling(inside, across=False)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(self._area)

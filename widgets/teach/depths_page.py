@@ -9,22 +9,21 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QFrame,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
-    QScrollArea,
-    QSplitter,
     QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
 from designer.judge.depths import Topic, row_words, topic, topics
+from widgets.flow import flowing
+from widgets.room import Parts, scrolling
 from widgets.session import Session
 from widgets.theme import apply as dress
-from widgets.variants.page import Page
+from widgets.variants.page import BESIDE_PX, Page
 
 KEY: Final = Qt.ItemDataRole.UserRole
 SENTENCE, PARAGRAPH, LAW = range(3)
@@ -53,12 +52,7 @@ class DepthsPage(Page):
         column.setContentsMargins(0, 0, 12, 0)
         column.addWidget(self.search)
         column.addWidget(self.list, 1)
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.addWidget(left)
-        split.addWidget(self._right())
-        split.setSizes([360, 840])
+        split = Parts([left, self._right()], [360, 840], BESIDE_PX)
         self.body.addWidget(split, 1)
         self._fill()
 
@@ -70,8 +64,7 @@ class DepthsPage(Page):
         self.name = QLabel()
         self.name.setFont(dress.font("title", bold=True))
         self.depths = QButtonGroup(self)
-        row = QHBoxLayout()
-        row.setSpacing(4)
+        ways = []
         for depth, text in enumerate(
             (self.tr("1  In a sentence"), self.tr("2  For the maker"), self.tr("3  The law and its source"))
         ):
@@ -81,8 +74,7 @@ class DepthsPage(Page):
             one.setChecked(depth == SENTENCE)
             one.setMinimumHeight(28)
             self.depths.addButton(one, depth)
-            row.addWidget(one)
-        row.addStretch(1)
+            ways.append(one)
         self.depths.idClicked.connect(lambda _: self._show())
         self.text = QLabel()
         self.text.setWordWrap(True)
@@ -90,13 +82,11 @@ class DepthsPage(Page):
         self.text.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         self.text.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.text.setMaximumWidth(760)
-        area = QScrollArea()
-        area.setWidget(self.text)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
+        area = scrolling(self.text, across=False)
+        area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         area.setAccessibleName(self.tr("Explanation"))
         column.addWidget(self.name)
-        column.addLayout(row)
+        column.addWidget(flowing(*ways, spacing=4))
         column.addWidget(area, 1)
         return right
 

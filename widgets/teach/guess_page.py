@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QLabel,
     QLineEdit,
-    QSplitter,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -23,11 +22,13 @@ from designer.judge.movable import moved
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from widgets.compare.curves import Curves
+from widgets.flow import flowing
 from widgets.outcomes import figures
+from widgets.room import Parts, Turning
 from widgets.session import Session
 from widgets.teach.setting_choice import SettingChoice
 from widgets.theme import apply as dress
-from widgets.variants.page import Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 FIRST = ("cut_mm", "temperature_c")
 """Fields to begin with, where the recipe has one."""
@@ -59,12 +60,7 @@ class GuessPage(Page):
         self.rows: dict[str, Row] = {}
         self.answers: tuple[Told, ...] = ()
         self._of: Recipe | None = None
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.addWidget(self._guesses())
-        split.addWidget(self._why())
-        split.setSizes([640, 560])
+        split = Parts([self._guesses(), self._why()], [640, 560], BESIDE_PX)
         self.body.addWidget(self.choice)
         self.body.addWidget(split, 1)
         self.score = note()
@@ -72,9 +68,8 @@ class GuessPage(Page):
         self.keep = button(self.tr("&Keep this change"), self._keep)
         self.again = button(self.tr("&Another guess"), self._begin)
         self.show_it = button(self.tr("&Show"), self.reveal, strong=True)
-        self.foot.addWidget(self.score, 1)
-        for one in (self.behind, self.keep, self.again, self.show_it):
-            self.foot.addWidget(one)
+        buttons = flowing(self.behind, self.keep, self.again, self.show_it, spacing=10)
+        self.foot.addWidget(Turning([(self.score, 1), (buttons, 0)], BESIDE_PX))
         session.documentChanged.connect(self._another)
 
     # ---- building

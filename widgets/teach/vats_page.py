@@ -8,12 +8,9 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
-    QHBoxLayout,
     QHeaderView,
-    QLabel,
     QLineEdit,
     QSplitter,
-    QStackedWidget,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -34,8 +31,10 @@ from designer.units import UnitError, gallon_of, parse, show
 from styles.reader import StyleError, style
 from widgets import wording
 from widgets.compare.curves import Curves
+from widgets.flow import flowing, labelled
 from widgets.outcomes import figures
 from widgets.paper.preview import PlanPreview
+from widgets.room import Stack, Turning
 from widgets.session import Session
 from widgets.teach.setting_choice import SettingChoice
 from widgets.theme import apply as dress
@@ -44,6 +43,8 @@ from widgets.variants.page import Page, button
 RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 LETTERS: Final = "ABCDE"
 FIRST_L: Final = 10.0
+TOP_PX: Final = 900
+"""The least room for all that is asked in one line."""
 Change = tuple[tuple[str, str], float]
 
 
@@ -71,7 +72,7 @@ class VatsPage(Page):
         self.table = self._table()
         self.curves = Curves()
         self.curves.setMinimumHeight(150)
-        self.stack = QStackedWidget()
+        self.stack = Stack()
         self.stack.addWidget(self._side_by_side())
         self.stack.addWidget(self._printed())
         self.body.addWidget(self.stack, 1)
@@ -79,21 +80,14 @@ class VatsPage(Page):
         self.keep = button(self.tr("Take its change into the &recipe"), self._keep)
         self.print = button(self.tr("&Print…"), self.show_print, strong=True)
         self.foot.addStretch(1)
-        for one in (self.away, self.keep, self.print):
-            self.foot.addWidget(one)
+        self.foot.addWidget(flowing(self.away, self.keep, self.print, spacing=10))
         session.documentChanged.connect(self._another)
 
     # ---- building
 
     def _side_by_side(self) -> QWidget:
-        top = QHBoxLayout()
-        top.setSpacing(8)
-        top.addWidget(self.choice, 1)
-        top.addWidget(self.add)
-        top.addWidget(self.three)
-        top.addSpacing(12)
-        top.addWidget(QLabel(self.tr("Milk in each")))
-        top.addWidget(self.milk)
+        rest = flowing(self.add, self.three, labelled(self.tr("Milk in each"), self.milk), spacing=8)
+        top = Turning([(self.choice, 1), (rest, 0)], TOP_PX, spacing=8)
         split = QSplitter(Qt.Orientation.Vertical)
         split.setChildrenCollapsible(False)
         split.setHandleWidth(1)
@@ -104,7 +98,7 @@ class VatsPage(Page):
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(10)
-        column.addLayout(top)
+        column.addWidget(top)
         column.addWidget(split, 1)
         return whole
 
@@ -178,13 +172,22 @@ class VatsPage(Page):
         for key in KEYS:
             if all(key in one.outcomes for one in self.made):
                 self._row(key, [one.outcomes[key].value for one in self.made])
-        rows = self.table.topLevelItemCount()
-        self.table.setFixedHeight(head.sizeHint().height() + rows * self.table.sizeHintForRow(0) + 8)
+        self._fit()
         self.curves.show_makes(self.made, names)
         full = len(self.vats) >= MOST
         self.add.setEnabled(not full)
         self.three.setEnabled(not full)
         self._offer()
+
+    def _fit(self) -> None:
+        """Room for every row, and in every column for its words: with many vats the table scrolls sideways."""
+        head, rows = self.table.header(), self.table.topLevelItemCount()
+        columns = range(self.table.columnCount())
+        head.setMinimumSectionSize(
+            max(max(self.table.sizeHintForColumn(at), head.sectionSizeHint(at)) for at in columns) + 8
+        )
+        bar = self.table.horizontalScrollBar().sizeHint().height()
+        self.table.setFixedHeight(head.sizeHint().height() + rows * self.table.sizeHintForRow(0) + bar)
 
     def _row(self, key: str, values: list[float]) -> None:
         item = QTreeWidgetItem([figures.label_of(key)])

@@ -9,10 +9,8 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -23,12 +21,14 @@ from designer.recipe.document import Recipe, Species
 from designer.recipe.presets import breeds
 from designer.units import System, UnitError, parse
 from widgets.compare.curves import Curves
+from widgets.flow import flowing, labelled
 from widgets.form.editors import words
 from widgets.outcomes.asking import Asker
+from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 SPECIES: tuple[Species, ...] = ("cow", "goat", "sheep", "buffalo")
 
@@ -75,13 +75,8 @@ class MilkPage(Page):
         self._asker = Asker(self)
         self._asker.answered.connect(self._take)
         self._asker.failed.connect(self._fail)
-        self.body.addLayout(self._questions())
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.addWidget(self._left())
-        split.addWidget(self._right())
-        split.setSizes([680, 520])
+        self.body.addWidget(self._questions())
+        split = Parts([self._left(), self._right()], [680, 520], BESIDE_PX)
         self.body.addWidget(split, 1)
         self.hint = note()
         self.apply = button(self.tr("Move the recipe"), self._apply, strong=True)
@@ -91,7 +86,7 @@ class MilkPage(Page):
 
     # ---- building
 
-    def _questions(self) -> QHBoxLayout:
+    def _questions(self) -> QWidget:
         self.species = QComboBox()
         self.species.setAccessibleName(self.tr("Milk of"))
         for one in SPECIES:
@@ -108,22 +103,13 @@ class MilkPage(Page):
         self.share.editingFinished.connect(self._ask)
         self.wrong = note(role="wrong")
         self.wrong.hide()
-        row = QHBoxLayout()
-        row.setSpacing(10)
-        for text, field in (
-            (self.tr("Milk of"), self.species),
-            (self.tr("Breed"), self.breed),
-            (self.tr("Share of the milk"), self.share),
-        ):
-            label = QLabel(text)
-            label.setProperty("role", "soft")
-            label.setBuddy(field)
-            row.addWidget(label)
-            row.addWidget(field)
-            row.addSpacing(8)
-        row.addWidget(self.wrong, 1)
-        row.addStretch(1)
-        return row
+        return flowing(
+            labelled(self.tr("Milk of"), self.species),
+            labelled(self.tr("Breed"), self.breed),
+            labelled(self.tr("Share of the milk"), self.share),
+            self.wrong,
+            spacing=18,
+        )
 
     def _left(self) -> QWidget:
         inside = QWidget()

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QProgressBar,
-    QSplitter,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -22,10 +21,11 @@ from designer.recipe.edit import edit_recipe
 from designer.recipe.field import choice
 from widgets.compare.curves import Curves
 from widgets.outcomes.asking import Asker, Question
+from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 FIRST: Final = 6
 """Of so many of the nearest styles the way is worked out unasked."""
@@ -56,12 +56,7 @@ class NearestPage(Page):
         self.head.addWidget(self.progress)
         self.head.addWidget(self.halt)
         self.list = self._list()
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.addWidget(self.list)
-        split.addWidget(self._way())
-        split.setSizes([560, 620])
+        split = Parts([self.list, self._way()], [560, 620], BESIDE_PX)
         self.body.addWidget(split, 1)
         self.hint = note()
         self.apply = button(self.tr("Change the recipe so"), self._apply, strong=True)

@@ -14,6 +14,9 @@ from widgets.room import scrolling
 from widgets.session import Session
 from widgets.theme import apply as dress
 
+BESIDE_PX = 800
+"""The least room for the two halves of a page beside each other."""
+
 
 def button(text: str, pressed: Callable[[], object] | None = None, *, strong: bool = False) -> QPushButton:
     """A push button of a page."""

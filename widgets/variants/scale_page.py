@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QRadioButton,
-    QSplitter,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -28,11 +27,13 @@ from designer.recipe.milk import blend
 from designer.recipe.scale import Forms, Line, Rule, Scaled, scale
 from designer.units import UnitError, gallon_of, parse, show
 from widgets import wording
+from widgets.flow import flowing, labelled
 from widgets.form.asked import Ways, ways_of
+from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 N = QT_TRANSLATE_NOOP
 RULES: Final[tuple[tuple[Rule, str, str], ...]] = (
@@ -64,12 +65,7 @@ class ScalePage(Page):
         column.setContentsMargins(16, 0, 0, 0)
         column.addWidget(self.outcomes)
         column.addStretch(1)
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.addWidget(self.table)
-        split.addWidget(scrolled(right))
-        split.setSizes([790, 430])
+        split = Parts([self.table, scrolled(right)], [790, 430], BESIDE_PX)
         self.body.addWidget(split, 1)
         self.hint = note()
         self.apply = button(self.tr("Scale the recipe"), self._apply, strong=True)
@@ -90,8 +86,7 @@ class ScalePage(Page):
         self.asked = Ways(self)
         self.asked.chosen.connect(self._choose_reading)
         self.forms = QButtonGroup(self)
-        forms = QHBoxLayout()
-        forms.setSpacing(12)
+        forms = []
         for number, text in (
             (MANY, self.tr("more of the same form")),
             (LARGE, self.tr("as many, but larger")),
@@ -100,7 +95,7 @@ class ScalePage(Page):
             one = QRadioButton(text)
             self.forms.addButton(one, number)
             if number != OWN:
-                forms.addWidget(one)
+                forms.append(one)
         self.forms.button(MANY).setChecked(True)
         self.forms.idClicked.connect(lambda _: self._typed())
         self.across, self.count = QLineEdit(), QLineEdit()
@@ -113,7 +108,6 @@ class ScalePage(Page):
             line.setMaxLength(20)
             line.setFixedWidth(width)
             line.editingFinished.connect(self._own_form)
-        forms.addStretch(1)
         own = QHBoxLayout()
         own.setSpacing(10)
         for widget in (self.forms.button(OWN), self.across, QLabel(self.tr("across, in number")), self.count):
@@ -125,23 +119,16 @@ class ScalePage(Page):
         self.power.setAccessibleName(self.tr("Heating power of the vat"))
         self.power.setPlaceholderText(self.tr("12 kW"))
         self.power.editingFinished.connect(self._typed)
-        first = QHBoxLayout()
-        first.setSpacing(10)
-        first.addWidget(self.amount)
-        first.addWidget(self.asked)
-        first.addSpacing(18)
-        first.addWidget(_soft(self.tr("Vat heats with"), self.power))
-        first.addWidget(self.power)
-        first.addWidget(self.wrong, 1)
-        first.addStretch(1)
+        power = labelled(self.tr("Vat heats with"), self.power)
+        first = flowing(self.amount, self.asked, power, self.wrong, spacing=14)
         grid = QGridLayout()
         grid.setHorizontalSpacing(12)
         grid.setVerticalSpacing(8)
         grid.setColumnStretch(1, 1)
         grid.addWidget(_soft(self.tr("Milk in all"), self.amount), 0, 0)
-        grid.addLayout(first, 0, 1)
+        grid.addWidget(first, 0, 1)
         grid.addWidget(_soft(self.tr("Cheeses"), None), 1, 0)
-        grid.addLayout(forms, 1, 1)
+        grid.addWidget(flowing(*forms, spacing=12), 1, 1)
         grid.addLayout(own, 2, 1)
         return grid
 

@@ -9,11 +9,8 @@ from PySide6.QtWidgets import (
     QButtonGroup,
     QComboBox,
     QFrame,
-    QHBoxLayout,
-    QLabel,
     QLineEdit,
     QRadioButton,
-    QSplitter,
     QVBoxLayout,
     QWidget,
 )
@@ -24,9 +21,11 @@ from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
 from designer.recipe.standardise import Liquid, Offer, Target, offers, standardise, usual_target, wanted_fat_pct
 from designer.units import UnitError, parse, show
+from widgets.flow import flowing, labelled
+from widgets.room import Parts
 from widgets.session import Session
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 OF: Final[tuple[Literal["protein", "casein"], ...]] = ("protein", "casein")
 
@@ -40,17 +39,12 @@ class StandardPage(Page):
         self.back.setText(self.tr("‹ Milk"))
         self.offers: tuple[Offer, ...] = ()
         self._of: Recipe | None = None
-        self.body.addLayout(self._questions())
-        self.body.addLayout(self._liquids())
+        self.body.addWidget(self._questions())
+        self.body.addWidget(self._liquids())
         self.choice = QButtonGroup(self)
         self.choice.idClicked.connect(lambda _: self._show_outcomes())
         self.outcomes = OutcomeTable(self.tr("Outcomes as it is and so changed"))
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.addWidget(scrolled(self._left()))
-        split.addWidget(scrolled(self._right()))
-        split.setSizes([660, 540])
+        split = Parts([scrolled(self._left()), scrolled(self._right())], [660, 540], BESIDE_PX)
         self.body.addWidget(split, 1)
         self.hint = note()
         self.apply = button(self.tr("Standardise"), self._apply, strong=True)
@@ -60,7 +54,7 @@ class StandardPage(Page):
 
     # ---- building
 
-    def _questions(self) -> QHBoxLayout:
+    def _questions(self) -> QWidget:
         self.ratio = self._line(self.tr("Ratio wanted"), 76)
         self.of = QComboBox()
         self.of.setAccessibleName(self.tr("Ratio of"))
@@ -69,18 +63,10 @@ class StandardPage(Page):
         self.of.activated.connect(self._chose_of)
         self.wrong = note(role="wrong")
         self.wrong.hide()
-        row = QHBoxLayout()
-        row.setSpacing(10)
-        row.addWidget(self._soft(self.tr("Wanted"), self.ratio))
-        row.addWidget(self.ratio)
-        row.addWidget(self.of)
-        row.addWidget(self.wrong, 1)
-        row.addStretch(1)
-        return row
+        return flowing(labelled(self.tr("Wanted"), self.ratio, self.of), self.wrong, spacing=14)
 
-    def _liquids(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(10)
+    def _liquids(self) -> QWidget:
+        rows = []
         self.liquids: dict[str, tuple[QLineEdit, QLineEdit]] = {}
         for key, text in (("cream", self.tr("Cream holds")), ("skim", self.tr("Skim holds"))):
             fat = self._line(self.tr("{0}: fat").format(text), 96)
@@ -88,12 +74,8 @@ class StandardPage(Page):
             fat.setPlaceholderText(self.tr("fat %"))
             protein.setPlaceholderText(self.tr("protein %"))
             self.liquids[key] = fat, protein
-            row.addWidget(self._soft(text, fat))
-            row.addWidget(fat)
-            row.addWidget(protein)
-            row.addSpacing(12)
-        row.addStretch(1)
-        return row
+            rows.append(labelled(text, fat, protein))
+        return flowing(*rows, spacing=22)
 
     def _line(self, name: str, width: int) -> QLineEdit:
         made = QLineEdit()
@@ -101,12 +83,6 @@ class StandardPage(Page):
         made.setFixedWidth(width)
         made.setAccessibleName(name)
         made.editingFinished.connect(self._typed)
-        return made
-
-    def _soft(self, text: str, buddy: QWidget) -> QLabel:
-        made = QLabel(text)
-        made.setProperty("role", "soft")
-        made.setBuddy(buddy)
         return made
 
     def _left(self) -> QWidget:

@@ -10,10 +10,8 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QMenu,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -24,10 +22,12 @@ from designer.recipe.edit import edit_recipe
 from styles.house import Figures
 from styles.reader import Style, StyleError
 from widgets.files import FileWork
+from widgets.flow import flowing, labelled
 from widgets.form.editors import words
 from widgets.judging import house_names
+from widgets.room import LEAST_PX, Stack, Turning
 from widgets.session import Session
-from widgets.variants.page import Page, button, note
+from widgets.variants.page import BESIDE_PX, Page, button, note
 from widgets.variants.style_document import StyleDocument
 from widgets.variants.style_maker import StyleMaker
 from widgets.variants.style_table import StyleTable
@@ -60,10 +60,11 @@ class StylePage(Page):
         self.maker.made.connect(self._made)
         self.maker.given_up.connect(self._show)
         self.table = StyleTable()
+        self.table.setMinimumHeight(LEAST_PX)
         self.table.typed.connect(self._typed)
         self.table.dropped.connect(self._dropped)
         self.table.pointed.connect(self._hint)
-        self.pages = QStackedWidget()
+        self.pages = Stack()
         for made in (self._unsaved(), self._making(), self._editing()):
             self.pages.addWidget(made)
         self.body.addWidget(self.pages, 1)
@@ -105,10 +106,9 @@ class StylePage(Page):
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
-        column.addLayout(self._about())
+        column.addWidget(self._about())
         column.addWidget(self.table, 1)
-        row = QHBoxLayout()
-        row.setSpacing(8)
+        buttons = []
         self.adding: dict[Part, QMenu] = {}
         for part, text in (
             ("limit", self.tr("Add a limit")),
@@ -120,39 +120,31 @@ class StylePage(Page):
             menu.aboutToShow.connect(lambda part=part: self._fill(part))
             one.setMenu(menu)
             self.adding[part] = menu  # type: ignore[index]
-            row.addWidget(one)
+            buttons.append(one)
         self.drop = button(self.tr("Take the row out"), self._drop_current)
-        row.addWidget(self.drop)
-        row.addStretch(1)
-        column.addLayout(row)
+        column.addWidget(flowing(*buttons, self.drop, spacing=8))
         return whole
 
-    def _about(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(8)
+    def _about(self) -> QWidget:
         self.name = QLineEdit()
         self.name.setMaxLength(60)
         self.name.setMaximumWidth(260)
         self.name.setAccessibleName(self.tr("Name of the house style"))
         self.name.editingFinished.connect(self._rename)
-        row.addWidget(QLabel(self.tr("Name")))
-        row.addWidget(self.name)
-        row.addSpacing(12)
-        row.addWidget(QLabel(self.tr("Milk of")))
         self.milk: dict[str, QCheckBox] = {}
         for species in SPECIES:
             box = QCheckBox(words(species))
             box.clicked.connect(self._remilk)
             self.milk[species] = box
-            row.addWidget(box)
-        row.addSpacing(12)
         self.notes = QLineEdit()
         self.notes.setMaxLength(400)
         self.notes.setAccessibleName(self.tr("Remarks"))
         self.notes.setPlaceholderText(self.tr("remarks"))
         self.notes.editingFinished.connect(self._renote)
-        row.addWidget(self.notes, 1)
-        return row
+        milk = labelled(self.tr("Milk of"), *self.milk.values(), spacing=8)
+        return Turning(
+            [(flowing(labelled(self.tr("Name"), self.name), milk, spacing=18), 0), (self.notes, 1)], BESIDE_PX
+        )
 
     # ---- showing
 
