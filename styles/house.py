@@ -13,9 +13,8 @@ import tempfile
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from statistics import fmean, stdev
 
-from designer.language import say, several
+from designer.language import say
 from styles.reader import (
     FORMAT,
     HOUSE,
@@ -38,8 +37,6 @@ from styles.settings import COMPOSITION, CURVES, MOMENTS, SETTINGS
 
 OWN = "the maker's own"
 OWN_RULES = "own"
-SPREAD = 1.28
-"""Standard deviations each way: eight makes in ten lie inside."""
 RANGE_NEAR: Mapping[str, float] = {
     "moisture_pct": 1.0,
     "dry_matter_pct": 1.0,
@@ -90,81 +87,82 @@ def from_style(style: Style, name: str) -> Style:
     return replace(style, key=key_of(name), name=name, rules=rules, notes=f"{said} {style.notes}".strip())
 
 
-def from_make(name: str, figures: Figures, *, of: str, like: Style | None = None, milk: Sequence[str] = ()) -> Style:
+def from_make(
+    name: str,
+    figures: Figures,
+    *,
+    of: str,
+    like: Style | None = None,
+    milk: Sequence[str] = (),
+    limits: bool = False,
+) -> Style:
     """One's own around a single make: its figures in the middle of windows as wide as what still counts as near.
 
-    `of` says which make ("forecast of Lantern Colby, 3 May 2024"); `like` lends family, general class, rooms and words.
+    `of` says which make ("forecast of Lantern Colby, 3 May 2024"); `like` lends family, general class, rooms and words,
+    and with `limits` also what law and standards ask of it.
     """
-    return _around(name, figures, {}, of, like, milk)
-
-
-def from_batches(name: str, batches: Sequence[Figures], *, of: str, like: Style | None = None) -> Style:
-    """One's own from batches that were liked: the mean of each figure, windows that hold eight in ten of them.
-
-    A window is never narrower than what still counts as near: three batches know little. StyleError for none.
-    """
-    if not batches:
-        raise StyleError(say("A style from batches needs at least one batch with figures."))
-    mean, spread = _pooled(batches)
-    count = several(len(batches), "1 batch", "{count} batches")
-    return _around(name, mean, spread, f"{of} ({count})", like, ())
-
-
-def _pooled(batches: Sequence[Figures]) -> tuple[Figures, dict[object, float]]:
-    """Means of what the batches have, and how far each figure spreads."""
-    spread: dict[object, float] = {}
-
-    def means(parts: Iterable[Mapping[object, float]]) -> dict[object, float]:
-        every: dict[object, list[float]] = {}
-        for part in parts:
-            for key, value in part.items():
-                every.setdefault(key, []).append(value)
-        for key, values in every.items():
-            spread[key] = SPREAD * stdev(values) if len(values) > 1 else 0.0
-        return {key: fmean(values) for key, values in every.items()}
-
-    pooled = Figures(
-        means(one.composition for one in batches),  # type: ignore[misc, arg-type]
-        means(one.settings for one in batches),  # type: ignore[misc, arg-type]
-        means(one.curves for one in batches),  # type: ignore[misc, arg-type]
-    )
-    return pooled, spread
+    return _around(name, figures, of, like, milk, limits=limits)
 
 
 def _around(
-    name: str, figures: Figures, spread: Mapping[object, float], of: str, like: Style | None, milk: Sequence[str]
+    name: str, figures: Figures, of: str, like: Style | None, milk: Sequence[str], *, limits: bool = False
 ) -> Style:
-    composition = {key: _rounded(value) for key, value in figures.composition.items() if key in COMPOSITION}
+    composition = {key: rounded(value) for key, value in figures.composition.items() if key in COMPOSITION}
     windows = [
-        Window(key, *_range(value, max(RANGE_NEAR.get(key, 0.02 * abs(value)), spread.get(key, 0.0))), of, OWN)
+        Window(key, *around(value, RANGE_NEAR[key]), of, OWN)
         for key, value in figures.composition.items()
         if key in COMPOSITION and key in RANGE_NEAR
     ]
     gates = tuple(
-        Gate(curve, at, *_range(value, max(GATE_NEAR[curve], spread.get((curve, at), 0.0))), of, OWN)
+        Gate(curve, at, *around(value, GATE_NEAR[curve]), of, OWN)
         for (curve, at), value in figures.curves.items()
         if curve in CURVES and at in MOMENTS
     )
     gated = {MOMENTS[gate.at].setting for gate in gates if gate.curve == "ph"}
     windows += [
-        Window(key, *_range(value, max(SETTINGS[key].near, spread.get(key, 0.0))), of, OWN)
+        Window(key, *around(value, SETTINGS[key].near), of, OWN)
         for key, value in figures.settings.items()
         if key in SETTINGS and key not in gated
     ]
-    made = Style(
+    typical = (Typical(name, composition, of, OWN),) if composition else ()
+    return settled(begun(name, like, milk, typical, windows, gates, say("Made from {of}.", of=of), limits=limits))
+
+
+def begun(
+    name: str,
+    like: Style | None,
+    milk: Sequence[str],
+    typical: tuple[Typical, ...],
+    windows: Sequence[Window],
+    gates: tuple[Gate, ...],
+    notes: str,
+    *,
+    limits: bool = False,
+) -> Style:
+    """A style of one's own; `like` lends family, rooms, words and its general class, and its `limits` if wanted."""
+    return Style(
         key=key_of(name),
         name=name,
         family=like.family if like is not None else "house style",
         milk=tuple(milk) or (like.milk if like is not None else ()),
-        rules=tuple(one for one in like.rules if one.kind == "class") if like is not None else (),
-        typical=(Typical(name, composition, of, OWN),) if composition else (),
+        rules=lent(like, limits=limits),
+        typical=typical,
         windows=tuple(windows),
         gates=gates,
         room=like.room if like is not None else (),
         sensory=like.sensory if like is not None else None,
-        notes=say("Made from {of}.", of=of),
+        notes=notes,
     )
-    return settled(made)
+
+
+def lent(like: Style | None, *, limits: bool) -> tuple[Rules, ...]:
+    """Rule sets a style lends a house style: its general class, with `limits` those of law and standards too.
+
+    A protected name is never lent.
+    """
+    if like is None:
+        return ()
+    return tuple(one for one in like.rules if one.kind == "class" or (limits and one.kind != "protected name"))
 
 
 def settled(style: Style) -> Style:
@@ -174,12 +172,14 @@ def settled(style: Style) -> Style:
     return replace(style, windows=(*written, *windows_of_gates(style.gates)))
 
 
-def _rounded(value: float) -> float:
+def rounded(value: float) -> float:
+    """To four figures."""
     return float(f"{value:.4g}")
 
 
-def _range(value: float, near: float) -> tuple[float, float]:
-    return _rounded(max(0.0, value - near)), _rounded(value + near)
+def around(value: float, near: float) -> tuple[float, float]:
+    """`near` to both sides of a value, never under nothing."""
+    return rounded(max(0.0, value - near)), rounded(value + near)
 
 
 # --- Changes ---------------------------------------------------------------------------------------------------------

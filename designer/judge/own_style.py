@@ -37,7 +37,11 @@ def figures_of(made: Forecast) -> Figures:
     )
 
 
-def own_style(made: Forecast, name: str, *, like: Style | None = None) -> Style:
-    """A house style around a forecast, its milk that of the recipe; `like` lends family, rooms and words."""
+def own_style(made: Forecast, name: str, *, like: Style | None = None, limits: bool = False) -> Style:
+    """A house style around a forecast, its milk that of the recipe; `like` lends family, rooms and words.
+
+    With `limits` it also lends what law and standards ask of it, beside the general class.
+    """
     milk = sorted({source.species for source in made.recipe.milks})
-    return from_make(name, figures_of(made), of=say("forecast of {name}", name=made.recipe.name), like=like, milk=milk)
+    of = say("forecast of {name}", name=made.recipe.name)
+    return from_make(name, figures_of(made), of=of, like=like, milk=milk, limits=limits)

@@ -10,6 +10,7 @@ import pytest
 from styles import house, reader
 from styles.house import Figures
 from styles.reader import StyleError, keys, reads, style
+from styles.tasted import Tasted, from_batches
 
 
 @pytest.fixture(autouse=True)
@@ -56,7 +57,7 @@ def test_limits_windows_and_gates_can_be_changed() -> None:
         (lambda own: house.with_window(own, "cut_mm", 9.0, 6.0), "runs backwards"),
         (lambda own: house.key_of("Gouda"), "give yours another"),
         (lambda own: house.key_of("!"), "letters"),
-        (lambda own: house.from_batches("New", [], of="x"), "at least one batch"),
+        (lambda own: from_batches("New", []), "at least one batch"),
     ],
 )
 def test_what_cannot_be_is_a_sentence(wrong: object, said: str) -> None:
@@ -75,16 +76,45 @@ def test_from_one_make() -> None:
     assert reads(house.writes(own), key=own.key).windows_of("cut_mm") == (cut,)
 
 
-def test_from_batches_holds_most_of_them() -> None:
-    """Moistures of 40, 41, 43 and 44: the mean is 42, and the window 1.28 standard deviations wide each way."""
-    batches = [Figures({"moisture_pct": value}, {"cut_mm": 8.0}) for value in (40.0, 41.0, 43.0, 44.0)]
-    own = house.from_batches("Tasted", batches, of="batches that scored 8 and more")
-    (window,) = own.windows_of("moisture_pct")
-    assert window.low == pytest.approx(42.0 - 1.28 * 1.826, abs=0.01)
-    assert window.high == pytest.approx(42.0 + 1.28 * 1.826, abs=0.01)
-    assert "(4 batches)" in window.source
-    (one,) = house.from_batches("One", batches[:1], of="one batch").windows_of("cut_mm")
-    assert (one.low, one.high) == (7.0, 9.0)
+def tasted(moisture: float | None, cut_mm: float = 8.0) -> Tasted:
+    """A batch whose moisture was measured, or not."""
+    measured = {} if moisture is None else {"moisture_pct": moisture}
+    return Tasted(Figures(measured), Figures({"moisture_pct": 38.0, "fdm_pct": 50.0}, {"cut_mm": cut_mm}))
+
+
+def test_from_batches_is_the_range_of_what_was_measured() -> None:
+    """Moistures of 40, 41 and 44 of four batches: the range is theirs, and the forecast of the fourth is left out."""
+    own = from_batches("Tasted", [tasted(40.0), tasted(41.0), tasted(44.0), tasted(None, 12.0)])
+    (moisture,), (cut,) = own.windows_of("moisture_pct"), own.windows_of("cut_mm")
+    assert (moisture.low, moisture.high, moisture.have) == (40.0, 44.0, house.OWN)
+    assert moisture.source == "measured in 3 of 4 batches liked"
+    assert (cut.low, cut.high) == (8.0, 12.0)
+    assert cut.source == "as the recipes of 4 of 4 batches liked had it"
+    assert "4 batches" in own.notes
+    assert "Too few" not in own.notes
+    assert reads(house.writes(own), key=own.key) == own
+
+
+def test_what_was_not_measured_is_the_forecast_and_says_so() -> None:
+    (fdm,) = from_batches("Tasted", [tasted(40.0), tasted(41.0)]).windows_of("fdm_pct")
+    assert (fdm.low, fdm.high, fdm.have) == (48.5, 51.5, "derived")
+    assert "not measured" in fdm.source
+
+
+def test_two_batches_are_few() -> None:
+    own = from_batches("Two", [tasted(40.0), tasted(40.2)])
+    assert "Too few" in own.notes
+    (moisture,) = own.windows_of("moisture_pct")
+    assert (moisture.low, moisture.high) == (39.1, 41.1)
+
+
+def test_the_limits_of_a_style_are_lent_where_they_are_wanted() -> None:
+    made = Figures({"moisture_pct": 38.0})
+    plain = house.from_make("Plain", made, of="a make", like=style("cheddar"))
+    bound = house.from_make("Bound", made, of="a make", like=style("cheddar"), limits=True)
+    assert {one.kind for one in plain.rules} == {"class"}
+    assert {one.kind for one in bound.rules} > {"class", "legal limit"}
+    assert all(one.kind != "protected name" for one in bound.rules)
 
 
 def test_beside_the_recipes(tmp_path: Path) -> None:

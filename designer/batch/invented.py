@@ -1,0 +1,46 @@
+"""The invented batches of the example dairy, from the files in `example_recipes/tasted`, each named as its recipe's.
+
+They never come into the maker's own ledger: they fill one that is gone when it is closed.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from importlib.resources import files
+from typing import Any
+
+from designer.batch.ledger import Ledger
+from designer.batch.record import PARTS, AsMade, Tasting, Told, as_forecast
+from designer.forecast import forecast
+from designer.recipe import file
+from designer.recipe.edit import edit
+
+MODEL = "now"
+"""An example is forecast when it is shown: it has no day of its own."""
+
+
+def invented() -> Ledger:
+    """A ledger in memory with the example dairy's batches."""
+    ledger = Ledger(None)
+    folder = files("example_recipes")
+    for source in sorted(folder.joinpath("tasted").iterdir(), key=lambda one: one.name):
+        if source.name.endswith(".toml"):
+            text = folder.joinpath(source.name).read_text("utf-8")
+            for row in tomllib.loads(source.read_text("utf-8"))["batch"]:
+                _note(ledger, text, row)
+    return ledger
+
+
+def _note(ledger: Ledger, text: str, row: dict[str, Any]) -> None:
+    recipe = file.reads(text)
+    for stage, changes in row.get("set", {}).items():
+        recipe = edit(recipe, stage, **changes)
+    made = AsMade(recipe.name, file.writes(recipe, text), recipe.style, as_forecast(forecast(recipe)), MODEL)
+    number = ledger.note(made, Told(row["made"], row.get("maker", recipe.maker), row.get("remark", "")))
+    for quantity, value in row.get("measured", {}).items():
+        ledger.read(number, (quantity, ""), value)
+    for curve in ("ph", "ph_whey"):
+        for moment, value in row.get(curve, {}).items():
+            ledger.read(number, (curve, moment), value)
+    for one in row.get("tasting", ()):
+        ledger.taste(number, Tasting(**one | {part: tuple(one.get(part, ())) for part in PARTS}))
