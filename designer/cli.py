@@ -1,8 +1,8 @@
 """The command line: `curdwright open | forecast | check | compare | aim | plan | scale | tour | validate | schema`.
 
-To teach: `lesson | vats | explain`. Everything but `open`, `tour` and what writes a PDF works without Qt. Exit code 0:
-done; 1: does not meet; 2: can't be read or written; 3: a fault of our own. Whatever goes wrong is a sentence on
-standard error, never a traceback.
+`batches` lists what was made. To teach: `lesson | vats | explain`. Everything but `open`, `tour` and what writes a PDF
+works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or written; 3: a fault of our own. Whatever
+goes wrong is a sentence on standard error, never a traceback.
 """
 
 from __future__ import annotations
@@ -17,6 +17,7 @@ from typing import Annotated, Literal
 import typer
 from typer.main import get_command
 
+from designer.cli_batch import batches
 from designer.cli_compare import compare
 from designer.cli_help import language_of, tell
 from designer.cli_teach import explain, lesson, vats
@@ -86,9 +87,10 @@ def _run(given: list[str]) -> int:
     except (CommandError, LanguageError, StyleError, UnitError) as error:
         return _said(str(error), CANNOT_READ)
     except Exception as error:  # noqa: BLE001 - the last door: whatever comes through becomes a sentence
+        from designer.batch.record import BatchError
         from designer.recipe.error import RecipeError
 
-        if isinstance(error, RecipeError):
+        if isinstance(error, RecipeError | BatchError):
             return _said(str(error), CANNOT_READ)
         return _said(_fault(error), FAULT)
     return DONE
@@ -201,7 +203,7 @@ def plan(
     print(printed(lambda want: make_plan(made, one, want), path, paper, units, date))
 
 
-for command in (compare, lesson, vats, explain):
+for command in (compare, batches, lesson, vats, explain):
     app.command()(command)
 
 

@@ -30,7 +30,9 @@ class Tasted:
     forecast: Figures
 
 
-def from_batches(name: str, batches: Sequence[Tasted], *, like: Style | None = None) -> Style:
+def from_batches(
+    name: str, batches: Sequence[Tasted], *, like: Style | None = None, milk: Sequence[str] = (), limits: bool = False
+) -> Style:
     """One's own from batches that were liked: for each figure the range of what was measured in them.
 
     Where a figure was measured in none, the range of what was forecast, and its source says so. A window is never
@@ -63,7 +65,7 @@ def from_batches(name: str, batches: Sequence[Tasted], *, like: Style | None = N
     said = several(count, "Made from 1 batch that was liked.", "Made from {count} batches that were liked.")
     if count < FEW:
         said += " " + say("Too few to say how far they spread: the ranges are only what counts as near.")
-    return settled(begun(name, like, (), middle, windows, gates, said))
+    return settled(begun(name, like, milk, middle, windows, gates, said, limits=limits))
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,10 +83,10 @@ class _Seen:
         """Where a range is from, with how many batches it was seen in."""
         number = len(self.values)
         if self.how == "measured":
-            return say("measured in {number} of {count} batches liked", number=number, count=count)
+            return say("measured in {number} of {count} liked batches", number=number, count=count)
         if self.how == "meant":
-            return say("as the recipes of {number} of {count} batches liked had it", number=number, count=count)
-        return say("forecast for {number} of {count} batches liked, not measured", number=number, count=count)
+            return say("in the recipes of {number} of {count} liked batches", number=number, count=count)
+        return say("forecast for {number} of {count} liked batches, not measured", number=number, count=count)
 
     def range(self, near: float) -> tuple[float, float]:
         """From the least to the most, at least `near` to both sides of their middle."""

@@ -79,7 +79,7 @@ class Window(QMainWindow):
         self.journal = Journal(data / "recovery")
         self.files = FileWork(self.session, self.preferences, self.journal, self)
         self.stages = StageWork(self.session, self.files.tell, self)
-        self.variants = Variants(self.session, self.files, self.go, self)
+        self.variants = Variants(self.session, self.files, self.go, data, self)
         self.variants.beside.connect(self._put_beside)
         self.branches = BranchWork(self.session, self.files.tell, self._name_branch, self)
         self.curve = MakeCurve(self.session)

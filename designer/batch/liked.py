@@ -14,6 +14,12 @@ def liked(batches: Sequence[Batch], recipe: str = "") -> tuple[Batch, ...]:
     return tuple(one for one in batches if one.liked and (not recipe or one.as_made.recipe == recipe))
 
 
-def style_of(name: str, batches: Sequence[Batch], like: Style | None = None) -> Style:
-    """A house style of what these batches measured, and of their forecasts where they did not. Raises StyleError."""
-    return from_batches(name, [Tasted(one.measured, one.as_made.forecast.figures) for one in batches], like=like)
+def style_of(
+    name: str, batches: Sequence[Batch], like: Style | None = None, *, milk: Sequence[str] = (), limits: bool = False
+) -> Style:
+    """A house style of what these batches measured, and of their forecasts where they did not; `like` lends as ever.
+
+    Raises StyleError.
+    """
+    tasted = [Tasted(one.measured, one.as_made.forecast.figures) for one in batches]
+    return from_batches(name, tasted, like=like, milk=milk, limits=limits)

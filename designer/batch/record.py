@@ -177,11 +177,14 @@ def asked(kept: AsForecast) -> tuple[Key, ...]:
 
 
 def label(key: Key) -> str:
-    """What is read: "pH of milk or curd at milling", "Moisture"."""
+    """What is read: "pH of milk or curd at milling", "Moisture", "Yield, kg per 100 kg milk"."""
     quantity, at = key
     if at:
         return gate_label(quantity, at)
-    return setting_label(quantity) if quantity in SETTINGS else label_of(quantity)[0]
+    if quantity in SETTINGS:
+        return setting_label(quantity)
+    name, unit, _ = label_of(quantity)
+    return f"{name}, {unit}" if kind_of(quantity) == "ratio" else name
 
 
 def possible(key: Key, value: float) -> float:

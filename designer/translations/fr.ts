@@ -215,6 +215,10 @@
         <translation>Voir la &amp;branche suivante</translation>
     </message>
     <message>
+        <source>Made &amp;batches and their tasting…</source>
+        <translation>Fabrications réalisées et &amp;dégustation…</translation>
+    </message>
+    <message>
         <source>Move stage &amp;earlier</source>
         <translation>Avancer l'étape d'un &amp;rang</translation>
     </message>
@@ -375,6 +379,129 @@
     <message>
         <source>midnight</source>
         <translation>minuit</translation>
+    </message>
+</context>
+<context>
+    <name>BatchesPage</name>
+    <message>
+        <source>Batches of {0} that were liked: {1}</source>
+        <translation>Fabrications de {0} appréciées : {1}</translation>
+    </message>
+    <message>
+        <source>Day of the make</source>
+        <translation>Jour de la fabrication</translation>
+    </message>
+    <message>
+        <source>Everything here is made up, and nothing you change in it is kept.</source>
+        <translation>Tout ici est inventé, et rien de ce que vous y changez n'est gardé.</translation>
+    </message>
+    <message>
+        <source>House style from what was liked…</source>
+        <translation>Style maison d'après ce qui a plu…</translation>
+    </message>
+    <message>
+        <source>Invented batches of the example dairy</source>
+        <translation>Fabrications inventées de la laiterie d'exemple</translation>
+    </message>
+    <message>
+        <source>Last tasting</source>
+        <translation>Dernière dégustation</translation>
+    </message>
+    <message>
+        <source>Look at the invented batches of the example dairy</source>
+        <translation>Voir les fabrications inventées de la laiterie d'exemple</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Fabriqué</translation>
+    </message>
+    <message>
+        <source>Made batches</source>
+        <translation>Fabrications réalisées</translation>
+    </message>
+    <message>
+        <source>Made batches, the last first</source>
+        <translation>Fabrications réalisées, la dernière d'abord</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Mesuré</translation>
+    </message>
+    <message>
+        <source>No batch of {0} is noted yet.</source>
+        <translation>Aucune fabrication de {0} n'est encore notée.</translation>
+    </message>
+    <message>
+        <source>Note this recipe as made</source>
+        <translation>Noter cette recette comme fabriquée</translation>
+    </message>
+    <message>
+        <source>Noted {0}; the forecast is of model {1}.</source>
+        <translation>Noté le {0} ; la prévision est du modèle {1}.</translation>
+    </message>
+    <message>
+        <source>Of all recipes</source>
+        <translation>De toutes les recettes</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Recette</translation>
+    </message>
+    <message>
+        <source>Remark on the batch</source>
+        <translation>Remarque sur la fabrication</translation>
+    </message>
+    <message>
+        <source>Take the batch back</source>
+        <translation>Retirer la fabrication</translation>
+    </message>
+    <message>
+        <source>Taste it…</source>
+        <translation>Déguster…</translation>
+    </message>
+    <message>
+        <source>Tasted</source>
+        <translation>Dégusté</translation>
+    </message>
+    <message>
+        <source>The forecast of an invented batch is of today.</source>
+        <translation>La prévision d'une fabrication inventée est d'aujourd'hui.</translation>
+    </message>
+    <message>
+        <source>What was made, measured and tasted. A correction holds from then on; nothing is erased.</source>
+        <translation>Ce qui a été fabriqué, mesuré et dégusté. Une correction vaut dès lors ; rien n'est effacé.</translation>
+    </message>
+    <message>
+        <source>When you have made a cheese, note it here: the recipe and its forecast are kept as they were. Then write in what you measured, and taste it. From the batches you liked comes a house style.</source>
+        <translation>Quand vous avez fait un fromage, notez-le ici : la recette et sa prévision sont gardées telles quelles. Inscrivez ensuite ce que vous avez mesuré, et dégustez. Des fabrications qui vous ont plu naît un style maison.</translation>
+    </message>
+    <message>
+        <source>Who made it</source>
+        <translation>Qui l'a fabriqué</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>pas encore</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>remarque</translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation>{0} sur {1}</translation>
+    </message>
+    <message>
+        <source>{0}, made {1}</source>
+        <translation>{0}, fabriqué le {1}</translation>
+    </message>
+    <message>
+        <source>‹ Design</source>
+        <translation>‹ Conception</translation>
     </message>
 </context>
 <context>
@@ -2863,6 +2990,33 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
 </context>
 <context>
+    <name>LedgerDesk</name>
+    <message>
+        <source>Batch noted</source>
+        <translation>Fabrication notée</translation>
+    </message>
+    <message>
+        <source>Batch taken back</source>
+        <translation>Fabrication retirée</translation>
+    </message>
+    <message>
+        <source>Batch: {0}</source>
+        <translation>Fabrication : {0}</translation>
+    </message>
+    <message>
+        <source>Reading: {0}</source>
+        <translation>Mesure : {0}</translation>
+    </message>
+    <message>
+        <source>Tasting</source>
+        <translation>Dégustation</translation>
+    </message>
+    <message>
+        <source>Tasting corrected</source>
+        <translation>Dégustation corrigée</translation>
+    </message>
+</context>
+<context>
     <name>LessonPage</name>
     <message>
         <source>Print the &amp;targets</source>
@@ -3761,6 +3915,37 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
 </context>
 <context>
+    <name>Readings</name>
+    <message>
+        <source>Corrected; it was {0}</source>
+        <translation>Corrigé ; c'était {0}</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Écart</translation>
+    </message>
+    <message>
+        <source>Forecast then</source>
+        <translation>Prévu alors</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Mesuré</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>What was forecast and what was measured</source>
+        <translation>Ce qui était prévu et ce qui a été mesuré</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>retiré</translation>
+    </message>
+</context>
+<context>
     <name>RecentList</name>
     <message>
         <source>Leave {0} out of this list; the file stays where it is</source>
@@ -4317,6 +4502,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Un style maison a besoin d'un nom.</translation>
     </message>
     <message>
+        <source>Batches that were liked: {0}. Their measured ranges; where nothing was measured, the forecast.</source>
+        <translation>Fabrications appréciées : {0}. Leurs plages mesurées ; là où rien n'a été mesuré, la prévision.</translation>
+    </message>
+    <message>
         <source>Begin from</source>
         <translation>Partir de</translation>
     </message>
@@ -4337,12 +4526,24 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Pas maintenant</translation>
     </message>
     <message>
+        <source>So few say little of how far they spread.</source>
+        <translation>Si peu n'apprennent guère leur dispersion.</translation>
+    </message>
+    <message>
         <source>as you would call the cheese</source>
         <translation>comme vous appelleriez le fromage</translation>
     </message>
     <message>
         <source>what this recipe is forecast to be</source>
         <translation>ce que cette recette doit donner</translation>
+    </message>
+    <message>
+        <source>what was liked: batches of {0}</source>
+        <translation>ce qui a plu : fabrications de {0}</translation>
+    </message>
+    <message>
+        <source>with the limits of law and standards of {0}</source>
+        <translation>avec les limites légales et normatives de {0}</translation>
     </message>
 </context>
 <context>
@@ -4489,6 +4690,127 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>What</source>
         <translation>Quoi</translation>
+    </message>
+</context>
+<context>
+    <name>TastingForm</name>
+    <message>
+        <source>0 to 10</source>
+        <translation>0 à 10</translation>
+    </message>
+    <message>
+        <source>A mark is a number from 0 to 10.</source>
+        <translation>Une note est un nombre de 0 à 10.</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Pâte</translation>
+    </message>
+    <message>
+        <source>Day of the tasting</source>
+        <translation>Jour de la dégustation</translation>
+    </message>
+    <message>
+        <source>Flavour</source>
+        <translation>Goût</translation>
+    </message>
+    <message>
+        <source>It can't be tasted before it was made, {0}.</source>
+        <translation>On ne peut le déguster avant sa fabrication, le {0}.</translation>
+    </message>
+    <message>
+        <source>Keep the tasting</source>
+        <translation>Garder la dégustation</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Aspect</translation>
+    </message>
+    <message>
+        <source>Make it so again</source>
+        <translation>À refaire ainsi</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Mark, 0 to 10</source>
+        <translation>Note, de 0 à 10</translation>
+    </message>
+    <message>
+        <source>Not again</source>
+        <translation>À ne pas refaire</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Remarque</translation>
+    </message>
+    <message>
+        <source>Tasted</source>
+        <translation>Dégusté</translation>
+    </message>
+    <message>
+        <source>Who tasted</source>
+        <translation>Qui a dégusté</translation>
+    </message>
+    <message>
+        <source>before it was made</source>
+        <translation>avant la fabrication</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>{0} days old</source>
+        <translation>{0} jours</translation>
+    </message>
+    <message>
+        <source>“{0}” is no day; write it as 2024-05-07.</source>
+        <translation>« {0} » n'est pas un jour ; écrivez-le comme 2024-05-07.</translation>
+    </message>
+</context>
+<context>
+    <name>TastingList</name>
+    <message>
+        <source>Correct the tasting of {0}</source>
+        <translation>Corriger la dégustation du {0}</translation>
+    </message>
+    <message>
+        <source>Correct…</source>
+        <translation>Corriger…</translation>
+    </message>
+    <message>
+        <source>Not tasted yet.</source>
+        <translation>Pas encore dégusté.</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Take back the tasting of {0}</source>
+        <translation>Retirer la dégustation du {0}</translation>
+    </message>
+</context>
+<context>
+    <name>Tastings</name>
+    <message>
+        <source>again</source>
+        <translation>à refaire</translation>
+    </message>
+    <message>
+        <source>not again</source>
+        <translation>à ne pas refaire</translation>
+    </message>
+    <message>
+        <source>{0} days old</source>
+        <translation>{0} jours</translation>
     </message>
 </context>
 <context>
@@ -4772,6 +5094,17 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>{0}[*] – {1} – Curdwright</source>
         <translation>{0}[*] – {1} – Curdwright</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>other words, by commas</source>
+        <translation>autres mots, entre virgules</translation>
+    </message>
+    <message>
+        <source>{0}, in other words</source>
+        <translation>{0}, en d'autres mots</translation>
     </message>
 </context>
 <context>
@@ -5769,10 +6102,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>, puis </translation>
     </message>
     <message>
-        <source>1 batch</source>
-        <translation>1 lot</translation>
-    </message>
-    <message>
         <source>1 page written to {path}</source>
         <translation>1 page écrite dans {path}</translation>
     </message>
@@ -5827,6 +6156,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>A limit speaks of one of: {composition}; not of “{quantity}”.</source>
         <translation>Une limite parle de : {composition} ; non de « {quantity} ».</translation>
+    </message>
+    <message>
+        <source>A mark goes from 0 to {best:g}, not {mark:g}.</source>
+        <translation>Une note va de 0 à {best:g}, pas {mark:g}.</translation>
     </message>
     <message>
         <source>A relative humidity of {rh:g} % has no dew point.</source>
@@ -6013,6 +6346,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Caillé lactique : les rares fabrications publiées étaient à environ 3 points d'humidité de cette loi ; prenez humidité et rendement ainsi.</translation>
     </message>
     <message>
+        <source>Last tasting</source>
+        <translation>Dernière dégustation</translation>
+    </message>
+    <message>
         <source>Late or early?</source>
         <translation>Tard ou tôt ?</translation>
     </message>
@@ -6029,12 +6366,28 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>MANQUÉ</translation>
     </message>
     <message>
+        <source>Made</source>
+        <translation>Fabriqué</translation>
+    </message>
+    <message>
+        <source>Made from 1 batch that was liked.</source>
+        <translation>Fait d'après 1 fabrication qui a plu.</translation>
+    </message>
+    <message>
+        <source>Made from {count} batches that were liked.</source>
+        <translation>Fait d'après {count} fabrications qui ont plu.</translation>
+    </message>
+    <message>
         <source>Made from {name}.</source>
         <translation>Tiré de {name}.</translation>
     </message>
     <message>
         <source>Made from {of}.</source>
         <translation>Tiré de {of}.</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Mesuré</translation>
     </message>
     <message>
         <source>Meets the listed pair {temp_c:g} °C for {seconds} ({rule}), if the air above the milk and its slowest particle were that hot for that long.</source>
@@ -6057,12 +6410,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Aucune limite de {name} ne s'applique à cette recette.</translation>
     </message>
     <message>
+        <source>No made batch is noted.</source>
+        <translation>Aucune fabrication n'est notée.</translation>
+    </message>
+    <message>
         <source>No mix of {low_pct} % and {high_pct} % gives {target_pct} %.</source>
         <translation>Aucun mélange de {low_pct} % et {high_pct} % ne donne {target_pct} %.</translation>
     </message>
     <message>
         <source>No window: {why}</source>
         <translation>Pas de fenêtre : {why}</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>N°</translation>
     </message>
     <message>
         <source>Not inside the limits</source>
@@ -6135,6 +6496,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Reached.</source>
         <translation>Atteint.</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Recette</translation>
     </message>
     <message>
         <source>Rennet at {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C the setting law knows.</source>
@@ -6249,6 +6614,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>La courbe</translation>
     </message>
     <message>
+        <source>The forecast kept with a batch can't be read.</source>
+        <translation>La prévision gardée avec une fabrication ne peut pas être lue.</translation>
+    </message>
+    <message>
         <source>The forecast lies inside the limits of {names}; {said}{sure}. Only an analysis of the cheese can show it.</source>
         <translation>La prévision est dans les limites de {names} ; {said}{sure}. Seule une analyse du fromage peut le montrer.</translation>
     </message>
@@ -6259,6 +6628,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>The greatest first; the parts add up.</source>
         <translation>La plus grande d'abord ; les parts s'additionnent.</translation>
+    </message>
+    <message>
+        <source>The ledger of batches has format {format}, newer than this program reads.</source>
+        <translation>Le registre des fabrications a le format {format}, plus récent que ce que lit ce programme.</translation>
+    </message>
+    <message>
+        <source>The ledger of batches{where} can't be used: {error}.</source>
+        <translation>Le registre des fabrications{where} ne peut pas être utilisé : {error}.</translation>
     </message>
     <message>
         <source>The lock on {names} is in the way.</source>
@@ -6333,6 +6710,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Il y a déjà un style maison de ce nom : {file}.</translation>
     </message>
     <message>
+        <source>There is no batch {number} in the ledger.</source>
+        <translation>Il n'y a pas de fabrication {number} dans le registre.</translation>
+    </message>
+    <message>
         <source>There is no display here, so this is the forecast, the check and the plan.</source>
         <translation>Il n'y a pas d'écran ici, voici donc la prévision, le contrôle et la fiche.</translation>
     </message>
@@ -6343,6 +6724,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>There is no language “{key}”; there are {known}.</source>
         <translation>Il n'y a pas de langue « {key} » ; il y a {known}.</translation>
+    </message>
+    <message>
+        <source>There is no ledger {ledger}.</source>
+        <translation>Il n'y a pas de registre {ledger}.</translation>
+    </message>
+    <message>
+        <source>There is no reading “{quantity}”.</source>
+        <translation>Il n'y a pas de mesure « {quantity} ».</translation>
     </message>
     <message>
         <source>There is no setting “{key}”.</source>
@@ -6375,6 +6764,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>To standardise: {sentence}</source>
         <translation>Pour standardiser : {sentence}</translation>
+    </message>
+    <message>
+        <source>Too few to say how far they spread: the ranges are only what counts as near.</source>
+        <translation>Trop peu pour dire leur dispersion : les plages ne sont que ce qui compte comme proche.</translation>
     </message>
     <message>
         <source>Weigh out before the milk comes</source>
@@ -6563,6 +6956,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>after {called}</source>
         <translation>après {called}</translation>
+    </message>
+    <message>
+        <source>again</source>
+        <translation>à refaire</translation>
     </message>
     <message>
         <source>age_if “{age_if}” is none of: {age_if2}</source>
@@ -6905,6 +7302,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>prévision</translation>
     </message>
     <message>
+        <source>forecast for {number} of {count} liked batches, not measured</source>
+        <translation>prévu pour {number} des {count} fabrications appréciées, non mesuré</translation>
+    </message>
+    <message>
         <source>forecast of {name}</source>
         <translation>prévision de {name}</translation>
     </message>
@@ -7011,6 +7412,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>in grams, dry, per kg of milk</source>
         <translation>en grammes, sec, par kg de lait</translation>
+    </message>
+    <message>
+        <source>in the recipes of {number} of {count} liked batches</source>
+        <translation>dans les recettes de {number} des {count} fabrications appréciées</translation>
     </message>
     <message>
         <source>in {water} of cool water</source>
@@ -7137,8 +7542,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>ne fait pas de différence ici</translation>
     </message>
     <message>
+        <source>mean of what was liked</source>
+        <translation>moyenne de ce qui a plu</translation>
+    </message>
+    <message>
         <source>measured</source>
         <translation>mesuré</translation>
+    </message>
+    <message>
+        <source>measured in {number} of {count} liked batches</source>
+        <translation>mesuré dans {number} des {count} fabrications appréciées</translation>
     </message>
     <message>
         <source>microbial coagulant</source>
@@ -7301,6 +7714,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>pas après {time}</translation>
     </message>
     <message>
+        <source>not again</source>
+        <translation>à ne pas refaire</translation>
+    </message>
+    <message>
         <source>not for sale before</source>
         <translation>pas de vente avant</translation>
     </message>
@@ -7311,6 +7728,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>not reached</source>
         <translation>pas atteint</translation>
+    </message>
+    <message>
+        <source>not tasted yet</source>
+        <translation>pas encore dégusté</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -8065,8 +8486,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>il en faudrait {count:g}</translation>
     </message>
     <message>
-        <source>{count} batches</source>
-        <translation>{count} lots</translation>
+        <source>{count} of {all}</source>
+        <translation>{count} sur {all}</translation>
     </message>
     <message>
         <source>{count} pages written to {path}</source>
@@ -8075,6 +8496,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{count} vats; at the most {most} can be told apart.</source>
         <translation>{count} cuves ; on n'en distingue pas plus de {most}.</translation>
+    </message>
+    <message>
+        <source>{day}, {age} days old</source>
+        <translation>{day}, {age} jours</translation>
     </message>
     <message>
         <source>{degree}, guess</source>
@@ -8201,6 +8626,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{label} ne peut être {input!r}</translation>
     </message>
     <message>
+        <source>{label} can't be {value:g}.</source>
+        <translation>{label} ne peut pas être {value:g}.</translation>
+    </message>
+    <message>
         <source>{label} can't be {value}; allowed is {allowed}</source>
         <translation>{label} ne peut être {value} ; permis : {allowed}</translation>
     </message>
@@ -8323,6 +8752,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{out} is there already; name a new file for the recipe.</source>
         <translation>{out} existe déjà ; nommez un nouveau fichier pour la recette.</translation>
+    </message>
+    <message>
+        <source>{out} is there already; name a new file for the style.</source>
+        <translation>{out} existe déjà ; nommez un nouveau fichier pour le style.</translation>
     </message>
     <message>
         <source>{part_name} takes exactly one of {keys}; </source>
@@ -9602,12 +10035,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Une première recette pour son lait dans un autre style.</translation>
     </message>
     <message>
+        <source>A house style of the batches that were liked.</source>
+        <translation>Un style maison d'après les fabrications appréciées.</translation>
+    </message>
+    <message>
         <source>A recipe for another amount of milk, with the rule behind every line; nothing is silently multiplied.</source>
         <translation>Une recette pour une autre quantité de lait, avec la règle derrière chaque ligne ; rien n'est multiplié en silence.</translation>
     </message>
     <message>
         <source>A vat with this changed; “ID.FIELD” alone: low, usual, high.</source>
         <translation>Une cuve avec ceci de changé ; « ID.CHAMP » seul : bas, usuel, haut.</translation>
+    </message>
+    <message>
+        <source>Another ledger than your own.</source>
+        <translation>Un autre registre que le vôtre.</translation>
     </message>
     <message>
         <source>As “1366x768”; else two sizes.</source>
@@ -9694,6 +10135,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Plus du même moule, ou autant de plus grands.</translation>
     </message>
     <message>
+        <source>Only batches of this recipe.</source>
+        <translation>Seulement les fabrications de cette recette.</translation>
+    </message>
+    <message>
         <source>Only mean errors, bands and effects of the makes.</source>
         <translation>Seulement les erreurs moyennes, bandes et effets des fabrications.</translation>
     </message>
@@ -9750,6 +10195,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Style ; sinon celui que nomme la recette.</translation>
     </message>
     <message>
+        <source>The invented batches of the example dairy.</source>
+        <translation>Les fabrications inventées de la laiterie d'exemple.</translation>
+    </message>
+    <message>
+        <source>The made batches: what was measured and tasted, and a house style of those that were liked.</source>
+        <translation>Les fabrications réalisées : ce qui a été mesuré et dégusté, et un style maison d'après celles qui ont plu.</translation>
+    </message>
+    <message>
         <source>The other recipe.</source>
         <translation>L'autre recette.</translation>
     </message>
@@ -9792,6 +10245,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Write the plan of the make as a PDF: weigh-out, stages with clock and targets, the curve, cautions.</source>
         <translation>Écrire la fiche de fabrication en PDF : pesées, étapes avec heures et cibles, la courbe, mises en garde.</translation>
+    </message>
+    <message>
+        <source>Write the style here.</source>
+        <translation>Écrire le style ici.</translation>
     </message>
     <message>
         <source>light, dark or contrast; else all.</source>

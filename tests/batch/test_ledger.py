@@ -135,10 +135,10 @@ def test_the_house_style_of_the_invented_batches() -> None:
     own = style_of("Thistlecombe Own", chosen, style("cheddar"))
     (moisture,), (calcium,) = own.windows_of("moisture_pct"), own.windows_of("calcium_mg_per_g_protein")
     assert (moisture.low, moisture.high) == (35.8, 37.8)
-    assert moisture.source == "measured in 4 of 4 batches liked"
+    assert moisture.source == "measured in 4 of 4 liked batches"
     assert "not measured" in calcium.source
     (mill,) = (one for one in own.gates if (one.curve, one.at) == MILL)
     assert (mill.low, mill.high) == (5.35, 5.45)
     (fdm,) = own.windows_of("fdm_pct")
-    assert fdm.source == "measured in 2 of 4 batches liked"
+    assert fdm.source == "measured in 2 of 4 liked batches"
     assert reads(house.writes(own), key=own.key) == own

@@ -22,7 +22,15 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("designer.judge",),
     ("designer.batch",),
     ("designer.plan", "designer.validate"),
-    ("designer.command", "designer.cli_compare", "designer.cli_teach", "designer.cli", "designer.tour", "widgets"),
+    (
+        "designer.command",
+        "designer.cli_batch",
+        "designer.cli_compare",
+        "designer.cli_teach",
+        "designer.cli",
+        "designer.tour",
+        "widgets",
+    ),
     ("designer.__main__",),
 )
 WINDOW = ("PySide6", "shiboken6", "widgets")

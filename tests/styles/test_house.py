@@ -87,9 +87,9 @@ def test_from_batches_is_the_range_of_what_was_measured() -> None:
     own = from_batches("Tasted", [tasted(40.0), tasted(41.0), tasted(44.0), tasted(None, 12.0)])
     (moisture,), (cut,) = own.windows_of("moisture_pct"), own.windows_of("cut_mm")
     assert (moisture.low, moisture.high, moisture.have) == (40.0, 44.0, house.OWN)
-    assert moisture.source == "measured in 3 of 4 batches liked"
+    assert moisture.source == "measured in 3 of 4 liked batches"
     assert (cut.low, cut.high) == (8.0, 12.0)
-    assert cut.source == "as the recipes of 4 of 4 batches liked had it"
+    assert cut.source == "in the recipes of 4 of 4 liked batches"
     assert "4 batches" in own.notes
     assert "Too few" not in own.notes
     assert reads(house.writes(own), key=own.key) == own

@@ -21,6 +21,7 @@ from designer.judge.style_rows import Addable, Part, StyleRow, addable, rows, wi
 from designer.recipe.edit import edit_recipe
 from styles.house import Figures
 from styles.reader import Style, StyleError
+from widgets.batch.desk import LedgerDesk
 from widgets.files import FileWork
 from widgets.flow import flowing, labelled
 from widgets.form.editors import words
@@ -38,7 +39,7 @@ SPECIES = ("cow", "goat", "sheep", "buffalo")
 class StylePage(Page):
     """Work on a house style; its steps of undo are its own."""
 
-    def __init__(self, session: Session, files: FileWork, parent: QWidget | None = None) -> None:
+    def __init__(self, session: Session, files: FileWork, ledger: LedgerDesk, parent: QWidget | None = None) -> None:
         super().__init__(session, "", "", parent)
         self.title.setText(self.tr("House style"))
         self.back.setText(self.tr("‹ Check"))
@@ -56,7 +57,7 @@ class StylePage(Page):
         self.new = button(self.tr("New…"), self._begin)
         self.head.addWidget(self.choice)
         self.head.addWidget(self.new)
-        self.maker = StyleMaker(session)
+        self.maker = StyleMaker(session, ledger)
         self.maker.made.connect(self._made)
         self.maker.given_up.connect(self._show)
         self.table = StyleTable()
@@ -182,6 +183,12 @@ class StylePage(Page):
         self.use.hide()
         self.hint.setText("")
         self.maker.ask(can_leave=self.document.style is not None)
+
+    def begin_from_liked(self) -> None:
+        """Begin one from the batches that were liked, where the recipe has a place for it."""
+        if self.document.folder is not None:
+            self._begin()
+            self.maker.choose_liked()
 
     @Slot(object)
     def _made(self, made: Style) -> None:

@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
+from designer.batch.ledger import FILE
 from widgets import wording
 from widgets.actions import Actions, Spec
+from widgets.batch.desk import LedgerDesk
+from widgets.batch.page import BatchesPage
 from widgets.files import FileWork
 from widgets.rail import Place
 from widgets.session import Session
@@ -30,6 +34,7 @@ PAGES: Final = (
     ("versions", "design", N("Actions", "&Versions…"), "F7"),
     ("nearest", "check", N("Actions", "What would have to &change for it to be a …?"), "F8"),
     ("house", "check", N("Actions", "&House style…"), "F9"),
+    ("batches", "design", N("Actions", "Made &batches and their tasting…"), "F3"),
 )
 """key of the page, the place it opens from, words of its action, its key"""
 NOTE: Final = N("Actions", "&Note to the last save")
@@ -41,9 +46,13 @@ class Variants(QObject):
     beside = Signal(object, str)
     """a recipe to put beside the open one, and what it is called"""
 
-    def __init__(self, session: Session, files: FileWork, go: Callable[[str], None], parent: QWidget) -> None:
+    def __init__(
+        self, session: Session, files: FileWork, go: Callable[[str], None], data: Path, parent: QWidget
+    ) -> None:
         super().__init__(parent)
         self._session, self._files, self._go = session, files, go
+        self.ledger = LedgerDesk(data / FILE, session, self)
+        self.ledger.problem.connect(files.tell)
         self.system = "metric"
         self.pages: dict[str, Page] = {}
         self.note = NoteBar(session, parent)
@@ -94,7 +103,17 @@ class Variants(QObject):
                 versions = VersionsPage(self._session, self._files)
                 versions.beside.connect(self.beside)
                 return versions
-        return StylePage(self._session, self._files)
+            case "batches":
+                batches = BatchesPage(self._session, self.ledger)
+                batches.style_asked.connect(self._house_of_liked)
+                return batches
+        return StylePage(self._session, self._files, self.ledger)
+
+    def _house_of_liked(self) -> None:
+        self._go("house")
+        page = self.pages["house"]
+        assert isinstance(page, StylePage)
+        page.begin_from_liked()
 
     def _opened(self, key: str) -> None:
         page = self.pages[key]
@@ -111,3 +130,4 @@ class Variants(QObject):
         """End what runs beside the window."""
         for page in self.pages.values():
             page.stop()
+        self.ledger.close()

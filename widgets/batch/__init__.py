@@ -1,0 +1,1 @@
+"""Made batches: noted down, measured, tasted."""

@@ -1,0 +1,169 @@
+"""The readings of a batch: what was forecast then, what was measured, and what lies between, typed in its cell."""
+
+from __future__ import annotations
+
+from typing import Any, Final
+
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, Qt, Signal
+from PySide6.QtGui import QBrush, QColor, QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QLineEdit,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableWidget,
+    QTableWidgetItem,
+    QWidget,
+)
+
+from designer.batch.record import Batch, BatchError, Key, asked, label, possible
+from designer.judge.style_rows import StyleRow, kind_of
+from designer.language import number
+from designer.units import System, UnitError
+from widgets.theme import apply as dress
+from widgets.wording import MINUS
+
+WHAT, THEN, MEASURED, BETWEEN = range(4)
+RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+
+def row_of(key: Key) -> StyleRow:
+    """How a reading is told and typed."""
+    quantity, at = key
+    return StyleRow("gate" if at else "window", quantity, at, label(key), kind_of(quantity), None, None, "", "")
+
+
+class ReadingDelegate(QStyledItemDelegate):
+    """A plain line to type a reading in."""
+
+    def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Any) -> QWidget:
+        """The line."""
+        line = QLineEdit(parent)
+        line.setMaxLength(40)
+        line.setFrame(False)
+        line.setAlignment(Qt.AlignmentFlag.AlignRight)
+        line.setAccessibleName(str(index.siblingAtColumn(WHAT).data()))
+        return line
+
+    def setEditorData(self, editor: QWidget, index: Any) -> None:
+        """What stands in the cell."""
+        assert isinstance(editor, QLineEdit)
+        editor.setText(str(index.data() or ""))
+
+    def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Any) -> None:
+        """What was typed: the table reads it."""
+        assert isinstance(editor, QLineEdit)
+        if editor.text() != str(index.data() or ""):
+            table = self.parent()
+            assert isinstance(table, Readings)
+            table.type(index, editor.text())
+
+
+class Readings(QTableWidget):
+    """One line a figure that can be read of this make."""
+
+    typed = Signal(object, object)
+    """(key, value or None): what was read, or that it is taken back"""
+    wrong = Signal(str)
+    """what could not be read, a sentence; "" once it is mended"""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.system: System = "metric"
+        self.keys: tuple[Key, ...] = ()
+        self.setColumnCount(4)
+        self.setHorizontalHeaderLabels(
+            [self.tr("What"), self.tr("Forecast then"), self.tr("Measured"), self.tr("Difference")]
+        )
+        self.setAccessibleName(self.tr("What was forecast and what was measured"))
+        self.setItemDelegate(ReadingDelegate(self))
+        self.setShowGrid(False)
+        self.setFrameShape(QTableWidget.Shape.NoFrame)
+        self.setAlternatingRowColors(True)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(
+            QAbstractItemView.EditTrigger.AnyKeyPressed
+            | QAbstractItemView.EditTrigger.EditKeyPressed
+            | QAbstractItemView.EditTrigger.DoubleClicked
+            | QAbstractItemView.EditTrigger.SelectedClicked
+        )
+        self.setTabKeyNavigation(False)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(26)
+        head = self.horizontalHeader()
+        head.setHighlightSections(False)
+        head.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)
+        head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        for column, width in ((THEN, 116), (MEASURED, 116), (BETWEEN, 96)):
+            self.horizontalHeaderItem(column).setTextAlignment(RIGHT)
+            head.setSectionResizeMode(column, QHeaderView.ResizeMode.Fixed)
+            self.setColumnWidth(column, width)
+
+    def put(self, batch: Batch, before: dict[Key, tuple[float | None, ...]]) -> None:
+        """Show the readings of a batch; `before` is what corrected ones were."""
+        here = self.currentRow(), max(self.currentColumn(), MEASURED)
+        self.keys = asked(batch.as_made.forecast)
+        self.setRowCount(len(self.keys))
+        for line, key in enumerate(self.keys):
+            self._line(line, batch, key, before.get(key, ()))
+        self.setFixedHeight(self.horizontalHeader().sizeHint().height() + 26 * len(self.keys) + 2)
+        if here[0] >= 0:
+            self.setCurrentCell(min(here[0], len(self.keys) - 1), here[1])
+
+    def _line(self, line: int, batch: Batch, key: Key, before: tuple[float | None, ...]) -> None:
+        row, value, then = row_of(key), batch.readings.get(key), batch.as_made.forecast.of(key)
+        between = "" if value is None or then is None else self._difference(row, value - then[0])
+        was = "" if then is None else self._told(row, then[0])
+        texts = [row.label, was, "" if value is None else self._told(row, value)]
+        for column, text in enumerate([*texts, between]):
+            item = QTableWidgetItem(text)
+            item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
+            if column:
+                item.setTextAlignment(RIGHT)
+            if column == MEASURED:
+                item.setFlags(item.flags() | Qt.ItemFlag.ItemIsEditable)
+                if before:
+                    said = ", ".join(row.shown(one, self.system) or self.tr("taken back") for one in before)
+                    item.setToolTip(self.tr("Corrected; it was {0}").format(said))
+            if column == THEN:
+                item.setForeground(QBrush(QColor(dress.colours().soft)))
+            self.setItem(line, column, item)
+
+    def _told(self, row: StyleRow, value: float) -> str:
+        """A figure no sharper than it is read."""
+        return number(value, ".2f") if row.kind == "ratio" else row.read_off(value, self.system)
+
+    def _difference(self, row: StyleRow, difference: float) -> str:
+        decimals = 2 if row.kind in ("ph", "ratio") or row.key.startswith("salt") else 1
+        if round(abs(difference), decimals) == 0.0:
+            return "="
+        return f"{'+' if difference > 0 else MINUS}{number(abs(difference), f'.{decimals}f')}"
+
+    def type(self, index: QModelIndex, text: str) -> None:
+        """Read what was typed into a cell."""
+        key = self.keys[index.row()]
+        try:
+            value = row_of(key).read(text, self.system)
+            if value is not None:
+                possible(key, value)
+        except (UnitError, BatchError) as error:
+            self.wrong.emit(str(error))
+            return
+        self.wrong.emit("")
+        self.typed.emit(key, value)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter types, Delete takes a reading back."""
+        if self.state() == QAbstractItemView.State.EditingState:
+            return
+        line, key = self.currentRow(), event.key()
+        if line >= 0 and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.setCurrentCell(line, MEASURED)
+            self.edit(self.currentIndex())
+        elif line >= 0 and key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
+            self.typed.emit(self.keys[line], None)
+        else:
+            super().keyPressEvent(event)
