@@ -10,7 +10,7 @@ from designer.language import say
 from designer.plan.clock import Clock
 from designer.plan.weigh_out import degrees
 from designer.recipe.document import Recipe
-from designer.recipe.schedule import PLACE_MILK
+from designer.recipe.end import End
 from designer.recipe.stages.cook import Cook
 from designer.recipe.stages.kinds import AnyStage
 from designer.recipe.stages.stage import VatStage
@@ -20,6 +20,9 @@ LOOK_BACK_MIN = 20.0
 """A slope is read over the last twenty minutes before a stage ends."""
 LEAST_SLOPE = 5e-4
 """pH per minute below which "wait for the acid" is no advice."""
+
+LONGER_MIN = 10.0
+"""The wait whose price is told."""
 
 Run = Callable[[Recipe], Forecast]
 Change = Callable[..., Recipe]
@@ -31,7 +34,7 @@ def late_or_early(
     """A sentence each on flocculation, acid and the temperature of the cook; fewer where the forecast can't tell."""
     lines = (
         _flocculation(forecast, clock),
-        *_acid(forecast, clock),
+        *_acid(forecast, clock, edit=edit, run=run),
         _cook(forecast, system, edit=edit, run=run, high_c=cook_high_c),
     )
     return tuple(line for line in lines if line)
@@ -57,11 +60,12 @@ def _flocculation(forecast: Forecast, clock: Clock) -> str:
     return ""
 
 
-def _acid(forecast: Forecast, clock: Clock) -> tuple[str, ...]:
-    """For every stage that waits for acid: how long a tenth of a pH takes there, and what waiting costs."""
+def _acid(forecast: Forecast, clock: Clock, *, edit: Change, run: Run) -> tuple[str, ...]:
+    """For every stage that waits for acid: how long a tenth of a pH takes, and what waiting does to the cheese."""
     pairs = zip(forecast.recipe.stages, forecast.stages, strict=False)
     waiting = [pair for pair in pairs if pair[0].end.by in ("ph", "acidity") and pair[0].kind != "ripen"]
-    return tuple(text for stage, done in waiting if (text := _wait(forecast, stage, done, clock)))
+    said = ((stage, done, _wait(forecast, stage, done, clock)) for stage, done in waiting)
+    return tuple(text + _waited(forecast, stage, done, edit=edit, run=run) for stage, done, text in said if text)
 
 
 def _wait(forecast: Forecast, stage: AnyStage, done: StageForecast, clock: Clock) -> str:
@@ -72,19 +76,29 @@ def _wait(forecast: Forecast, stage: AnyStage, done: StageForecast, clock: Clock
         return ""
     end = done.end_min - 1e-6
     slope = (trace.at("ph", before) - trace.at("ph", end)) / minutes
-    drier = (trace.at("curd_moisture_pct", before) - trace.at("curd_moisture_pct", end)) / minutes * 10.0
     if not slope >= LEAST_SLOPE:
         return ""
     wait, latest = show(0.1 / slope, "duration", decimals=0), clock.read(done.start_min + stage.end.planned_min)
     name = f"{stage.title[:1].upper()}{stage.title[1:]}"
-    text = say(
+    return say(
         "{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once.",
         name=name,
         wait=wait,
         latest=latest,
     )
-    return text + (
-        say(" 10 min more: {drier:.1f} points drier.", drier=drier) if drier > 0.05 and stage.PLACE > PLACE_MILK else ""
+
+
+def _waited(forecast: Forecast, stage: AnyStage, done: StageForecast, *, edit: Change, run: Run) -> str:
+    """What ten minutes more in a stage do to the moisture of the cheese, all that follows ending as it is written."""
+    longer = End(by="time", length_min=done.end_min - done.start_min + LONGER_MIN)
+    moved = _difference(forecast, run(edit(forecast.recipe, stage.id, end=longer)), "moisture_pct")
+    if moved is None or abs(moved) < 0.05:
+        return ""
+    return say(
+        " {minutes:.0f} min more ends {moved:.1f} points {way}.",
+        minutes=LONGER_MIN,
+        moved=abs(moved),
+        way=say("drier") if moved < 0.0 else say("moister"),
     )
 
 

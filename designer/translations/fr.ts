@@ -6026,10 +6026,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation> ({rennet_imcu_per_l:.1f} IMCU/L)</translation>
     </message>
     <message>
-        <source> 10 min more: {drier:.1f} points drier.</source>
-        <translation> 10 min de plus : {drier:.1f} points plus sec.</translation>
-    </message>
-    <message>
         <source> Did you mean {near}?</source>
         <translation> Vouliez-vous dire {near} ?</translation>
     </message>
@@ -6080,6 +6076,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source> to </source>
         <translation> à </translation>
+    </message>
+    <message>
+        <source> {minutes:.0f} min more ends {moved:.1f} points {way}.</source>
+        <translation> {minutes:.0f} min de plus donnent {moved:.1f} points {way}.</translation>
     </message>
     <message>
         <source> {name} is made of {milk} milk.</source>

@@ -32,7 +32,8 @@ from designer.plan.sheet import (
     Table,
 )
 from designer.plan.weigh_out import weighed
-from designer.recipe.edit import edit_addition, edit_recipe
+from designer.recipe.edit import edit, edit_addition, edit_recipe
+from designer.recipe.end import End
 from designer.recipe.file import read, reads
 from designer.recipe.milk import blend
 from designer.units import System
@@ -213,6 +214,17 @@ def test_late_or_early_says_when_to_cut() -> None:
     assert cut == Clock(result.recipe.start_clock_min).read(rennet + 3.0 * floc)
     assert "0.1 pH takes about" in printed
     assert "Once the whey is off" in printed
+
+
+def test_what_waiting_does_is_told_of_the_cheese_not_of_the_curd_in_the_vat() -> None:
+    """In the vat the curd loses points by the minute; by the press most of it comes to the same."""
+    jack = made(next(path for path in EXAMPLES if path.stem == "fourways-jack"))
+    hold = next(stage for stage in jack.stages if stage.id == "hold")
+    longer = End(by="time", length_min=hold.end_min - hold.start_min + 10.0)
+    waited = forecast(edit(jack.recipe, "hold", end=longer)).outcomes["moisture_pct"].value
+    drier = jack.outcomes["moisture_pct"].value - waited
+    assert 0.05 < drier < 2.0
+    assert f"10 min more ends {drier:.1f} points drier." in " ".join(make_plan(jack).words())
 
 
 def test_cautions_carry_their_source() -> None:
