@@ -7,13 +7,13 @@ done unasked: it is offered as skim or cream.
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from importlib.resources import files
 from pathlib import Path
 
 from designer.forecast import Forecast, forecast
-from designer.judge.aim import Aimed, Change, InTheWay, Wanted, aim
+from designer.judge.aim import Change, InTheWay, Wanted, aim
 from designer.judge.check import check
 from designer.judge.limits import NEAR_ELSE, NEAR_POINTS
 from designer.judge.movable import movables, moved
@@ -94,7 +94,8 @@ def meet(
         if not _outside(found.made, of) or _outside(strict.made, of):
             strict = found
         found = strict
-    return _said(before, found, of)
+    said = summed_up(before, found.recipe, found.made, of)
+    return replace(said, worse=found.worse, in_the_way=() if said.reached else found.in_the_way)
 
 
 def _brought_back(recipe: Recipe, style: Style, locks: Collection[tuple[str, str] | str]) -> Recipe:
@@ -143,20 +144,19 @@ def _outside(made: Forecast, style: Style) -> list[str]:
     return [headed(row.rule, f"{lowered(row.label)}, {row.sentence}") for row in rows if row.state == NOT_MET]
 
 
-def _said(before: Forecast, found: Aimed, style: Style) -> Met:
-    verdict = check(found.made, style)
-    limits = _outside(found.made, style)
+def summed_up(before: Forecast, recipe: Recipe, made: Forecast, style: Style) -> Met:
+    """What a changed recipe is to a style, beside the one it was: changes, what is met, what not, and the milk."""
+    verdict = check(made, style)
+    limits = _outside(made, style)
     ranges = [headed(row.label, row.sentence) for row in verdict.section("make", "curve") if row.state != MET]
     fdm = next((row for row in verdict.section(LIMIT) if row.quantity == "fdm_pct" and row.state == NOT_MET), None)
     milk: tuple[Offer, ...] = ()
     if fdm is not None:
         ends = [end for end in (fdm.low, fdm.high) if end is not None]
         wanted = ends[0] + NEAR_ELSE if fdm.low is not None else ends[0] - NEAR_ELSE
-        milk = offers(found.recipe, ratio_for_fdm(found.made, wanted))
-    return Met(
-        found.recipe, found.made, before, tuple(_changes(before.recipe, found.recipe)), not limits,
-        (*limits, *ranges), found.worse, () if not limits else found.in_the_way, milk,
-    )  # fmt: skip
+        milk = offers(recipe, ratio_for_fdm(made, wanted))
+    changes = tuple(_changes(before.recipe, recipe))
+    return Met(recipe, made, before, changes, not limits, (*limits, *ranges), (), (), milk)
 
 
 def _changes(before: Recipe, after: Recipe) -> Iterator[Change]:

@@ -2,17 +2,20 @@
 
 How far: the figures of the cheese against the style's published compositions and limits, the stages the style asks for
 and the recipe has not (or the other way round), rind, and whose milk. The way: those stages in or out, then the least
-change of settings that meets the style (`meet`).
+change of settings that meets the style (`meet`), made short (`short_way`).
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import partial
 
 from designer.forecast import Forecast, forecast
+from designer.judge.aim import Change
 from designer.judge.meet import Met, meet
 from designer.judge.moments import moments, settings
+from designer.judge.short_way import shortened
 from designer.judge.words import label_of
 from designer.language import either, number, say, word
 from designer.recipe.document import Recipe
@@ -112,14 +115,18 @@ class Near:
 class Way:
     """How to get there: stages in and out in words, then the settings; `size` counts both in natural steps.
 
-    `met` is None where the two are different kinds of cheese (another way of setting), and `sentence` says so.
+    `met` is None where the two are different kinds of cheese (another way of setting), and `sentence` says so. A way
+    is short: `left` is what only more changes would bring in, `out` what no change of settings does.
     """
 
     near: Near
     stages: tuple[str, ...]
+    changes: tuple[Change, ...]
     met: Met | None
     size: float
     sentence: str
+    left: tuple[str, ...] = ()
+    out: tuple[str, ...] = ()
 
     @property
     def recipe(self) -> Recipe | None:
@@ -148,29 +155,35 @@ def way_to(recipe: Recipe, near: Near) -> Way:
             name=near.style.title,
             sentence=near.sentence,
         )
-        return Way(near, (), None, float("inf"), words)
-    changed, said = _restaged(recipe, near)
-    met = meet(changed, near.style)
-    size = STAGE * len(said) + sum(abs(change.steps) for change in met.changes)
-    how = "; ".join([*said, *(change.sentence() for change in met.changes)]) or say("nothing")
+        return Way(near, (), (), None, float("inf"), words)
+    changed, said, new = _restaged(recipe, near)
+    found = meet(changed, near.style)
+    short = shortened(found, near.style, len(said), new.values(), like=partial(_unlike, near.style))
+    met = short.met
+    stages = tuple(_with_settings(one, new.get(one, ""), met.changes) for one in said)
+    changes = tuple(change for change in met.changes if change.setting.where not in new.values())
+    size = STAGE * len(said) + sum(abs(change.steps) for change in changes)
+    how = "; ".join([*stages, *(change.sentence() for change in changes)]) or say("nothing")
     head = say("inside its limits") if met.reached else say("nearer, but not inside its limits")
     tail = "".join(say(" Milk: {sentence}", sentence=offer.sentence) for offer in met.milk[:1])
-    tail += (
-        ""
-        if near.milk
-        else say(
-            " {name} is made of {milk} milk.",
-            name=near.style.title,
-            milk=either(choice(one) for one in near.style.milk),
-        )
-    )
-    return Way(
-        near,
-        said,
-        met,
-        size,
-        say("{name}, {head}, to change: {how}.{tail}", name=near.style.title, head=head, how=how, tail=tail),
-    )
+    if not near.milk:
+        whose = either(choice(one) for one in near.style.milk)
+        tail += say(" {name} is made of {milk} milk.", name=near.style.title, milk=whose)
+    sentence = say("{name}, {head}, to change: {how}.{tail}", name=near.style.title, head=head, how=how, tail=tail)
+    return Way(near, stages, changes, met, size, sentence, short.left, short.out)
+
+
+def _with_settings(said: str, where: str, changes: Iterable[Change]) -> str:
+    """A stage that comes in, with what of it is not as usual: "brine after press (length 30 h)"."""
+    own = [
+        f"{one.setting.label} {one.setting.shown(one.to)}" for one in changes if where and one.setting.where == where
+    ]
+    return f"{said} ({', '.join(own)})" if where and own else said
+
+
+def _unlike(style: Style, made: Forecast) -> float:
+    """How far the figures of a forecast lie from what a style is known for, in steps."""
+    return sum(gap.steps for gap in _gaps(made, style, {}))
 
 
 # --- How far ---------------------------------------------------------------------------------------------------------
@@ -259,9 +272,10 @@ def known_for(style: Style, key: str) -> tuple[float | None, float | None]:
 # --- The stages ------------------------------------------------------------------------------------------------------
 
 
-def _restaged(recipe: Recipe, near: Near) -> tuple[Recipe, tuple[str, ...]]:
-    """The recipe with the style's stages in their usual places and without those it has not, and that in words."""
-    said = []
+def _restaged(recipe: Recipe, near: Near) -> tuple[Recipe, tuple[str, ...], dict[str, str]]:
+    """The recipe with the style's stages in their usual places and without those it has not; that in words; and the
+    ids of those that came in, by the words for them."""
+    said, came = [], {}
     for kind in near.extra:
         for stage in [one for one in recipe.stages if one.kind == kind]:
             try:
@@ -273,15 +287,15 @@ def _restaged(recipe: Recipe, near: Near) -> tuple[Recipe, tuple[str, ...]]:
         before = [stage for stage in recipe.stages if _ORDER.index(stage.kind) < _ORDER.index(kind)]
         new = new_stage(recipe, kind)
         recipe = insert(recipe, new, after_id=before[-1].id if before else None)
-        said.append(
-            say("{title} after {title2}", title=new.title, title2=before[-1].title)
-            if before
-            else say("{title} first", title=new.title)
-        )
+        words = say("{title} first", title=new.title)
+        if before:
+            words = say("{title} after {title2}", title=new.title, title2=before[-1].title)
+        said.append(words)
+        came[words] = new.id
     if near.rind:
         recipe = edit_coat(recipe, kind=near.rind)
         said.append(say("a {rind} rind", rind=choice(near.rind)))
-    return recipe, tuple(said)
+    return recipe, tuple(said), came
 
 
 def nearest_to(recipe: Recipe, of: Iterable[Style] | None = None) -> tuple[Near, ...]:

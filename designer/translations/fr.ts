@@ -3410,8 +3410,16 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Lait : {0}</translation>
     </message>
     <message>
+        <source>More changes would bring in: {0}</source>
+        <translation>D'autres changements feraient rentrer : {0}</translation>
+    </message>
+    <message>
         <source>Nothing: by its figures it is one already.</source>
         <translation>Rien : d'après ses chiffres, c'en est déjà un.</translation>
+    </message>
+    <message>
+        <source>Out of reach so: {0}</source>
+        <translation>Hors d'atteinte ainsi : {0}</translation>
     </message>
     <message>
         <source>Outcomes as it is and so changed</source>
@@ -3420,10 +3428,6 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>So changed</source>
         <translation>Ainsi changé</translation>
-    </message>
-    <message>
-        <source>Still outside: {0}</source>
-        <translation>Encore dehors : {0}</translation>
     </message>
     <message>
         <source>Stop</source>

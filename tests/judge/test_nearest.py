@@ -10,6 +10,7 @@ from designer.forecast import Forecast, forecast
 from designer.judge.check import check
 from designer.judge.nearest import Near, known_for, nearest, stages_of, way_to, ways
 from designer.judge.own_style import figures_of, own_style
+from designer.judge.short_way import LEAST, MOST
 from designer.judge.verdict import MET
 from designer.make import kernel
 from designer.recipe.file import read
@@ -52,7 +53,11 @@ def test_the_way_to_a_style_of_the_same_stages(cheddar: Forecast) -> None:
     assert way.stages == ()
     assert way.met is not None
     assert way.recipe is not None
-    assert way.size == pytest.approx(sum(abs(change.steps) for change in way.met.changes))
+    assert way.size == pytest.approx(sum(abs(change.steps) for change in way.changes))
+    assert 1 <= len(way.changes) <= MOST, "a way is short"
+    assert way.met.made.outcomes == forecast(way.recipe).outcomes, "and what it says is its forecast"
+    assert way.met.reached
+    assert len(way.left) + len(way.out) <= 2
     assert "Double Gloucester" in way.sentence
     assert to(way.met.made, "double-gloucester").distance < to(cheddar, "double-gloucester").distance
 
@@ -66,6 +71,12 @@ def test_the_way_to_a_washed_and_brined_cheese(cheddar: Forecast) -> None:
         kinds.index("cook") < kinds.index("wash") < kinds.index("drain") < kinds.index("press") < kinds.index("brine")
     )
     assert "wash curd after" in way.sentence
+    washed = next(words for words in way.stages if words.startswith("wash curd"))
+    assert washed.endswith(")"), "what a new stage is set to stands with it, and counts as no change"
+    new = {"wash", "brine"}
+    ids = {stage.id for stage in way.recipe.stages if stage.kind in new}
+    assert not any(change.setting.where in ids for change in way.changes)
+    assert len(way.changes) <= max(MOST - len(way.stages), LEAST)
     assert way.met is not None
     assert to(way.met.made, "gouda").distance < 0.5 * to(cheddar, "gouda").distance
 

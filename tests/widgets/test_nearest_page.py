@@ -46,7 +46,7 @@ def test_the_way_is_shown_and_kept_as_one_step(qtbot: QtBot, page: NearestPage, 
     way = page.ways["cantal"]
     assert isinstance(way, Way)
     assert way.met is not None
-    assert page.changes.text().count("•") == len(way.stages) + len(way.met.changes) > 0
+    assert page.changes.text().count("•") == len(way.stages) + len(way.changes) > 0
     assert page.outcomes.isVisible()
     qtbot.mouseClick(page.apply, Qt.MouseButton.LeftButton)
     assert window.session.recipe.style == "cantal"

@@ -29,6 +29,8 @@ from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 FIRST: Final = 6
 """Of so many of the nearest styles the way is worked out unasked."""
+LINES: Final = 4
+"""So many ranges left outside are told."""
 RANKING: Final = "\u2116"
 NEAR: Final = Qt.ItemDataRole.UserRole
 
@@ -219,7 +221,7 @@ class NearestPage(Page):
             return "…" if key in self._waiting else ""
         if isinstance(way, str) or way.met is None:
             return self.tr("another recipe")
-        count = len(way.stages) + len(way.met.changes)
+        count = len(way.stages) + len(way.changes)
         if not count:
             return self.tr("nothing")
         words = self.tr("1 change") if count == 1 else self.tr("{0} changes").format(count)
@@ -250,14 +252,15 @@ class NearestPage(Page):
         if met is None:
             self.changes.setText(way.sentence)
             return
-        lines = [*way.stages, *(change.sentence(self.system) for change in met.changes)]
+        lines = [*way.stages, *(change.sentence(self.system) for change in way.changes)]
         self.changes.setText(
             "\n".join(f"•  {line}" for line in lines)
             if lines
             else self.tr("Nothing: by its figures it is one already.")
         )
         rest = [] if met.reached else [self.tr("That brings it nearer, but not inside its limits.")]
-        rest += [self.tr("Still outside: {0}").format(one) for one in met.missed[:4]]
+        rest += [self.tr("More changes would bring in: {0}").format("; ".join(way.left[:LINES]))] if way.left else []
+        rest += [self.tr("Out of reach so: {0}").format("; ".join(way.out[:LINES]))] if way.out else []
         rest += [self.tr("Milk: {0}").format(offer.sentence) for offer in met.milk[:1]]
         if not near.milk:
             rest.append(
