@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import os
-from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
 
 from styles import reader
+from tests import compiled
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
-# Compiled kernels outlive the run; everything else of the user's goes to a fresh folder for each test.
-os.environ["XDG_CACHE_HOME"] = str(Path(__file__).parent.parent / ".pytest_cache" / "user")
+compiled.settle()
+
+WITHOUT_A_MARCH = ("house", "styles", "tests")
+"""Folders whose tests march nothing in this process: they need not wait for the compiler."""
 
 settings.register_profile("quick", deadline=None, derandomize=True, suppress_health_check=[HealthCheck.too_slow])
 settings.register_profile("long", deadline=None, max_examples=1000, suppress_health_check=[HealthCheck.too_slow])
@@ -33,6 +35,21 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     slow = [item for item in items if item.get_closest_marker("slow")]
     items[:] = [item for item in items if item not in slow]
     config.hook.pytest_deselected(items=slow)
+
+
+@pytest.fixture(scope="session")
+def ready() -> None:
+    """The compiled march, so that no forecast is made step by step in Python unless a test asks for that."""
+    from designer.make import kernel
+
+    kernel.warm_up()
+
+
+@pytest.fixture(scope="module", autouse=True)
+def march(request: pytest.FixtureRequest) -> None:
+    """Every test finds the march ready, whatever ran before it."""
+    if request.path.parent.name not in WITHOUT_A_MARCH:
+        request.getfixturevalue("ready")
 
 
 @pytest.fixture(autouse=True)

@@ -204,7 +204,7 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
     # Those that take longest first, dealt out in turn, so that both threads end together.
     order = np.argsort(first_stage, kind="stable")
     order = order[first_stage[order] < s]
-    _go(out, first_stage, p, own_p, (order[::2], order[1::2]))
+    _go(out, first_stage, p, own_p, (order[::2].copy(), order[1::2].copy()))
     return out
 
 
@@ -217,7 +217,10 @@ def _go(
     makes: Marks, first_stage: NDArray[np.int64], p: NDArray[Any], own_p: NDArray[np.int64],
     chunks: Sequence[NDArray[np.int64]],
 ) -> None:  # fmt: skip
-    """March the makes of each chunk on a thread of its own, into `makes`."""
+    """March the makes of each chunk on a thread of its own, into `makes`.
+
+    Chunks lie closely in memory: strided ones would be another type, for which the loop is compiled once more.
+    """
     each = _compiled()
     ask = makes.starter_min[:, None] + np.array([H6_MIN, DAY_MIN])
     steps = np.ceil(makes.rows["minutes"] / makes.rows["step_max_min"] - 1e-9).sum(axis=1).max()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -11,10 +11,10 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from designer.forecast import forecast
-from designer.make import kernel
+from designer.forecast import Forecast, forecast
 from designer.recipe.document import Recipe
 from designer.recipe.file import read
+from widgets import window as window_module
 from widgets.judging import judged
 from widgets.make_curve.canvas import MakeCurve
 from widgets.session import Session
@@ -30,24 +30,25 @@ NONE, SHIFT, CTRL = (
 )
 
 
-@pytest.fixture(scope="session")
-def compiled() -> None:
-    """The march is compiled once, so that no test waits for it."""
-    kernel.warm_up()
-
-
 @pytest.fixture
 def recipe() -> Recipe:
     """The tests' Cheddar."""
     return read(CHEDDAR)
 
 
+def banded(recipe: Recipe, stop: Callable[[], bool]) -> Forecast:
+    """Bands from a few draws."""
+    return forecast(recipe, members=8, stop=stop)
+
+
 @pytest.fixture
-def window(qtbot: QtBot, compiled: None, recipe: Recipe, tmp_path: Path) -> Iterator[Window]:
-    """The window, 1366 by 768, in light and metric, on the tests' Cheddar."""
+def window(qtbot: QtBot, recipe: Recipe, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Window]:
+    """The window, 1366 by 768, in light and metric, on the tests' Cheddar; its bands come from a few draws."""
     app = QApplication.instance()
     assert isinstance(app, QApplication)
-    dress.apply(app, "light")
+    if not dress.wears("light"):
+        dress.apply(app, "light")
+    monkeypatch.setattr(window_module, "banded", banded)
     made = Window(recipe, config=tmp_path / "config", data=tmp_path / "data")
     made._set_system("metric")
     made.resize(1366, 768)
@@ -61,6 +62,12 @@ def window(qtbot: QtBot, compiled: None, recipe: Recipe, tmp_path: Path) -> Iter
     assert not made.session._tick.isActive()
     assert not made.session._bands._rest.isActive()
     made.deleteLater()
+    gone()
+
+
+def gone() -> None:
+    """Delete what was to be deleted later, now: outside an event loop Qt keeps it, and dresses it again and again."""
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     QApplication.processEvents()
 
 
@@ -71,9 +78,9 @@ def curve(window: Window) -> MakeCurve:
 
 
 @pytest.fixture
-def session(qtbot: QtBot, compiled: None, recipe: Recipe) -> Iterator[Session]:
+def session(qtbot: QtBot, recipe: Recipe) -> Iterator[Session]:
     """A session without a window."""
-    made = Session(recipe, nominal=forecast, banded=lambda r, stop: forecast(r, members=8, stop=stop), check=judged)
+    made = Session(recipe, nominal=forecast, banded=banded, check=judged)
     yield made
     made.close()
 

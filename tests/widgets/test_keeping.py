@@ -9,13 +9,14 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QMessageBox
 from pytestqt.qtbot import QtBot
 
 from designer.recipe import edit as edits
 from designer.recipe import versions
 from designer.recipe.document import Recipe
 from designer.recipe.file import read, write, writes
+from tests.widgets.conftest import gone
 from widgets import recovery
 from widgets.hold import Hold
 from widgets.journal import Journal, leftovers
@@ -69,7 +70,7 @@ def second(qtbot: QtBot, window: Window, tmp_path: Path) -> Iterator[Window]:
     made.session.stack.setClean()
     made.close()
     made.deleteLater()
-    QApplication.processEvents()
+    gone()
 
 
 def changed_by_another(path: Path, minutes: float = 44.0) -> Recipe:

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from designer.recipe.document import Recipe
-from tests.widgets.conftest import CTRL, move, press, release
+from tests.widgets.conftest import CTRL, gone, move, press, release
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.ribbon import cell
 from widgets.stage_work import STAGES
@@ -103,7 +103,7 @@ def test_a_stage_is_split_at_the_reading_line(window: Window, curve: MakeCurve) 
 
 
 @pytest.fixture
-def other(qtbot: QtBot, compiled: None, recipe: Recipe, tmp_path: Path) -> Iterator[Window]:
+def other(qtbot: QtBot, recipe: Recipe, tmp_path: Path) -> Iterator[Window]:
     """A second window on another recipe."""
     renamed = recipe.model_copy(update={"name": "Another", "stages": recipe.stages[:7] + recipe.stages[10:]})
     made = Window(renamed, config=tmp_path / "config2", data=tmp_path / "data2")
@@ -113,7 +113,7 @@ def other(qtbot: QtBot, compiled: None, recipe: Recipe, tmp_path: Path) -> Itera
     made.session.stack.setClean()
     made.close()
     made.deleteLater()
-    QApplication.processEvents()
+    gone()
 
 
 def test_stages_are_copied_from_window_to_window(qtbot: QtBot, window: Window, other: Window) -> None:

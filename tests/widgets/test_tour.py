@@ -21,7 +21,7 @@ def test_every_place_and_dialog_has_a_picture(window: Window) -> None:
     assert len({shot.name for shot in found}) == len(found)
 
 
-def test_pictures_are_the_same_on_every_run(qtbot: QtBot, compiled: None, tmp_path: Path) -> None:
+def test_pictures_are_the_same_on_every_run(qtbot: QtBot, tmp_path: Path) -> None:
     told: list[tuple[int, int]] = []
     names = ("design", "check", "dialog-about")
     runs = [
@@ -41,8 +41,6 @@ def test_pictures_are_the_same_on_every_run(qtbot: QtBot, compiled: None, tmp_pa
 
 
 @pytest.mark.parametrize(("only", "theme"), [(("kitchen",), "light"), ((), "sepia")])
-def test_a_wrong_wish_names_what_there_is(
-    qtbot: QtBot, compiled: None, tmp_path: Path, only: tuple[str, ...], theme: str
-) -> None:
+def test_a_wrong_wish_names_what_there_is(qtbot: QtBot, tmp_path: Path, only: tuple[str, ...], theme: str) -> None:
     with pytest.raises(ValueError, match="only"):
         pictures(tmp_path, CHEDDAR, only=only, themes=(theme,), sizes=((1366, 768),))
