@@ -10,7 +10,6 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QWidget
 
 from widgets.theme import apply as dress
-from widgets.theme.colour import mix
 from widgets.theme.icons import icon
 
 
@@ -72,4 +71,4 @@ class Actions:
         c = dress.colours()
         for key, spec in self.specs.items():
             if spec.icon:
-                self.by_key[key].setIcon(icon(spec.icon, c.ink, c.chosen, mix(c.window, c.soft, 0.55)))
+                self.by_key[key].setIcon(icon(spec.icon, c.ink, c.chosen, c.of("off")))

@@ -51,6 +51,7 @@ from widgets.teach.work import Teaching
 from widgets.theme import apply as dress
 from widgets.theme.icons import program_icon
 from widgets.tour import views
+from widgets.variants.page import Page
 from widgets.variants.work import Variants
 
 SIDE_PX, BESIDE_PX = 336, 800
@@ -258,7 +259,9 @@ class Window(QMainWindow):
         stage.addSeparator()
         self.branches.fill(stage, a)
         view = self.menuBar().addMenu(self.tr("&View"))
-        view.addActions([a[key] for key in ("day", "whole", "life", "to_stage", "zoom_in", "zoom_out", "hours")])
+        view.addActions(
+            [a[key] for key in ("day", "whole", "life", "one_scale", "to_stage", "zoom_in", "zoom_out", "hours")]
+        )
         view.addSeparator()
         view.addActions([a["firmness"], a["figures"]])
         view.addSeparator()
@@ -315,7 +318,9 @@ class Window(QMainWindow):
         self._listen(self.stage_form)
         self._listen(self.outcomes)
         self.outcomes.opening.changed.connect(self._share_side)
-        QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_scheme_changed)
+        hints = QGuiApplication.styleHints()
+        hints.colorSchemeChanged.connect(self._system_scheme_changed)
+        hints.accessibility().contrastPreferenceChanged.connect(self._system_scheme_changed)
 
     def _listen(self, part: StageForm | MilkPlace | OutcomePanel) -> None:
         part.said.connect(self.files.tell)
@@ -382,10 +387,13 @@ class Window(QMainWindow):
         self.actions_.recolour()
         self.rail.recolour()
         self._refresh()
+        shown = self.stack.currentWidget()
+        if isinstance(shown, Page):
+            shown.refresh()  # a hidden one does so when it is opened
 
     @Slot()
     def _system_scheme_changed(self) -> None:
-        """The system went light or dark."""
+        """The system went light, dark, or into high contrast."""
         if self.preferences.scheme == "system":
             self._set_scheme("system")
 

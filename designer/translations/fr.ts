@@ -219,6 +219,10 @@
         <translation>Fabrications réalisées et &amp;dégustation…</translation>
     </message>
     <message>
+        <source>Make and ageing on &amp;one scale</source>
+        <translation>Fabrication et affinage à la même éc&amp;helle</translation>
+    </message>
+    <message>
         <source>Move stage &amp;earlier</source>
         <translation>Avancer l'étape d'un &amp;rang</translation>
     </message>
@@ -379,6 +383,10 @@
     <message>
         <source>midnight</source>
         <translation>minuit</translation>
+    </message>
+    <message>
+        <source>{0} wk</source>
+        <translation>{0} sem.</translation>
     </message>
 </context>
 <context>

@@ -77,3 +77,32 @@ def test_polygons_hold_their_points(qtbot: QtBot) -> None:
     assert between(x, y, y + 1).size() == 6
     assert stroke(x, y, 2.0).size() == 6
     assert polygon(x[:0], y[:0]).isEmpty()
+
+
+JOINED = AXIS.grown(240 * 1440.0).joined(400.0, 2860.0)
+"""a day at the vat, two days of make, 240 days of ageing"""
+
+
+@given(st.floats(0, 240 * 1440.0))
+def test_joined_scales_go_there_and_back(minute: float) -> None:
+    assert JOINED.minute(JOINED.x(minute)) == pytest.approx(minute, abs=1e-4)
+    assert JOINED.xs(np.array([minute]))[0] == pytest.approx(JOINED.x(minute), abs=1e-6)
+
+
+def test_joined_scales_leave_the_make_its_room() -> None:
+    assert JOINED.breaks == (400.0, 2860.0)
+    assert JOINED.x(400.0) - JOINED.left > 0.5 * JOINED.width
+    assert JOINED.x(240 * 1440.0) == pytest.approx(JOINED.right)
+    wide = [piece.px_per_min for piece in JOINED.pieces]
+    assert wide == sorted(wide, reverse=True)
+    assert not AXIS.joined(420.0, 2880.0).breaks[1:], "days after a make are one break"
+    assert not AXIS.joined(2800.0, 2880.0).joints, "what is hardly longer needs none"
+
+
+def test_zooming_in_a_joined_scale_keeps_the_scale_under_the_pointer() -> None:
+    for minute in (200.0, 1500.0, 100_000.0):
+        zoomed = JOINED.zoomed(JOINED.x(minute), 0.5)
+        assert not zoomed.joints
+        assert zoomed.px_per_min >= 1.999 * JOINED.piece(minute).px_per_min
+        assert zoomed.start_min <= minute <= zoomed.end_min
+    assert JOINED.panned(50.0) is JOINED

@@ -35,6 +35,13 @@ def test_ageing_is_lengthened_by_dragging_its_end(window: Window, curve: MakeCur
     drag(curve, at, QPointF(-60, 0))
     assert window.session.recipe.stage("cellar").end.planned_min < before
     assert window.session.stack.count() == 1
+    make_px = curve.frame.axis.x(curve.frame.make_min) - curve.frame.axis.left
+    assert make_px > 0.7 * curve.frame.axis.width, "ageing stands on a scale of its own"
+    set_edge = curve.grip("ripen", "end", "edge").at
+    drag(curve, set_edge + QPointF(0, 12), QPointF(30, 0))
+    assert window.session.recipe.stage("ripen").end.planned_min > 60.0
+    window.actions_["one_scale"].trigger()
+    assert curve.frame.axis.x(curve.frame.make_min) - curve.frame.axis.left < 0.1 * curve.frame.axis.width
 
 
 def test_the_strip_keeps_the_make_readable_and_goes_there_and_back(curve: MakeCurve) -> None:

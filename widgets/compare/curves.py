@@ -57,7 +57,6 @@ class Curves(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setMouseTracking(True)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Curves of the makes; left and right arrows read their values"))
         self.makes: tuple[Forecast, ...] = ()
@@ -79,6 +78,7 @@ class Curves(QWidget):
         """Draw these, up to five, under these names."""
         self.makes, self.names = tuple(makes), tuple(names)
         self.spans = ()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus if makes else Qt.FocusPolicy.NoFocus)
         self.update()
         self.changed.emit()
 

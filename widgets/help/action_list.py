@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import QEvent, Slot
 from PySide6.QtGui import QAction, QBrush, QKeySequence
 from PySide6.QtWidgets import (
     QDialog,
@@ -110,12 +110,23 @@ class ActionList(QDialog):
             tick = "\u2713 " if one.action.isChecked() else ""
             item = QTreeWidgetItem([tick + one.words, one.where, one.keys])
             item.setToolTip(0, one.action.statusTip() or one.words)
-            item.setForeground(1, QBrush(dress.ink(dress.colours().soft)))
             item.setFont(2, dress.font("body", bold=True))
             item.setDisabled(not one.action.isEnabled())
             self.list.addTopLevelItem(item)
+        self._colour()
         self.search.clear()
         self._filter("")
+
+    def _colour(self) -> None:
+        soft = QBrush(dress.ink(dress.colours().soft))
+        for row in range(self.list.topLevelItemCount()):
+            self.list.topLevelItem(row).setForeground(1, soft)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Another palette while it is open."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and self.isVisible():
+            self._colour()
 
     def shown(self) -> list[int]:
         """Rows of `found` that match what was typed."""

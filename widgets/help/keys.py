@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QMarginsF, QSaveFile
+from PySide6.QtCore import QCoreApplication, QEvent, QMarginsF, QSaveFile
 from PySide6.QtGui import QPageLayout, QPageSize, QPdfWriter, QTextDocument
 from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QLabel, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
@@ -67,10 +67,9 @@ class Keys(QDialog):
         self.setWindowTitle(self.tr("Keys and gestures"))
         self.resize(660, 600)
         self._found = found
-        c = dress.colours()
         self.text = QTextBrowser(self)
         self.text.setAccessibleName(self.tr("Keys and gestures"))
-        self.text.setHtml(page(found, c.ink, c.soft, c.line))
+        self._write()
         self.said = QLabel(self)
         self.said.setWordWrap(True)
         self.said.setProperty("role", "soft")
@@ -87,6 +86,16 @@ class Keys(QDialog):
         column.setContentsMargins(16, 16, 16, 14)
         column.addWidget(self.text, 1)
         column.addLayout(foot)
+
+    def _write(self) -> None:
+        c = dress.colours()
+        self.text.setHtml(page(self._found, c.ink, c.soft, c.line))
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Another palette while it is open."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and self.isVisible():
+            self._write()
 
     def _ask(self) -> None:
         name, _ = QFileDialog.getSaveFileName(self, self.tr("Save the keys"), "keys.pdf", self.tr("PDF (*.pdf)"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 from typing import Final
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, Signal, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QEvent, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -173,6 +173,12 @@ class LookUp(QDialog):
         self._place = entry.place if entry is not None else ""
         self.there.setEnabled(bool(self._place))
         self.text.setHtml("" if entry is None else self._html(entry))
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Another palette while it is open."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and self.isVisible():
+            self._show(self.list.currentRow())
 
     def _html(self, entry: Entry) -> str:
         c = dress.colours()

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QPointF, Qt, Signal, Slot
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QPointF, QRectF, Qt, Signal, Slot
 from PySide6.QtGui import (
     QContextMenuEvent,
+    QFocusEvent,
     QHelpEvent,
     QKeyEvent,
     QMouseEvent,
@@ -62,6 +63,8 @@ class MakeCurve(Picture):
         self._reading: float | None = None
         self._controls: dict[tuple[str, str, str], GripControl] = {}
         self._nudge: Answer | None = None
+        self._ringed = False
+        """the keyboard came here by a key: a frame says so"""
         self.mode = LATER
         super().__init__(session, parent)
         self.setMouseTracking(True)
@@ -125,6 +128,8 @@ class MakeCurve(Picture):
             at, answer = next((grip.at for grip in self._grips if grip.key == key), None), self._nudge
         if at is not None and answer is not None:
             overlay.paint_badge(painter, frame, at, answer.text, answer.note, answer.why, self.width())
+        if self._ringed:
+            overlay.paint_ring(painter, frame, QRectF(self.rect()))
 
     def _read_on(self) -> Frame:
         """The lane whose values stand at the reading line: the main make until the branch looked at has begun."""
@@ -353,6 +358,18 @@ class MakeCurve(Picture):
 
     # ---- keyboard
 
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """A frame about the picture where a key led here; a click needs none."""
+        super().focusInEvent(event)
+        self._ringed = event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """The keyboard is elsewhere."""
+        super().focusOutEvent(event)
+        self._ringed = False
+        self.update()
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Esc cancels; plus and minus zoom; arrows move the reading line."""
         key = event.key()
@@ -363,7 +380,8 @@ class MakeCurve(Picture):
         elif key == Qt.Key.Key_Minus:
             self.zoom(1.25)
         elif key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
-            step = self._axis.step(12.0) * (1 if key == Qt.Key.Key_Right else -1)
+            here = self._axis.start_min if self._reading is None else self._reading
+            step = self._axis.piece(here + 1e-6).step(12.0) * (1 if key == Qt.Key.Key_Right else -1)
             start = self._axis.start_min if self._reading is None else self._reading + step
             self._reading = min(max(start, 0.0), self._axis.whole_min)
             self.update()

@@ -125,7 +125,7 @@ def paint_pane(painter: QPainter, frame: Frame, pane: Pane, others: Sequence[Fra
     painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     trace = frame.forecast.trace
-    x_all = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    x_all = frame.axis.xs(trace.time_min)
     pick = thinned(x_all, frame.edges, frame.left_px, rect.right())
     for curve in pane.curves:
         _band(painter, frame, curve, right if curve.right else left, x_all, pick)
@@ -151,7 +151,7 @@ def _others(painter: QPainter, pane: Pane, scale: Scale, others: Sequence[Frame]
     named: Named = []
     for frame in others:
         trace, axis = frame.forecast.trace, frame.axis
-        x = axis.left + (trace.time_min - axis.start_min) * axis.px_per_min
+        x = axis.xs(trace.time_min)
         pick = thinned(x, frame.edges, frame.left_px, rect.right(), 3.0)
         pick = pick[_drawn(frame, frame.forecast, curve)[pick]]
         if len(pick) < 2 or x[pick[0]] > rect.right() or x[pick[-1]] < rect.left():
@@ -244,7 +244,7 @@ def _band(
 
 def _before(painter: QPainter, frame: Frame, before: Forecast, curve: Curve, scale: Scale, rect: QRectF) -> None:
     trace = before.trace
-    x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    x = frame.axis.xs(trace.time_min)
     pick = thinned(x, np.zeros(len(x), dtype=bool), frame.left_px, rect.right(), 3.0)
     pick = pick[_drawn(frame, before, curve)[pick]]
     painter.setPen(QPen(frame.colour(curve.colour, 0.6), 1.0, Qt.PenStyle.DotLine))

@@ -120,8 +120,9 @@ class Drag:
         block = frame.blocks[grip.index]
         following = frame.blocks[grip.index + 1] if grip.index + 1 < len(frame.blocks) else None
         state_edge = grip.place == "edge" and block.state
+        px_per_min = frame.axis.piece(block.end_min).px_per_min
         return Drag(
-            grip, recipe, block, following, frame.axis.px_per_min, frame.temperature.px_per_unit, at, frame.system,
+            grip, recipe, block, following, px_per_min, frame.temperature.px_per_unit, at, frame.system,
             reach(recipe, block, frame.forecast, march) if state_edge else None,
         )  # fmt: skip
 

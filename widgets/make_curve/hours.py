@@ -40,11 +40,13 @@ def nights(frame: Frame) -> Iterator[tuple[float, float]]:
 
 def paint_hours(painter: QPainter, frame: Frame) -> None:
     """Shade the nights behind the panes."""
-    if frame.hours is None or DAY_MIN * frame.axis.px_per_min * 0.5 < LEAST_PX:
+    if frame.hours is None:
         return
     brush = QBrush(frame.colour("soft", 0.28), Qt.BrushStyle.BDiagPattern)
     for begin, end in nights(frame):
         left, right = frame.axis.x(begin), frame.axis.x(end)
+        if DAY_MIN * frame.axis.piece(begin).px_per_min * 0.5 < LEAST_PX:
+            continue
         for rect in frame.places.panes.values():
             painter.fillRect(QRectF(left, rect.top(), right - left, rect.height()), brush)
 

@@ -22,6 +22,7 @@ def specs(curve: MakeCurve) -> list[Spec]:
         Spec("day", N("Actions", "Show the &make day"), curve.fit_day, "day", "Ctrl+0"),
         Spec("whole", N("Actions", "Show the &whole make"), curve.fit_whole, "whole", "Ctrl+9"),
         Spec("life", N("Actions", "Show make and a&geing"), curve.fit_life, "", "Ctrl+7"),
+        Spec("one_scale", N("Actions", "Make and ageing on &one scale"), curve.set_one_scale, "", "", True),
         Spec("to_stage", N("Actions", "Show the selected &stage"), curve.fit_chosen, "", "Ctrl+8"),
         Spec("zoom_in", N("Actions", "Zoom &in"), lambda: curve.zoom(0.75), "zoom_in", key.ZoomIn),
         Spec("zoom_out", N("Actions", "Zoom &out"), lambda: curve.zoom(1 / 0.75), "zoom_out", key.ZoomOut),

@@ -226,3 +226,11 @@ def paint_badge(painter: QPainter, frame: Frame, at: QPointF, value: str, note: 
         painter.setPen(frame.colour("paper", 1.0 if index == 0 else 0.9))
         painter.drawText(QPointF(box.left() + 10, y + metrics.ascent()), text)
         y += metrics.height()
+
+
+def paint_ring(painter: QPainter, frame: Frame, rect: QRectF) -> None:
+    """The keyboard is on the picture itself."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(QPen(frame.colour("accent"), 2.0))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(rect.adjusted(1, 1, -1, -1))

@@ -33,6 +33,7 @@ class Picture(QWidget):
         self.panes: tuple[str, ...] = curves.DEFAULT_PANES
         self._axis = TimeAxis(0.0, 1.0, 0.0, 60.0, 60.0)
         self._fit = "day"
+        self._one_scale = False
         self._make_min = 60.0
         self._hours: tuple[float, float] | None = None
         self._ranges: dict[str, tuple[float, float]] = {}
@@ -119,9 +120,22 @@ class Picture(QWidget):
         self._show(0.0, self._make_min)
 
     def fit_life(self) -> None:
-        """Show make and ageing, as long as they are."""
+        """Show make and ageing: on joined scales, or on one, where the make is a sliver."""
         self._fit = "life"
-        self._show(0.0, self._axis.whole_min)
+        self._axis = self._lived()
+        self._changed()
+        self._settled()
+
+    def set_one_scale(self, on: bool) -> None:
+        """Whether make and ageing stand on one scale."""
+        self._one_scale = on
+        self.fit_life()
+
+    def _lived(self) -> TimeAxis:
+        if self._one_scale:
+            return self._axis.shown(0.0, self._axis.whole_min)
+        day_min = max(make_day_end(blocks(lane, self.system)) for lane in self.session.forecast.lanes)
+        return self._axis.joined(day_min, self._make_min)
 
     def set_hours(self, hours: tuple[float, float] | None) -> None:
         """Working hours, minutes of the day; None: any."""
@@ -247,7 +261,7 @@ class Picture(QWidget):
             elif self._fit == "whole":
                 self._axis = self._axis.shown(0.0, self._make_min)
             elif self._fit == "life":
-                self._axis = self._axis.shown(0.0, self._axis.whole_min)
+                self._axis = self._lived()
         self._changed()
         if not self.session.previewing:
             self._settled()
@@ -381,6 +395,7 @@ class Picture(QWidget):
         for key in frame.places.panes:
             curves.paint_pane(painter, seen, curves.PANES[key], [each for each in self.frames if each is not seen])
         ribbon.paint_midnights(painter, frame)
+        ribbon.paint_breaks(painter, frame)
         for each in self.frames:
             hours.paint_outside(painter, each)
         gates.paint_gates(painter, frame)

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from widgets import wording
-from widgets.make_curve.axis import DAY_MIN
+from widgets.make_curve.axis import DAY_MIN, TimeAxis
 from widgets.make_curve.frame import OUT, Block, Frame
 from widgets.theme import apply as dress
-from widgets.theme.colour import mix
+
+WEEK_MIN: Final = 7 * DAY_MIN
 
 
 def cell(frame: Frame, block: Block) -> QRectF:
@@ -44,7 +46,7 @@ def _ground(frame: Frame, block: Block) -> str:
     c = frame.colours
     if block.id == frame.chosen:
         return c.chosen
-    return c.panel if block.index % 2 else mix(c.panel, c.line, 0.28)
+    return c.panel if block.index % 2 else c.of("cell")
 
 
 def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
@@ -103,13 +105,13 @@ def _one_line(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> Non
 
 def paint_axis(painter: QPainter, frame: Frame) -> None:
     """Clock marks above, time since milk below; midnight as a line of its own through all panes."""
-    rect, axis = frame.places.axis, frame.axis
+    rect = frame.places.axis
     note = frame.fonts.note_metrics
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(QPen(frame.colour("soft"), 1.0))
     painter.drawLine(QLineF(rect.left(), rect.top() + 0.5, rect.right(), rect.top() + 0.5))
     painter.setFont(frame.fonts.note)
-    step = axis.step(note.horizontalAdvance("00:00 am") + 22)
+    apart_px = note.horizontalAdvance("00:00 am") + 22
     start = frame.clock_start_min
     rows = [(0.0, "elapsed")] if start is None else [(start, "clock"), (0.0, "elapsed")]
     y = rect.top() + 5
@@ -126,16 +128,7 @@ def paint_axis(painter: QPainter, frame: Frame) -> None:
             Qt.AlignmentFlag.AlignRight,
             note.elidedText(label, Qt.TextElideMode.ElideRight, room),
         )
-        for minute in axis.marks(step, offset):
-            x = axis.x(minute)
-            if what == "elapsed":
-                text = wording.length(minute)
-            elif step >= DAY_MIN:  # the clock says the same everywhere: count the days
-                text = QCoreApplication.translate("Axis", "day {0}").format(int((minute + offset) // DAY_MIN) + 1)
-            else:
-                text = wording.clock(minute + offset, frame.system)
-            if what == "elapsed" and minute < 0.5:
-                text = "0"
+        for text, x in _marks(frame, what, offset, apart_px):
             painter.setPen(frame.colour("ink" if what == "clock" or start is None else "soft"))
             wide = note.horizontalAdvance(text)
             left = min(max(x - wide / 2, rect.left() - 2), rect.right() + 38 - wide)
@@ -146,23 +139,63 @@ def paint_axis(painter: QPainter, frame: Frame) -> None:
         y += note.height() + 1
 
 
+def _marks(frame: Frame, what: str, offset: float, apart_px: float) -> Iterator[tuple[str, float]]:
+    """The marks of a row of the axis: words, pixel; each stretch of the scale with a step of its own."""
+    for piece in frame.axis.pieces:
+        step = piece.step(apart_px)
+        for minute in piece.marks(step, offset):
+            if minute > piece.end_min - 0.45 * apart_px / piece.px_per_min and piece.end_min in frame.axis.breaks:
+                continue  # it would stand in the first mark of the next stretch
+            if what == "elapsed":
+                text = "0" if minute < 0.5 else _weeks(minute) if step >= WEEK_MIN else wording.length(minute)
+            elif step >= DAY_MIN:  # the clock says the same everywhere: count the days
+                text = QCoreApplication.translate("Axis", "day {0}").format(int((minute + offset) // DAY_MIN) + 1)
+            else:
+                text = wording.clock(minute + offset, frame.system)
+            yield text, piece.x(minute)
+
+
+def _weeks(minute: float) -> str:
+    return QCoreApplication.translate("Axis", "{0} wk").format(round(minute / WEEK_MIN))
+
+
+def paint_breaks(painter: QPainter, frame: Frame) -> None:
+    """Where the scale changes: the picture is cut through, and two strokes cross the axis."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    for minute in frame.axis.breaks:
+        x, base = frame.axis.x(minute), frame.places.axis.top()
+        cut = [frame.places.vat, *(vat for vat, _ in frame.places.lanes), *frame.places.panes.values()]
+        for rect in (*cut, QRectF(x, base - 4, 0, 9)):
+            painter.fillRect(QRectF(x - 3, rect.top(), 6, rect.height()), frame.colour("paper"))
+        painter.setPen(QPen(frame.colour("soft"), 1.0))
+        for side in (-3.0, 3.0):
+            for rect in cut:
+                painter.drawLine(QLineF(x + side, rect.top(), x + side, rect.bottom()))
+            painter.drawLine(QLineF(x + side - 3, base + 6, x + side + 3, base - 5))
+
+
 def paint_midnights(painter: QPainter, frame: Frame) -> None:
     """A dashed line with the word at each midnight in view."""
     if frame.clock_start_min is None:
         return
-    apart_px = DAY_MIN * frame.axis.px_per_min
-    if apart_px < 10.0:
-        return  # nothing but lines
     painter.setFont(frame.fonts.note)
-    for minute in frame.axis.marks(DAY_MIN, frame.clock_start_min):
+    for piece in frame.axis.pieces:
+        if DAY_MIN * piece.px_per_min >= 10.0:  # else nothing but lines
+            _midnights(painter, frame, piece)
+
+
+def _midnights(painter: QPainter, frame: Frame, piece: TimeAxis) -> None:
+    assert frame.clock_start_min is not None
+    apart_px = DAY_MIN * piece.px_per_min
+    for minute in piece.marks(DAY_MIN, frame.clock_start_min):
         if minute <= 0:
             continue
-        x = round(frame.axis.x(minute)) + 0.5
+        x = round(piece.x(minute)) + 0.5
         painter.setPen(QPen(frame.colour("soft", 0.8), 1.0, Qt.PenStyle.DashLine))
         painter.drawLine(QLineF(x, frame.places.top, x, frame.places.bottom))
         painter.setPen(frame.colour("soft"))
         text = QCoreApplication.translate("Axis", "midnight")
-        if x + 60 < frame.axis.right and apart_px > 70:
+        if x + 60 < piece.right and apart_px > 70:
             painter.drawText(QPointF(x + 4, frame.places.top + frame.fonts.note_metrics.ascent() + 1), text)
 
 
@@ -192,6 +225,16 @@ def strip_minute(frame: Frame, x: float) -> float:
     return make + (share - MAKE_SHARE) / (1.0 - MAKE_SHARE) * (whole - make)
 
 
+def _strip_fill(frame: Frame, block: Block) -> str:
+    """The name of the colour of a stage in the strip."""
+    out = block.phase in OUT
+    if block.id == frame.chosen:
+        return "chosen_cheese" if out else "chosen_whey"
+    if block.planned:
+        return "to_come" if out else "to_run"
+    return "cheese" if out else "whey"
+
+
 def paint_strip(painter: QPainter, frame: Frame) -> None:
     """Make and ageing as a thin strip, and what part of it is in view."""
     rect, c = frame.places.strip, frame.colours
@@ -199,9 +242,7 @@ def paint_strip(painter: QPainter, frame: Frame) -> None:
     for block in frame.blocks:
         left, right = strip_x(frame, block.start_min), strip_x(frame, block.end_min)
         box = QRectF(left, rect.top() + 4, right - left, rect.height() - 8)
-        fill = c.cheese if block.phase in OUT else c.whey
-        fill = mix(fill, c.paper, 0.5) if block.planned else fill
-        painter.fillRect(box, QColor(fill if block.id != frame.chosen else mix(fill, c.accent, 0.5)))
+        painter.fillRect(box, QColor(c.of(_strip_fill(frame, block))))
         painter.fillRect(QRectF(box.right() - 1, box.top(), 1, box.height()), QColor(c.paper))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     left, right = strip_x(frame, frame.axis.start_min), strip_x(frame, frame.axis.end_min)

@@ -20,7 +20,7 @@ from widgets.make_curve import texture
 from widgets.make_curve.frame import OUT, Block, Frame, Scale, lane_phases
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
 from widgets.theme import apply as dress
-from widgets.theme.colour import mix
+from widgets.theme.palette import VAT_WORDS
 
 
 def temperature_scale(rect: QRectF, lows: float, highs: float, head_px: float = 0.0) -> Scale:
@@ -119,7 +119,7 @@ def brush_of(frame: Frame, block: Block) -> QBrush:
         gel.setColorAt(0.0, QColor(c.milk))
         gel.setColorAt(max(share - 0.05, 0.0), QColor(c.milk))
         gel.setColorAt(min(share + 0.05, 1.0), QColor(c.gel))
-        gel.setColorAt(1.0, QColor(mix(c.gel, c.curd, 0.25)))
+        gel.setColorAt(1.0, QColor(c.of("set_gel")))
         return QBrush(gel)
     if block.phase == "whey":
         size = int(min(max(block.grain_mm * 0.7, 5.0), 16.0))
@@ -136,7 +136,7 @@ def paint_vat(painter: QPainter, frame: Frame) -> None:
     painter.save()
     painter.setClipRect(rect.adjusted(-1, -4, 1, 0), Qt.ClipOperation.IntersectClip)
     trace = frame.forecast.trace
-    x_all = axis.left + (trace.time_min - axis.start_min) * axis.px_per_min
+    x_all = axis.xs(trace.time_min)
     pick = thinned(x_all, frame.edges, frame.left_px, rect.right())
     held = _content(frame)
     x = x_all[pick]
@@ -195,11 +195,11 @@ def _surfaces(painter: QPainter, frame: Frame, x: Array, curd: Array, whey: Arra
     held += [held[-1]] * (int(stage[-1]) + 1 - len(held))
     standing = np.array([phase == "whey" for phase in held])[stage]
     out = np.array([phase in OUT for phase in held])[stage]
-    for inside, colour, width in ((standing, mix(c.curd, c.rind, 0.55), 1.0), (out, c.rind, 1.6)):
+    for inside, colour, width in ((standing, c.of("curd_edge"), 1.0), (out, c.rind, 1.6)):
         painter.setPen(line(dress.ink(colour), width))
         for run in _runs(inside):
             painter.drawPolyline(polygon(x[run], curd[run]))
-    painter.setPen(QPen(dress.ink(mix(c.whey, c.whey_off, 0.55)), 1.0))
+    painter.setPen(QPen(dress.ink(c.of("whey_edge")), 1.0))
     for run in _runs(standing & (whey < curd - 1.0)):
         painter.drawPolyline(polygon(x[run], whey[run]))
 
@@ -279,7 +279,7 @@ def paint_before(painter: QPainter, frame: Frame) -> None:
     """The temperature line as it was before the last edit, thin."""
     assert frame.before is not None
     trace = frame.before.trace
-    x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    x = frame.axis.xs(trace.time_min)
     pick = thinned(x, np.zeros(len(x), dtype=bool), frame.left_px, frame.places.vat.right(), 3.0)
     painter.setPen(QPen(frame.colour("temperature", 0.55), 1.0, Qt.PenStyle.DotLine))
     painter.drawPolyline(polygon(x[pick], frame.temperature.ys(trace["temperature_c"][pick])))
@@ -294,7 +294,7 @@ def content_words(painter: QPainter, frame: Frame, taken: list[QRectF], owners: 
     held = _content(frame)
     trace, rect = frame.forecast.trace, frame.places.vat
     painter.setFont(frame.fonts.note)
-    painter.setPen(frame.colour("vat_ink", 0.72))
+    painter.setPen(frame.colour("vat_ink", VAT_WORDS))
     metrics = frame.fonts.note_metrics
     seen: dict[str, str] = {}
     for block in sorted(frame.blocks, key=lambda b: -b.length_min):
@@ -355,7 +355,7 @@ def level_y(frame: Frame, minute: float) -> float:
 def silhouette(frame: Frame) -> QPainterPath:
     """The area under the temperature line in view, for hit tests."""
     trace, rect = frame.forecast.trace, frame.places.vat
-    x = frame.axis.left + (trace.time_min - frame.axis.start_min) * frame.axis.px_per_min
+    x = frame.axis.xs(trace.time_min)
     path = QPainterPath()
     path.addPolygon(between(x, frame.temperature.ys(trace["temperature_c"]), np.full_like(x, rect.bottom())))
     return path

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QAbstractButton, QLabel, QSizePolicy, QVBoxLayout,
 
 from widgets.outcomes.marks import paint_state
 from widgets.theme import apply as dress
-from widgets.theme.colour import mix
 
 MARK_PX: Final = 14.0
 WRAP: Final = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
@@ -82,7 +81,7 @@ class FoldHead(QAbstractButton):
         try:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             if self.underMouse():
-                painter.fillRect(self.rect(), dress.ink(mix(c.paper, c.accent, 0.09)))
+                painter.fillRect(self.rect(), dress.ink(c.of("unfolded")))
             first, second = self._heights(self.width())
             top, left = 4.0, MARK_PX
             paint_chevron(painter, QPointF(5, top + dress.metrics("note").height() / 2), self.isChecked(), c.soft)

@@ -18,7 +18,6 @@ from designer.units import System
 from widgets import wording
 from widgets.outcomes.figures import change_words
 from widgets.theme import apply as dress
-from widgets.theme.colour import mix
 
 FIRST_SHOWN: Final = 8
 """Settings shown before all are asked for."""
@@ -334,7 +333,7 @@ class LeverList(QWidget):
         wide = dress.width(effect, "note", bold=True)
         painter.drawText(QPointF(box.left() + 8, base), dress.fitted(done, "note", box.width() - wide - 22))
         painter.setFont(dress.font("note", bold=True))
-        painter.setPen(dress.ink(mix(c.panel, c.ink, 0.62) if self.pale else c.ink))
+        painter.setPen(dress.ink(c.of("pale") if self.pale else c.ink))
         painter.drawText(QPointF(box.right() - 8 - wide, base), effect)
 
 

@@ -32,7 +32,6 @@ from widgets.outcomes.fold import paint_chevron
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.session import Session
 from widgets.theme import apply as dress
-from widgets.theme.colour import mix
 
 SHOWN: Final = (
     "moisture_pct",
@@ -264,6 +263,9 @@ class OutcomeList(QWidget):
         super().focusInEvent(event)
         if self.every and self.current not in {line.key for line in self.every}:
             self.current = self.every[0].key
+        if event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason) and self.every:
+            box = self.box_of(self.current)
+            self.moved.emit(box.top(), box.height())
         self.update()
 
     # ---- painting
@@ -293,7 +295,7 @@ class OutcomeList(QWidget):
             painter.fillRect(box.adjusted(0, box.height() - 1, 0, room), dress.ink(c.paper))
             painter.fillRect(QRectF(0, box.top(), 3, box.height() + room), dress.ink(c.accent))
         elif line.key == self._over:
-            painter.fillRect(box.adjusted(0, 0, 0, -1), dress.ink(mix(c.panel, c.accent, 0.09)))
+            painter.fillRect(box.adjusted(0, 0, 0, -1), dress.ink(c.of("pointed")))
         at = QPointF(9, box.top() + dress.metrics("body").height() / 2 + 4)
         paint_chevron(painter, at, opened, c.accent if opened or line.key == self._over else c.soft)
         if self.hasFocus() and line.key == self.current:

@@ -83,12 +83,17 @@ def _font(role: str, bold: bool, _base: int) -> QFont:
     return made
 
 
-def resolve(scheme: str) -> Colours:
-    """The palette of a scheme; "system" follows the system's light or dark wish, light where it says nothing."""
-    if scheme != "system":
-        return PALETTES[scheme]
+def wish() -> Colours:
+    """What the system asks for: high contrast, or dark, else light."""
     hints = QGuiApplication.styleHints()
+    if hints.accessibility().contrastPreference() == Qt.ContrastPreference.HighContrast:
+        return CONTRAST
     return DARK if hints.colorScheme() == Qt.ColorScheme.Dark else LIGHT
+
+
+def resolve(scheme: str) -> Colours:
+    """The palette of a scheme; "system" follows the system."""
+    return wish() if scheme == "system" else PALETTES[scheme]
 
 
 def wears(scheme: str) -> bool:
@@ -147,14 +152,14 @@ def _palette(c: Colours) -> QPalette:
         (role.Accent, c.accent),
     ):
         made.setColor(which, QColor(colour))
-    off = QColor(mix(c.window, c.soft, 0.6))
+    off = QColor(c.of("off"))
     for which in (role.WindowText, role.Text, role.ButtonText):
         made.setColor(QPalette.ColorGroup.Disabled, which, off)
     return made
 
 
 def _sheet(c: Colours) -> str:
-    hover = mix(c.window, c.accent, 0.12)
+    hover, stripe, off = c.of("hover"), c.of("stripe"), c.of("off")
     edge = "2px" if c is CONTRAST else "1px"
     return f"""
     QToolTip {{ background: {c.ink}; color: {c.paper}; border: 0; padding: 4px 7px; }}
@@ -171,7 +176,7 @@ def _sheet(c: Colours) -> str:
     QToolButton:hover {{ background: {hover}; }}
     QToolButton:pressed, QToolButton:checked {{ background: {c.chosen}; }}
     QToolButton:focus {{ outline: 0; border: {edge} solid {c.accent}; padding: 4px; }}
-    QToolButton:disabled {{ color: {mix(c.window, c.soft, 0.6)}; }}
+    QToolButton:disabled {{ color: {off}; }}
     QToolButton[role="chip"] {{ border: 1px solid {c.line}; border-radius: 9px; padding: 2px 10px;
         background: {c.field}; color: {c.soft}; }}
     QToolButton[role="chip"]:hover {{ background: {hover}; }}
@@ -202,9 +207,12 @@ def _sheet(c: Colours) -> str:
     QPushButton#row:hover, QPushButton#row:pressed {{ background: {hover}; }}
     QPushButton#row:focus {{ border: {edge} solid {c.accent}; }}
     QPushButton[strong="true"] {{ background: {c.accent}; color: {c.accent_ink}; border: 0; }}
+    QPushButton[strong="true"]:focus {{ border: 3px double {c.accent_ink}; padding: 2px 11px; }}
     QPushButton:disabled, QPushButton[strong="true"]:disabled {{ background: {c.panel}; border: 1px solid {c.line};
-        color: {mix(c.window, c.soft, 0.6)}; }}
+        color: {off}; }}
     QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; border: 0; }}
+    QScrollArea {{ border: {edge} solid transparent; }}
+    QScrollArea:focus, QGraphicsView:focus {{ border: {edge} solid {c.accent}; }}
     QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}
     QScrollBar::handle:vertical {{ background: {mix(c.line, c.soft, 0.35)}; border-radius: 4px; min-height: 28px;
         margin: 1px 2px; }}
@@ -213,9 +221,12 @@ def _sheet(c: Colours) -> str:
         margin: 2px 1px; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
-    QTreeView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0;
-        selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
-    QRadioButton, QCheckBox {{ min-height: 24px; }}
+    QTreeView {{ background: {c.panel}; alternate-background-color: {stripe};
+        border: {edge} solid transparent; selection-background-color: {c.chosen}; selection-color: {c.ink};
+        outline: 0; }}
+    QTreeView:focus, QTableView:focus {{ border: {edge} solid {c.accent}; }}
+    QRadioButton, QCheckBox {{ min-height: 24px; border: {edge} solid transparent; border-radius: 4px; }}
+    QRadioButton:focus, QCheckBox:focus {{ border: {edge} solid {c.accent}; }}
     QProgressBar {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; max-height: 8px; }}
     QProgressBar::chunk {{ background: {c.accent}; border-radius: 3px; }}
     QListView {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; outline: 0; }}
@@ -223,13 +234,14 @@ def _sheet(c: Colours) -> str:
     QListView::item {{ padding: 4px 6px; min-height: 18px; }}
     QListView::item:selected {{ background: {c.chosen}; color: {c.ink}; }}
     QTreeView::item {{ padding: 4px 6px 4px 2px; }}
-    QTableView {{ background: {c.panel}; alternate-background-color: {mix(c.panel, c.line, 0.22)}; border: 0;
-        selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
+    QTableView {{ background: {c.panel}; alternate-background-color: {stripe};
+        border: {edge} solid transparent; selection-background-color: {c.chosen}; selection-color: {c.ink};
+        outline: 0; }}
     QTableView::item:focus {{ border: {edge} solid {c.accent}; }}
     QTableView QLineEdit {{ border-radius: 0; padding: 0 4px; min-height: 0; }}
     QHeaderView::section {{ background: {c.window}; color: {c.soft}; border: 0; border-bottom: 1px solid {c.line};
         padding: 5px 6px; }}
-    QTableView#lanes {{ background: transparent; border: 0; font-size: {SCALE["note"]}pt; }}
+    QTableView#lanes {{ background: transparent; font-size: {SCALE["note"]}pt; }}
     QTableView#lanes::item {{ padding: 0 1px; border-bottom: 1px solid {c.line}; }}
     QTableView#lanes::item:selected {{ background: {c.chosen}; color: {c.ink}; }}
     QTableView#lanes QHeaderView, QTableView#lanes QTableCornerButton::section {{ background: transparent; border: 0; }}

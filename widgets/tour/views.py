@@ -23,6 +23,7 @@ def design(window: Window) -> tuple[View, ...]:
     return (
         View(),
         View("whole", lambda: window.curve.fit_whole()),
+        View("life", lambda: window.curve.fit_life()),
         View("opened", lambda: (window.curve.fit_day(), opening.open("moisture_pct"))),
         View("around", lambda: (opening.shut(), window.help.around.show(4))),
     )
