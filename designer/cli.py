@@ -50,7 +50,6 @@ from styles.reader import StyleError
 
 DONE, DOES_NOT_MEET, CANNOT_READ, FAULT = 0, 1, 2, 3
 VALIDATE_MEMBERS = 32
-EXAMPLE = "thistlecombe-cheddar.toml"
 NO_SCREEN = frozenset(("offscreen", "minimal", "minimalegl"))
 
 
@@ -345,15 +344,9 @@ def schema() -> None:
     print(dumps(json_schema()))
 
 
-def example() -> Path:
-    """The example recipe that opens when none is named."""
-    import example_recipes
-
-    return Path(example_recipes.__path__[0]) / EXAMPLE
-
-
 def _open(path: Path | None) -> None:
     from designer.bootstrap import has_display, prepare_display
+    from designer.recipe.examples import example
 
     platform = os.environ.get("QT_QPA_PLATFORM", "").partition(":")[0]
     recipe = path if path is not None else example()

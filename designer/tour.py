@@ -19,9 +19,9 @@ def tour(
     size: Annotated[list[str] | None, typer.Option(metavar="WxH", help="As “1366x768”; else two sizes.")] = None,
 ) -> None:
     """Make a picture of every place and dialog of the window, in each theme and in two sizes."""
-    from designer.cli import example
     from designer.command import CommandError, qt_missing
     from designer.make import kernel
+    from designer.recipe.examples import example
 
     sizes = [_size(text) for text in size or ()]
     os.environ["QT_QPA_PLATFORM"] = "offscreen"

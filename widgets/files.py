@@ -12,6 +12,7 @@ from designer.recipe import file as files
 from designer.recipe import versions
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
+from designer.recipe.examples import is_example
 from widgets import outside
 from widgets.hold import Hold
 from widgets.journal import Journal
@@ -20,18 +21,6 @@ from widgets.preferences import Preferences
 from widgets.session import Session
 
 FILTER = "*.toml"
-
-
-def examples() -> list[Path]:
-    """The example recipes, by name."""
-    import example_recipes
-
-    return sorted(Path(example_recipes.__path__[0]).glob("*.toml"))
-
-
-def is_example(path: Path) -> bool:
-    """True for a recipe that belongs to the program: it is opened as a copy without a file."""
-    return any(path.resolve() == one.resolve() for one in examples())
 
 
 def read(path: Path) -> tuple[Recipe, str]:

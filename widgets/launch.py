@@ -9,10 +9,10 @@ from platformdirs import user_config_path, user_data_path, user_log_path
 from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtWidgets import QApplication
 
-from designer.cli import example
 from designer.language import spoken
+from designer.recipe.examples import example, is_example
 from widgets import language, mishap, recovery
-from widgets.files import is_example, read
+from widgets.files import read
 from widgets.journal import leftovers
 from widgets.judging import adopt_beside
 from widgets.preferences import Preferences

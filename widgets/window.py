@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from designer.forecast import Forecast, forecast
 from designer.make import kernel
 from designer.recipe.document import Recipe
+from designer.recipe.examples import examples
 from widgets import stage_menu, wording
 from widgets.actions import Actions, Spec
 from widgets.bands import MEMBERS
@@ -29,7 +30,7 @@ from widgets.branch_work import BranchWork
 from widgets.chart_table import ChartTable
 from widgets.choices import Choices
 from widgets.compare.place import ComparePlace
-from widgets.files import FileWork, examples
+from widgets.files import FileWork
 from widgets.form import hours_form
 from widgets.form.milk_place import MilkPlace
 from widgets.form.stage_form import StageForm

@@ -6,7 +6,6 @@ They never come into the maker's own ledger: they fill one that is gone when it 
 from __future__ import annotations
 
 import tomllib
-from importlib.resources import files
 from typing import Any
 
 from designer.batch.ledger import Ledger
@@ -14,6 +13,7 @@ from designer.batch.record import PARTS, AsMade, Tasting, Told, as_forecast
 from designer.forecast import forecast
 from designer.recipe import file
 from designer.recipe.edit import edit
+from designer.recipe.examples import example, folder
 
 MODEL = "now"
 """An example is forecast when it is shown: it has no day of its own."""
@@ -22,12 +22,10 @@ MODEL = "now"
 def invented() -> Ledger:
     """A ledger in memory with the example dairy's batches."""
     ledger = Ledger(None)
-    folder = files("example_recipes")
-    for source in sorted(folder.joinpath("tasted").iterdir(), key=lambda one: one.name):
-        if source.name.endswith(".toml"):
-            text = folder.joinpath(source.name).read_text("utf-8")
-            for row in tomllib.loads(source.read_text("utf-8"))["batch"]:
-                _note(ledger, text, row)
+    for source in sorted((folder() / "tasted").glob("*.toml")):
+        text = example(source.stem).read_text("utf-8")
+        for row in tomllib.loads(source.read_text("utf-8"))["batch"]:
+            _note(ledger, text, row)
     return ledger
 
 

@@ -9,8 +9,6 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
-from importlib.resources import files
-from pathlib import Path
 
 from designer.forecast import Forecast, forecast
 from designer.judge.aim import Change, InTheWay, Wanted, aim
@@ -25,6 +23,7 @@ from designer.quantities import QUANTITIES
 from designer.recipe.document import MilkSource, Recipe
 from designer.recipe.edit import edit_recipe
 from designer.recipe.error import RecipeError
+from designer.recipe.examples import examples
 from designer.recipe.field import choice
 from designer.recipe.file import read
 from designer.recipe.milk import blend
@@ -199,7 +198,7 @@ def first_recipe(
         raise RecipeError(say("a first recipe needs a milk"))
     begins("example")
     of = read_style(style)
-    example = max(examples(), key=lambda one: _likeness(one, of))
+    example = max(example_recipes(), key=lambda one: _likeness(one, of))
     first = edit_recipe(example, milks=tuple(milks))
     litres = _litres(first)
     scaled = scale(example, litres).recipe
@@ -247,10 +246,9 @@ def _litres(recipe: Recipe) -> float:
 
 
 @cache
-def examples() -> tuple[Recipe, ...]:
-    """The shipped example recipes."""
-    folder = Path(str(files("example_recipes")))
-    return tuple(read(path) for path in sorted(folder.glob("*.toml")))
+def example_recipes() -> tuple[Recipe, ...]:
+    """The shipped examples, read."""
+    return tuple(read(path) for path in examples())
 
 
 def _likeness(example: Recipe, style: Style) -> tuple[bool, bool, int, int]:

@@ -36,7 +36,7 @@ def test_data_travels_with_the_packages(installed: Path) -> None:
 
 
 FORECAST_AND_CHECK = """
-from designer.cli import example
+from designer.recipe.examples import example
 from designer.forecast import forecast
 from designer.judge.check import check
 from designer.recipe.file import read

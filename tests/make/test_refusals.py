@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from designer.cli import example
 from designer.forecast import forecast
 from designer.recipe.error import RecipeError
+from designer.recipe.examples import example
 from designer.recipe.file import read
 
 

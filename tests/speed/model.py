@@ -7,7 +7,6 @@ from itertools import cycle
 
 import numpy as np
 
-from designer.cli import example
 from designer.forecast import forecast
 from designer.judge.aim import aim as aim_at
 from designer.judge.aim import at
@@ -19,6 +18,7 @@ from designer.make.run import until_room
 from designer.make.start import first_state, parameters
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit
+from designer.recipe.examples import example
 from designer.recipe.file import read
 from designer.recipe.lower import lower
 from styles.reader import style

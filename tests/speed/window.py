@@ -15,8 +15,8 @@ from PySide6.QtCore import QEventLoop
 from PySide6.QtWidgets import QApplication
 
 from designer.bootstrap import ROOT
-from designer.cli import example
 from designer.recipe.edit import edit
+from designer.recipe.examples import example
 from designer.recipe.file import read
 from tests.speed.clock import Timing
 from tests.speed.window_frames import measure
@@ -40,7 +40,7 @@ class FirstPaint(QObject):
 app = QApplication(sys.argv[:1])
 watch = FirstPaint()
 app.installEventFilter(watch)
-from designer.cli import example
+from designer.recipe.examples import example
 from widgets.launch import open_window
 open_window(example())
 """

@@ -9,10 +9,10 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from designer.recipe import edit as edits
+from designer.recipe.examples import examples
 from widgets.chart_figures import CURVES, moments
 from widgets.chart_table import ChartTable
 from widgets.compare.place import ComparePlace
-from widgets.files import examples
 from widgets.window import Window
 from widgets.wording import stage_name
 

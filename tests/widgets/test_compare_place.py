@@ -13,10 +13,11 @@ from designer.judge.beside import Lanes
 from designer.judge.compare import decimals
 from designer.recipe import versions
 from designer.recipe.edit import edit
+from designer.recipe.examples import examples
 from designer.recipe.file import write
 from widgets.compare.place import ComparePlace
 from widgets.compare.worth_table import COLUMNS, DIFFERENCE
-from widgets.files import examples, read
+from widgets.files import read
 from widgets.window import Window
 from widgets.wording import MINUS
 

@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QMessageBox
 from pytestqt.qtbot import QtBot
 
 from designer.recipe import edit as edits
+from designer.recipe.examples import examples, is_example
 from designer.recipe.file import read, writes
 from tests.widgets.conftest import CHEDDAR
 from widgets import recovery
-from widgets.files import examples, is_example
 from widgets.files import read as read_both
 from widgets.journal import Journal, leftovers
 from widgets.preferences import Preferences

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from designer.recipe import file as recipes
-from widgets.files import examples
+from designer.recipe.examples import examples
 from widgets.start.place import StartPlace, blank
 from widgets.window import Window
 

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from designer.judge.verdict import CURVE, MET, NEAR, NOT_MET
 from designer.recipe import edit as edits
-from widgets.files import examples
+from designer.recipe.examples import examples
 from widgets.make_curve.frame import make_day_end
 from widgets.outcomes.check_place import CheckPlace, range_text, state_icon
 from widgets.outcomes.outcome_list import row_for, short_chance

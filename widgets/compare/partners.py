@@ -12,8 +12,9 @@ from designer.judge.beside import Another, Beside, Lanes, Middle, curd_lanes, la
 from designer.recipe import versions
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
+from designer.recipe.examples import examples
 from styles.reader import Style, StyleError, house_keys, style, styles
-from widgets.files import FILTER, examples, read
+from widgets.files import FILTER, read
 from widgets.session import Session
 
 NOTE_LETTERS = 60

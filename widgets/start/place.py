@@ -14,7 +14,8 @@ from designer.make import kernel
 from designer.recipe import file as recipes
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
-from widgets.files import FileWork, examples, read
+from designer.recipe.examples import examples
+from widgets.files import FileWork, read
 from widgets.flow import flowing
 from widgets.judging import known_style
 from widgets.outcomes.asking import Asker, Stop

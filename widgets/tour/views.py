@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
+from designer.recipe.examples import example
 from widgets.compare.place import ComparePlace
-from widgets.files import examples
 from widgets.rail import View
 from widgets.teach.guess_page import GuessPage
 from widgets.teach.vats_page import VatsPage
@@ -35,7 +35,7 @@ def compare(window: Window) -> tuple[View, ...]:
     def beside() -> None:
         place = window.opened["compare"]
         assert isinstance(place, ComparePlace)
-        place.open_file(next(path for path in examples() if path.stem == "lantern-colby"))
+        place.open_file(example("lantern-colby"))
 
     def printed() -> None:
         place = window.opened["compare"]
