@@ -17,9 +17,9 @@ def settle() -> None:
 def main() -> None:
     """Compile or load all that is ever compiled: the march, and the loop over variants around it."""
     settle()
-    from designer.recipe.examples import example
     from designer.judge.levers import levers
     from designer.make import kernel
+    from designer.recipe.examples import example
     from designer.recipe.file import read
 
     kernel.warm_up()
