@@ -24,7 +24,7 @@ from designer.recipe.edit import (
 )
 from designer.recipe.error import RecipeError
 from designer.recipe.field import FieldMeta, choice, field_meta, field_metas
-from designer.recipe.lower import geometry, temperatures_before
+from designer.recipe.lower import geometry, temperatures_before, vat_heat
 from designer.recipe.milk import blend
 from designer.recipe.presets import presets
 from designer.recipe.stages.press import Press
@@ -370,7 +370,9 @@ class _Scaling:
                 said=said,
                 kj=kj / 60.0 / ramp,
             )
-        elif (shortest := kj / 60.0 / vat.power_kw) <= ramp + 1e-9:
+        elif (shortest := self._shortest_min(start_c, stage.temperature_c)) is None or isinstance(shortest, str):
+            rule, why = "to be checked", shortest or _EACH_LITRE
+        elif shortest <= ramp + 1e-9:
             why = say(
                 "{power_kw:g} kW could do it in {shortest}; the pace is the recipe's",
                 power_kw=vat.power_kw,
@@ -392,6 +394,15 @@ class _Scaling:
         if stage.ramp_min is not None:
             lengths = self._both("duration", stage.end.planned_min, self.recipe.stage(stage.id).end.planned_min)
             self._line(stage.id, stage.title, "length", *lengths, rule if said != longer else "unchanged", _EACH_LITRE)
+
+    def _shortest_min(self, start_c: float, end_c: float) -> float | str | None:
+        """Minutes the vat needs with what it loses meanwhile, or the sentence that it never gets there."""
+        milk = blend(self.recipe)
+        heat = vat_heat(self.recipe.vat, milk.mass_kg, milk.mass_kg / milk.density_kg_l, self.recipe.room_c)
+        try:
+            return None if heat is None else heat.least_minutes(start_c, end_c)
+        except ValueError as error:
+            return str(error)
 
 
 _NO_SCALE = "does not scale"

@@ -12,7 +12,7 @@ from designer.recipe.edit import edit, edit_form, edit_recipe
 from designer.recipe.end import after
 from designer.recipe.error import RecipeError
 from designer.recipe.file import read
-from designer.recipe.lower import geometry, lower
+from designer.recipe.lower import geometry, lower, vat_heat
 from designer.recipe.milk import blend
 from designer.recipe.scale import Line, Scaled, scale
 from designer.recipe.stages.press import Press
@@ -111,6 +111,23 @@ def test_warming_takes_what_the_vat_needs() -> None:
     assert line(slow, cook, "length").rule == "by the vat's power"
     quick = scale(recipe, 300.0, vat=Vat(power_kw=20.0))
     assert quick.recipe.stage(cook) == recipe.stage(cook)
+
+
+def test_warming_counts_what_the_vat_loses() -> None:
+    """The time is that of the forecast's own vat; one that loses as much as it is given never gets there."""
+    recipe = read(CHEDDAR)
+    cook = recipe.stages[[stage.kind for stage in recipe.stages].index("cook")].id
+    tight, leaking = (scale(recipe, 300.0, vat=Vat(power_kw=3.0, u_w_m2k=u)) for u in (1.0, 25.0))
+    milk = blend(leaking.recipe)
+    heat = vat_heat(leaking.recipe.vat, milk.mass_kg, milk.mass_kg / milk.density_kg_l, recipe.room_c)
+    assert heat is not None
+    needed = heat.least_minutes(31.0, 39.0)
+    assert needed is not None
+    assert leaking.recipe.stage(cook).end.planned_min == pytest.approx(needed, abs=1.0)
+    assert leaking.recipe.stage(cook).end.planned_min > tight.recipe.stage(cook).end.planned_min + 4.0
+    never = line(scale(recipe, 300.0, vat=Vat(power_kw=1.0, u_w_m2k=40.0)), cook, "warm over")
+    assert never.rule == "to be checked"
+    assert "at the most" in never.why
 
 
 def test_the_vat_of_the_old_recipe_is_asked_about() -> None:
