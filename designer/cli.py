@@ -252,6 +252,7 @@ def aim(
     lock: Annotated[
         list[str] | None, typer.Option(metavar="ID", help="What must stay: a stage, a dose, or ID.FIELD.")
     ] = None,
+    branch: Annotated[str, typer.Option(metavar="ID", help="The branch whose outcomes are wanted.")] = "",
     meet: Annotated[bool, typer.Option("--meet", help="Bring it inside the limits and ranges of its style.")] = False,
     first: Annotated[str, typer.Option(metavar="STYLE", help="A first recipe for its milk in another style.")] = "",
     style: StyleKey = "",
@@ -276,7 +277,10 @@ def aim(
     read = read_recipe(recipe)
     found: Aimed | Met
     try:
-        locks = [aimed.lock(read, text) for text in lock or ()]
+        lane = aimed.branch(read, branch)
+        if lane is not None and not want:
+            raise CommandError(say("Of a branch only outcomes can be wanted: --branch goes with --want."))
+        locks = [aimed.lock(read, text, lane) for text in lock or ()]
         wants = [aimed.wanted(text) for text in want or ()]
         kernel.warm_up()
         if first:
@@ -284,7 +288,7 @@ def aim(
         elif meet:
             found = meet_style(read, style_asked(read, style), locks=locks)
         else:
-            found = aim_at(read, wants, locks=locks, style=style or None)
+            found = aim_at(read, wants, branch=lane, locks=locks, style=style or None)
     except AimError as error:
         raise CommandError(str(error)) from None
     if isinstance(found, Met):

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.language import say
-from designer.make import members, outcomes, path, run, safety, validity
+from designer.make import caution, members, outcomes, path, run, safety, validity
 from designer.make.kernel import Path
 from designer.make.march import OUT_EXTRA
 from designer.make.parting import Parting, PartingError, Start
@@ -93,9 +93,14 @@ class Forecast:
     bands: Bands | None = None
     branches: tuple[Forecast, ...] = ()
     branch_id: str | None = None
-    notes: tuple[str, ...] = ()
+    remarks: tuple[validity.Remark, ...] = ()
     weight: float = 1.0
     """Kilograms of the first milk behind one kilogram of this lane's: lanes add up by it."""
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """Where laws were used outside what they are known for."""
+        return tuple(remark.text for remark in self.remarks)
 
     @property
     def lanes(self) -> tuple[Forecast, ...]:
@@ -137,12 +142,21 @@ def forecast(
     parted = tuple(
         _branch(recipe, schedule, main, *own, twin) for own in zip(recipe.branches, partings, main.starts, strict=True)
     )
-    drawn = _drawn(schedule, whole, parted, partings, members, stop) if members > 0 else None
+    drawn, lost = _drawn(schedule, whole, parted, partings, members, stop) if members > 0 else (None, 0)
     spreads = [None] * (1 + len(parted)) if drawn is None else drawn
     branches = tuple(
         _joined(recipe, schedule, own, spread, ()) for own, spread in zip(parted, spreads[1:], strict=True)
     )
-    return _joined(recipe, schedule, whole, spreads[0], branches)
+    told = _joined(recipe, schedule, whole, spreads[0], branches)
+    return _without(told, lost, members) if lost else told
+
+
+def _without(made: Forecast, lost: int, count: int) -> Forecast:
+    """Every lane told how many draws its bands are without."""
+    row = "draws-without" if made.bands is not None else "no-bands"
+    more = caution.say(row, lost=lost, count=count, names=_named(made.recipe.branches))
+    branches = tuple(_without(lane, lost, count) for lane in made.branches)
+    return replace(made, cautions=caution.gravest_first([*made.cautions, more]), branches=branches)
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,27 +263,31 @@ def _branch(
 def _drawn(
     schedule: Schedule, main: _Made, branches: Sequence[_Made], partings: tuple[Parting, ...], count: int,
     stop: Callable[[], bool],
-) -> list[_Spread] | None:  # fmt: skip
-    """What the draws make of the main make and of each branch; None when stopped.
+) -> tuple[list[_Spread] | None, int]:  # fmt: skip
+    """What the draws make of the main make and of each branch, and how many of them found nothing to part with; None
+    when stopped, or where fewer than half are left.
 
     Every draw is one make from the milk to the last branch, so that what is off stays off in all of its lanes.
     """
     until = schedule.starter_min + run.DAY_MIN
-    try:
-        mains = run.run_many(*members.drawn(schedule.milk, main.rows, count), until, main.wait, stop, partings)
-    except PartingError:  # some of the draws have no whey there yet: what there is would be a band of the others only
-        return None
-    if mains is None:
-        return None
+    every = run.run_many(*members.drawn(schedule.milk, main.rows, count), until, main.wait, stop, partings)
+    if every is None:
+        return None, 0
+    there = [member for member, made in enumerate(every) if made is not None]
+    lost = count - len(there)
+    if len(there) < count / 2:
+        return None, lost
+    mains = [made for made in every if made is not None]
     out = [_bands(schedule, main, [(one, one) for one in mains])]
     for index, (branch, parting) in enumerate(zip(branches, partings, strict=True)):
-        rows = members.warmed(branch.rows, count)
+        warmed = members.warmed(branch.rows, count)
+        rows = [warmed[member] for member in there]
         curd = parting.of == "curd"
         pairs = run.run_branches(mains, index, parting.row, rows, until, branch.wait, stop, whole=curd)
         if pairs is None:
-            return None
+            return None, 0
         out.append(_bands(schedule, branch, pairs))
-    return out
+    return out, lost
 
 
 def _bands(schedule: Schedule, made: _Made, drawn: Sequence[tuple[run.LaneRun, run.LaneRun]]) -> _Spread:
@@ -322,12 +340,11 @@ def _joined(
             )
         )  # fmt: skip
     remarks = validity.remarks(own)
-    notes = tuple(remark.text for remark in remarks)
     bands = None if spread is None else spread.bands
     nominal = _outcomes(schedule, [made.whole], made.mill_row)
     figures = {key: _outcome(key, float(value[0]), bands, remarks) for key, value in nominal.items()}
     told = Forecast(
-        recipe, tuple(marched), trace, figures, (), bands, branches, made.lane.branch_id, notes, own.weight
+        recipe, tuple(marched), trace, figures, (), bands, branches, made.lane.branch_id, remarks, own.weight
     )  # fmt: skip
     return replace(told, cautions=safety.cautions(recipe, stages, schedule, told.stages, trace, figures))
 

@@ -28,6 +28,7 @@ from styles.settings import MOMENTS, SETTINGS
 
 if TYPE_CHECKING:
     from designer.forecast import Forecast
+    from designer.recipe.document import Recipe
 
 NEAR_GATE: Mapping[str, float] = {"ph": 0.05, "ph_whey": 0.05, "temperature_c": 0.5, "curd_moisture_pct": 1.0}
 """How far outside a gate still counts as near."""
@@ -181,6 +182,13 @@ def _milk_rows(forecast: Forecast, rule_set: Rules, strangers: str) -> Iterator[
             NOT_MET,
             say("the milk must be {asked}; it is {here}", asked=asked, here=here),
         )
+
+
+def least_age_days(recipe: Recipe, of: Style) -> float:
+    """How old the rules that bind any maker ask the cheese to be [days]; 0 where none does."""
+    raw = any(milk.heat in _RAW for milk in recipe.milks)
+    asked = [one for one in of.rules if one.judged and one.age_if != "usual" and (one.age_if != "raw" or raw)]
+    return max((one.min_age_days for one in asked if one.min_age_days is not None), default=0.0)
 
 
 def _age_rows(forecast: Forecast, rule_set: Rules, found: Mapping[str, float], conditions: list[str]) -> Iterator[Row]:

@@ -12,50 +12,32 @@ from dataclasses import dataclass
 
 from designer.forecast import Forecast, forecast
 from designer.judge import attribution
+from designer.judge.behind import Law, laws_behind
 from designer.judge.movable import moved
 from designer.judge.windows import Ranged, ranged
 from designer.language import mark, number, say, word
-from designer.make.constants import table
 from designer.quantities import quantity
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from styles.reader import Style
 from styles.reader import style as read_style
 
-# Which rows of the constants table speak of a setting: the law behind a link, opened on a click.
-LAWS: Mapping[str, tuple[str, ...]] = {
-    "cut_mm": ("syneresis_size", "fat_lost_size"),
-    "temperature_c": ("syneresis_ea", "meso_t_opt", "meso_t_max"),
-    "water_pct": ("exchange_min", "nonsolvent"),
-    "water_c": ("syneresis_ea", "cp_milk"),
-    "salt_pct": ("salt_retained", "salt_water_out"),
-    "strength_pct": ("brine_d_12c", "brine_zone", "brine_linear_to"),
-    "brine_c": ("brine_ea",),
-    "end.value": ("syneresis_k", "acid_yield", "firming_tau"),
-    "end.length_min": ("syneresis_k", "syneresis_r_slow", "meso_mu"),
-}
 LEAST_SHARE = 0.03
 """A link smaller than this part of the largest goes into the rest."""
 
 
 @dataclass(frozen=True, slots=True)
-class Law:
-    """A row behind a link: its name, value with unit, source and how we have it."""
-
-    name: str
-    value: str
-    source: str
-    have: str
-
-
-@dataclass(frozen=True, slots=True)
 class Link:
-    """One setting's part: what it is here and at the middle of the style, and what that is worth."""
+    """One setting's part: what it is here and at the middle of the style, and what that is worth.
+
+    `laws` are what it rests on; `outside` are sentences where that was used outside what it is known for.
+    """
 
     ranged: Ranged
     part: float
     text: str
     laws: tuple[Law, ...]
+    outside: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,18 +70,21 @@ def middle_of(style: Style, key: str) -> tuple[float, str] | None:
 def explain(
     made: Forecast, key: str, of: Style | str, *, measure: Callable[[Recipe], Mapping[str, float]] | None = None
 ) -> Explanation | None:
-    """The chain for one outcome; None where the style has no middle for it or the make has not this outcome.
+    """The chain for one outcome of a lane; None where the style has no middle for it or the make has not this outcome.
 
-    `measure` gives the outcomes of a recipe (by default a forecast without bands). About 60 forecasts for ten settings.
+    `measure` gives the outcomes of a recipe in that lane (by default a forecast without bands). About 60 forecasts for
+    ten settings.
     """
     style = read_style(of) if isinstance(of, str) else of
     found = middle_of(style, key)
     if found is None or key not in made.outcomes:
         return None
     middle, source = found
-    measure = measure or _outcomes
+    measure = measure or (lambda recipe: outcomes_of(recipe, made.branch_id))
     value = made.outcomes[key].value
-    away = [one for one in ranged(made.recipe, style) if not one.is_middle and _can_move(made.recipe, one)]
+    away = [
+        one for one in ranged(made.recipe, style, made.branch_id) if not one.is_middle and _can_move(made.recipe, one)
+    ]
     usual = made.recipe
     for one in away:
         usual = moved(usual, one.setting, one.middle)
@@ -108,14 +93,15 @@ def explain(
     worth = [(one, share.get(key, 0.0)) for one, share in zip(away, shares, strict=True)]
     largest = max((abs(part) for _, part in worth), default=0.0)
     kept = sorted((pair for pair in worth if abs(pair[1]) > LEAST_SHARE * largest), key=lambda pair: -abs(pair[1]))
-    links = tuple(Link(one, part, _link_text(one, part, key), _laws(one)) for one, part in kept)
+    links = tuple(_link(made, one, part, key) for one, part in kept)
     rest = value - middle - sum(link.part for link in links)
     head = _head(key, value - middle)
     return Explanation(key, value, middle, source, links, rest, head, _sentence(key, head, links, rest))
 
 
-def _outcomes(recipe: Recipe) -> Mapping[str, float]:
-    return {key: outcome.value for key, outcome in forecast(recipe).outcomes.items()}
+def outcomes_of(recipe: Recipe, branch: str | None) -> Mapping[str, float]:
+    """Outcomes of one lane, forecast in full."""
+    return {key: outcome.value for key, outcome in forecast(recipe).lane(branch).outcomes.items()}
 
 
 def _to_own(one: Ranged) -> attribution.Change[Recipe]:
@@ -130,18 +116,11 @@ def _can_move(recipe: Recipe, one: Ranged) -> bool:
     return True
 
 
-def _laws(one: Ranged) -> tuple[Law, ...]:
-    rows = table()
-    return tuple(
-        Law(
-            name,
-            f"{number(value)} {rows[name].unit}",
-            rows[name].source,
-            rows[name].have,
-        )
-        for name in LAWS.get(one.setting.field, ())
-        if isinstance(value := rows[name].value, float)
-    )
+def _link(made: Forecast, one: Ranged, part: float, key: str) -> Link:
+    setting = one.setting
+    kind = made.recipe.stage(setting.where).kind if setting.of == "stage" else ""
+    outside = tuple(each.text for each in made.remarks if each.concerns(key) and kind in each.stages)
+    return Link(one, part, _link_text(one, part, key), laws_behind(made.recipe, setting), outside)
 
 
 def _signed(part: float, decimals: int) -> str:

@@ -14,8 +14,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from designer.forecast import Forecast
-from designer.judge.check import check
-from designer.judge.moments import AGEING, moments, settings
+from designer.judge.check import check, least_age_days
+from designer.judge.moments import AGEING, moments, own_stages, settings
 from designer.judge.movable import Movable, movables
 from designer.judge.verdict import LIMIT, NOT_MET
 from designer.judge.windows import Ranged, ranged
@@ -29,7 +29,8 @@ from designer.recipe.dose import addition_columns
 from designer.recipe.lower import lower, temperatures_before
 from designer.recipe.milk import blend
 from designer.recipe.schedule import PLACE_MILK
-from styles.reader import Style
+from styles.reader import Style, StyleError
+from styles.reader import style as read_style
 from styles.settings import SETTINGS
 
 STEPS_AT_MOST = 8
@@ -85,24 +86,37 @@ class Guard:
     firm: bool
 
 
-def freedoms(recipe: Recipe, style: Style | None) -> tuple[Freedom, ...]:
+def freedoms(recipe: Recipe, style: Style | None, branch: str | None = None) -> tuple[Freedom, ...]:
     """Settings of stages and doses with the range each may move in: the style's usual range, else some steps.
 
-    A setting outside its usual range now may stay or come back, not go further out.
+    Those of the main make, or those that move a branch. A setting outside its usual range now may stay or come back,
+    not go further out.
     """
-    usual = {} if style is None else {one.setting.path: one for one in ranged(recipe, style)}
-    hot, aging = _heat_treated(recipe), _aging(recipe) if _has_least_age(style) else frozenset[str]()
+    usual = _usual_ranges(recipe, style, branch)
+    hot, aging = (
+        _heat_treated(recipe),
+        _aging(recipe) if style is not None and least_age_days(recipe, style) else frozenset[str](),
+    )
     out = []
-    for one in movables(recipe):
+    for one in movables(recipe, branch):
         if not _may_move(one) or one.where in hot:
             continue
-        low, high, why, narrowed = _span(recipe, style, one, usual.get(one.path))
+        low, high, why, narrowed = _span(recipe, one, *usual.get(one.path, (None, "")))
         low, high = max(low, one.low, one.step if one.of in DOSES else -math.inf), min(high, one.high)
         if one.where in aging and one.field == "end.length_min":
             low = one.value
         least = math.ceil((min(low, one.value) - one.value) / one.step - 1e-6)
         out.append(Freedom(one, least, math.floor((high - one.value) / one.step + 1e-6), why, narrowed))
     return tuple(out)
+
+
+def _usual_ranges(recipe: Recipe, style: Style | None, branch: str | None) -> dict[tuple[str, str], tuple[Ranged, str]]:
+    """Usual ranges by path, with the style that knows them; what a branch shares is that of the main make's style."""
+    own = () if style is None else ranged(recipe, style, branch)
+    main = None if branch is None else style_of(recipe, None)
+    shared = () if main is None else ranged(recipe, main)
+    out = {one.setting.path: (one, style.title) for one in own if style is not None}
+    return out | {one.setting.path: (one, main.title) for one in shared if main is not None}
 
 
 def _may_move(one: Movable) -> bool:
@@ -124,19 +138,13 @@ def _aging(recipe: Recipe) -> frozenset[str]:
     return frozenset(stage.id for lane in recipe.lanes() for stage in lane.stages if stage.kind in AGEING)
 
 
-def _has_least_age(style: Style | None) -> bool:
-    """Whether a rule that binds any maker asks for an age."""
-    rules = () if style is None else style.rules
-    return any(one.judged and one.min_age_days is not None and one.age_if != "usual" for one in rules)
-
-
-def _span(recipe: Recipe, style: Style | None, one: Movable, usual: Ranged | None) -> tuple[float, float, str, bool]:
+def _span(recipe: Recipe, one: Movable, usual: Ranged | None, whose: str) -> tuple[float, float, str, bool]:
     """Between what a setting may move, whose range that is, and whether it is one that is known."""
     low, high = one.value - STEPS_AT_MOST * one.step, one.value + STEPS_AT_MOST * one.step
-    if usual is not None and style is not None:
+    if usual is not None:
         known = say(
             "the usual range of {name}, {low} to {high}",
-            name=style.title,
+            name=whose,
             low=one.shown(usual.low),
             high=one.shown(usual.high),
         )
@@ -150,6 +158,9 @@ def _span(recipe: Recipe, style: Style | None, one: Movable, usual: Ranged | Non
 
 def _ceiling(recipe: Recipe, one: Movable) -> float | None:
     """The most of a calcium chloride that the law allows, in the unit of its dose; None for other additions."""
+    if one.branch is not None:
+        added = next(each for each in recipe.branch(one.branch).additions if each.id == one.where)
+        return one.value if added.what == "calcium_chloride" else None
     milk = blend(recipe)
     given = {each.id: _chloride(each, milk) for each in recipe.additions if each.what == "calcium_chloride"}
     if one.where not in given or given[one.where] <= 0.0:
@@ -163,7 +174,7 @@ def _chloride(each: Addition, milk: object) -> float:
 
 
 def guards(made: Forecast, style: Style | None, wanted: Collection[str]) -> tuple[Guard, ...]:
-    """What must hold: firm ones for safety and law, others for the style's gates and windows on outcomes.
+    """What must hold in a lane: firm ones for safety and law, others for the style's gates and windows on outcomes.
 
     A value outside now may stay, not go further out. Outcomes that are `wanted` have only firm guards.
     """
@@ -212,8 +223,8 @@ def _acid(made: Forecast) -> Iterator[Guard]:
 
 
 def _family(made: Forecast) -> Family | None:
-    rows = lower(made.recipe).lanes[0].rows
-    return family_of(made.recipe.stages, rows, float(np.max(made.trace["temperature_c"])))
+    rows = next(lane.rows for lane in lower(made.recipe).lanes if lane.branch_id == made.branch_id)
+    return family_of(own_stages(made), rows, float(np.max(made.trace["temperature_c"])))
 
 
 def _salt(style: Style | None, here: Mapping[str, float]) -> Iterator[Guard]:
@@ -249,3 +260,12 @@ def _usual(style: Style, here: Mapping[str, float]) -> Iterator[Guard]:
 def label_of(key: str) -> str:
     """Words for an outcome or a style's setting."""
     return QUANTITIES[key].label if key in QUANTITIES else SETTINGS[key].label
+
+
+def style_of(recipe: Recipe, branch: str | None) -> Style | None:
+    """The style a lane is checked against; None where it names none that we know."""
+    key = recipe.style_of(branch)
+    try:
+        return read_style(key) if key else None
+    except StyleError:
+        return None

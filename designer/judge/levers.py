@@ -111,6 +111,16 @@ def effects(
     return out
 
 
+def lane_effects(
+    recipe: Recipe, which: Sequence[Movable], values: Sequence[float], lanes: Sequence[str | None], *,
+    settings_too: bool = False,
+) -> dict[str | None, dict[str, Floats]]:  # fmt: skip
+    """`effects` for several lanes at once (None: the main make)."""
+    if recipe.branches:
+        return Parted(recipe).effects(which, values, lanes, settings_too=settings_too)
+    return {lane: effects(recipe, which, values, settings_too=settings_too) for lane in lanes}
+
+
 def _parts(recipe: Recipe) -> bool:
     """Whether the main make goes on from another state than it came to: whey or cream has left it."""
     return any(branch.of != "curd" for branch in recipe.branches)

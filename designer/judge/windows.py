@@ -6,10 +6,10 @@ Explain asks how far a recipe stands from the middle of its style; aim asks how 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from designer.judge.movable import Movable, movables
+from designer.judge.movable import Movable, movables, stages_before
 from designer.recipe.document import Recipe
 from designer.recipe.stages.stage import Stage
 from styles.reader import Style, Window
@@ -60,19 +60,21 @@ class Ranged:
         return abs(self.setting.value - self.middle) <= 0.5 * self.setting.step + 1e-9
 
 
-def ranged(recipe: Recipe, style: Style) -> tuple[Ranged, ...]:
-    """Figures of the recipe that the style has a usual range for, in the order of the recipe; each once.
+def ranged(recipe: Recipe, style: Style, branch: str | None = None) -> tuple[Ranged, ...]:
+    """Figures of the recipe, or of what moves a branch, that the style has a usual range for; in the order of the
+    recipe, each once. A branch of curd has come through the main make, so the style speaks of that, too.
 
     Where several ranges speak of one figure, the narrowest holds. A figure that appears twice (two cooks) takes the
     last one for a temperature, the first otherwise.
     """
     found: dict[tuple[str, str], Ranged] = {}
-    every = movables(recipe)
+    every = movables(recipe, branch)
+    stages = _way(recipe, branch)
     by_path = {one.path: one for one in every}
     for key, (kinds, field, unit) in _FIELDS.items():
         windows = [window for window in style.windows_of(key) if window.low is not None and window.high is not None]
         set_in = [
-            by_path[(stage.id, field)] for stage in _stages(recipe, kinds, field, key) if (stage.id, field) in by_path
+            by_path[(stage.id, field)] for stage in _stages(stages, kinds, field, key) if (stage.id, field) in by_path
         ]
         if not windows or not set_in:
             continue
@@ -85,9 +87,16 @@ def ranged(recipe: Recipe, style: Style) -> tuple[Ranged, ...]:
     return tuple(found[one.path] for one in every if one.path in found)
 
 
-def _stages(recipe: Recipe, kinds: tuple[str, ...], field: str, key: str) -> Iterator[Stage]:
+def _way(recipe: Recipe, branch: str | None) -> tuple[Stage, ...]:
+    if branch is None:
+        return recipe.stages
+    own = recipe.branch(branch)
+    return (*stages_before(recipe, own), *own.stages) if own.of == "curd" else own.stages
+
+
+def _stages(stages: Sequence[Stage], kinds: tuple[str, ...], field: str, key: str) -> Iterator[Stage]:
     """Stages of those kinds whose figure the setting really speaks of: an end by pH for a pH, by multiple for one."""
     wanted = {"ph_mill": "ph", "floc_multiple": "floc_multiple"}.get(key)
-    for stage in recipe.stages:
+    for stage in stages:
         if stage.kind in kinds and (field != "end.value" or stage.end.by == wanted):
             yield stage

@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 
 from designer.make import kernel
 from designer.make.kernel import Path
-from designer.make.parting import PHASE, Parting, Start, part
+from designer.make.parting import PHASE, Parting, PartingError, Start, part
 from designer.recipe.schedule import PLACE_AIR, T_FOLLOW, Schedule, as_rows, row
 
 DAY_MIN = 1440.0
@@ -182,16 +182,18 @@ def run_branch(
 def run_many(
     rows: list[NDArray[Any]], y0: NDArray[np.float64], p: NDArray[Any], until_min: float, wait: NDArray[Any],
     stop: Callable[[], bool] = lambda: False, partings: Sequence[Parting] = (),
-) -> list[LaneRun] | None:  # fmt: skip
-    """Members of a band, each marched on to `until_min`, with where its branches begin; None when stopped.
+) -> list[LaneRun | None] | None:  # fmt: skip
+    """Members of a band, each marched on to `until_min`, with where its branches begin; None for a member that has
+    nothing to part with, and None for all when stopped."""
 
-    Raises PartingError where a member has nothing to part with.
-    """
-    return kernel.each(
-        lambda member: run_parted(rows[member], y0[member], p[member], until_min, wait, partings, False),
-        len(rows),
-        stop,
-    )
+    def one(member: int) -> tuple[LaneRun | None]:
+        try:
+            return (run_parted(rows[member], y0[member], p[member], until_min, wait, partings, False),)
+        except PartingError:
+            return (None,)
+
+    done = kernel.each(one, len(rows), stop)
+    return None if done is None else [made for (made,) in done]
 
 
 def run_branches(

@@ -25,6 +25,13 @@ DRAINAGE = frozenset(
 SALT = frozenset(("salt_pct", "salt_in_moisture_pct", "moisture_pct"))
 LACTIC_PH, LACTIC_C = 4.8, 36.0
 """Where the makes lie that the drainage of acid gels is held to."""
+OF_LACTIC = frozenset(("lactic_set", "ladle", "hang", "cut", "stir", "cook", "drain"))
+OF_ACID_HEAT = frozenset(("heat", "acid_heat", "ladle", "hang", "drain"))
+OF_STRETCH, OF_BRINE, OF_RENNET = (
+    frozenset(("stretch",)),
+    frozenset(("brine", "hold_brine")),
+    frozenset(("ripen", "set")),
+)
 BRINE_C = (4.0, 20.0)
 """Floury et al. 2010: where the pace of salt was measured."""
 CURDLED_WELL = 0.9
@@ -76,10 +83,11 @@ RENNET = mark("Rennet at {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °
 
 @dataclass(frozen=True, slots=True)
 class Remark:
-    """One sentence and the outcomes it concerns (none named: all)."""
+    """One sentence, the outcomes it concerns (none named: all), the kinds of stages whose settings act by its law."""
 
     text: str
     about: frozenset[str] = frozenset()
+    stages: frozenset[str] = frozenset()
 
     def concerns(self, outcome: str) -> bool:
         """Whether that outcome should carry it."""
@@ -98,10 +106,10 @@ def _lactic(own: LaneRun) -> Iterator[Remark]:
     if drained.size:
         ph, temp = float(drained[0, 2]), float(drained[:, OUT_EXTRA + T].max())
         if ph > LACTIC_PH:
-            yield Remark(fill(LACTIC_SWEET, ph=ph, limit=LACTIC_PH), DRAINAGE)
+            yield Remark(fill(LACTIC_SWEET, ph=ph, limit=LACTIC_PH), DRAINAGE, OF_LACTIC)
         if temp > LACTIC_C + 1.0:
-            yield Remark(fill(LACTIC_WARM, temp=temp, limit=LACTIC_C), DRAINAGE)
-    yield Remark(word(LACTIC), DRAINAGE)
+            yield Remark(fill(LACTIC_WARM, temp=temp, limit=LACTIC_C), DRAINAGE, OF_LACTIC)
+    yield Remark(word(LACTIC), DRAINAGE, OF_LACTIC)
 
 
 def _acid_heat(own: LaneRun) -> Iterator[Remark]:
@@ -112,8 +120,8 @@ def _acid_heat(own: LaneRun) -> Iterator[Remark]:
     ph, temp = float(last[2]), float(last[OUT_EXTRA + T])
     curdled = heat_curdled(ph, temp, SimpleNamespace(**{name: float(own.p[name]) for name in own.p.dtype.names}))
     if curdled < CURDLED_WELL:
-        yield Remark(fill(NOT_CURDLED, ph=ph, temp=temp, share=100.0 * curdled), DRAINAGE)
-    yield Remark(word(ACID_HEAT), DRAINAGE)
+        yield Remark(fill(NOT_CURDLED, ph=ph, temp=temp, share=100.0 * curdled), DRAINAGE, OF_ACID_HEAT)
+    yield Remark(word(ACID_HEAT), DRAINAGE, OF_ACID_HEAT)
 
 
 def _stretched(own: LaneRun) -> Iterator[Remark]:
@@ -124,12 +132,12 @@ def _stretched(own: LaneRun) -> Iterator[Remark]:
     ph, temp = float(first[2]), float(own.path.out[at, OUT_EXTRA + T].max())
     bound = 1000.0 * float(first[OUT_EXTRA + COLLOIDAL] / first[OUT_EXTRA + CURD + CASEIN])
     if bound > STRETCH_CALCIUM:
-        yield Remark(fill(STRETCH_TOUGH, ph=ph, calcium=bound, limit=STRETCH_CALCIUM), DRAINAGE)
+        yield Remark(fill(STRETCH_TOUGH, ph=ph, calcium=bound, limit=STRETCH_CALCIUM), DRAINAGE, OF_STRETCH)
     elif ph < STRETCH_PH:
-        yield Remark(fill(STRETCH_SHORT, ph=ph), DRAINAGE)
+        yield Remark(fill(STRETCH_SHORT, ph=ph), DRAINAGE, OF_STRETCH)
     if temp < STRETCH_C:
-        yield Remark(fill(STRETCH_COLD, temp=temp, limit=STRETCH_C), DRAINAGE)
-    yield Remark(word(STRETCHED), DRAINAGE)
+        yield Remark(fill(STRETCH_COLD, temp=temp, limit=STRETCH_C), DRAINAGE, OF_STRETCH)
+    yield Remark(word(STRETCHED), DRAINAGE, OF_STRETCH)
 
 
 def _scalded(own: LaneRun) -> Iterator[Remark]:
@@ -147,7 +155,7 @@ def _brined(own: LaneRun) -> Iterator[Remark]:
     temps = own.rows["follow_c"][(own.rows["place"] == PLACE_BRINE) & (own.rows["brine_pct"] > 0.0)]
     far = temps[(temps < BRINE_C[0]) | (temps > BRINE_C[1])]
     if far.size:
-        yield Remark(fill(BRINE, temp=float(far[0]), low=BRINE_C[0], high=BRINE_C[1]), SALT)
+        yield Remark(fill(BRINE, temp=float(far[0]), low=BRINE_C[0], high=BRINE_C[1]), SALT, OF_BRINE)
 
 
 def _rennet(own: LaneRun) -> Iterator[Remark]:
@@ -156,4 +164,4 @@ def _rennet(own: LaneRun) -> Iterator[Remark]:
         return
     temp = float(np.interp(minute, own.path.out[:, 0], own.path.out[:, OUT_EXTRA + T]))
     if not SET_C_LOW <= temp <= SET_C_HIGH:
-        yield Remark(fill(RENNET, temp=temp, low=SET_C_LOW, high=SET_C_HIGH))
+        yield Remark(fill(RENNET, temp=temp, low=SET_C_LOW, high=SET_C_HIGH), stages=OF_RENNET)

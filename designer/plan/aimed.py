@@ -63,9 +63,23 @@ def _number(key: str, text: str) -> float:
             raise AimError(headed(QUANTITIES[key].label, str(error))) from None
 
 
-def lock(recipe: Recipe, text: str) -> tuple[str, str] | str:
-    """A lock as written: the id of a stage or dose, or id.field for one of its settings. AimError if it is neither."""
-    every = [one.path for one in movables(recipe)]
+def branch(recipe: Recipe, text: str) -> str | None:
+    """A branch as written: its id or name; "" is the main make. AimError if there is none."""
+    if not text:
+        return None
+    found = next((one.id for one in recipe.branches if text in (one.id, one.name)), None)
+    if found is None:
+        known = ", ".join(one.id for one in recipe.branches) or say("none")
+        raise AimError(say("There is no branch “{said}”; there are: {known}.", said=text, known=known))
+    return found
+
+
+def lock(recipe: Recipe, text: str, of: str | None = None) -> tuple[str, str] | str:
+    """A lock as written: the id of a stage or dose, or id.field for one of its settings. AimError if it is neither.
+
+    `of` is the branch whose outcomes are wanted.
+    """
+    every = [one.path for one in movables(recipe, of)]
     if any(where == text for where, _ in every if where):
         return text
     for path in every:
@@ -91,7 +105,7 @@ def aimed_json(found: Aimed) -> dict[str, Any]:
         "in_the_way": [
             {"sentence": one.sentence, "settings": [list(path) for path in one.settings]} for one in found.in_the_way
         ],
-        "outcomes": _outcomes(found.before, found.made),
+        "outcomes": _outcomes(found.lane_before, found.lane),
     }
 
 
@@ -132,7 +146,7 @@ def print_aimed(found: Aimed, system: System = "metric") -> None:
     """The changes, the outcomes before and after, and what gets worse or is in the way."""
     console = Console(highlight=False)
     console.print(Text(say("Reached.") if found.reached else say("Not reached; this is the nearest.")))
-    _print(console, found.changes, found.before, found.made, system)
+    _print(console, found.changes, found.lane_before, found.lane, system)
     _listed(console, say("Gets worse"), found.worse)
     _listed(console, say("In the way"), [one.sentence for one in found.in_the_way])
 

@@ -53,7 +53,7 @@ class Course:
         rows, y0, p = members.drawn(self.schedule.milk, self.rows, count)
         lanes = run.run_many(rows, y0, p, self.schedule.starter_min + run.DAY_MIN, self.wait)
         assert lanes is not None
-        return np.array([self._read(lane) for lane in lanes])
+        return np.array([self._read(lane) for lane in lanes if lane is not None])  # nothing parts here: all are there
 
     def _read(self, lane: run.LaneRun) -> Values:
         out = lane.path.out

@@ -50,6 +50,22 @@ def test_meet_and_first(capsys: pytest.CaptureFixture[str]) -> None:
     assert json.loads(out)["notes"][0].startswith("Drawn from the example")
 
 
+def test_a_branch(capsys: pytest.CaptureFixture[str]) -> None:
+    twins = CHEDDAR.parent / "millpond-twins.toml"
+    now = forecast(read(twins)).lane("plain").outcomes["salt_in_moisture_pct"].value
+    asked = ("aim", twins, "--branch", "plain", "--lock", "plain-cook", "--json")
+    code, out, _ = run(capsys, *asked, "--want", f"salt_in_moisture={now + 0.3:.2f}")
+    assert code == DONE
+    data = json.loads(out)
+    assert data["outcomes"]["salt_in_moisture_pct"]["before"] == pytest.approx(now)
+    assert "plain-cook" not in {one["part"] for one in data["changes"]}
+    code, _, err = run(capsys, "aim", twins, "--branch", "moon", "--want", "moisture=38")
+    assert code == CANNOT_READ
+    assert "plain, whey-cheese" in err
+    code, _, err = run(capsys, "aim", twins, "--branch", "plain", "--meet")
+    assert "--want" in err
+
+
 @pytest.mark.parametrize(
     ("extra", "said"),
     [

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from typing import Any
 
 import numpy as np
 import pytest
@@ -12,7 +13,7 @@ from designer.judge.levers import effects
 from designer.judge.movable import movables, moved
 from designer.make import kernel, run
 from designer.make.march import OUT_EXTRA
-from designer.make.parting import Parting, PartingError
+from designer.make.parting import Parting
 from designer.make.start import first_state, parameters
 from designer.make.state import (
     ACID,
@@ -369,12 +370,38 @@ def test_the_bands_of_whey_and_cream_lie_around_them() -> None:
         assert lane.outcomes[key].low < lane.outcomes[key].high, (lane.branch_id, key)
 
 
-def test_where_some_draws_have_no_whey_there_is_no_band(monkeypatch: pytest.MonkeyPatch) -> None:
-    def none_there(*_: object, **__: object) -> None:
-        raise PartingError("there is no whey there yet")
+@pytest.mark.parametrize(("without", "banded"), [(3, True), (9, False)])
+def test_draws_without_whey_are_left_out_and_counted(
+    monkeypatch: pytest.MonkeyPatch, without: int, banded: bool
+) -> None:  # fmt: skip
+    """Some draws have nothing to part with: the bands are of the others, and it is said; of too few there are none."""
+    whole = run.run_many
 
-    monkeypatch.setattr(run, "run_many", none_there)
-    assert forecast(recipe(whey_cheese()), members=4).lanes[1].bands is None
+    def some(*args: Any, **more: Any) -> list[run.LaneRun | None] | None:
+        every = whole(*args, **more)
+        return None if every is None else [None if k < without else one for k, one in enumerate(every)]
+
+    monkeypatch.setattr(run, "run_many", some)
+    for lane in forecast(recipe(whey_cheese()), members=16).lanes:
+        said = next(one for one in lane.cautions if one.code in ("draws-without", "no-bands"))
+        assert f"In {without} of 16 draws" in said.text
+        assert "branch “" in said.text
+        assert (lane.bands is not None) == banded
+        assert lane.bands is None or len(lane.bands.samples["moisture_pct"]) == 16 - without
+
+
+def test_a_member_without_whey_is_none() -> None:
+    """The vat of one member has not given any whey yet, that of the other has."""
+    schedule = lower(recipe(whey_cheese()))
+    rows = run.until_room(schedule.lanes[0].rows, None)
+    p = parameters(schedule.milk)[0]
+    y0 = first_state(schedule.milk, p)
+    early, late = Parting(0, "whey", 0.9), Parting(len(rows) - 1, "whey", 0.9)
+    wait = run.day_row(0, 20.0, 0.0, rows[-1])
+    for parting, there in ((early, False), (late, True)):
+        made = run.run_many([rows], y0[None], np.array([p]), 0.0, wait, partings=[parting])
+        assert made is not None
+        assert (made[0] is not None) == there
 
 
 @pytest.mark.parametrize(

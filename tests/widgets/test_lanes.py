@@ -11,8 +11,11 @@ from pytestqt.qtbot import QtBot
 from designer.recipe.document import Recipe
 from designer.recipe.split_off import split_off
 from tests.widgets.conftest import SHIFT, drag, press, release
+from tests.widgets.test_opened import settle
 from widgets.form.split_form import SplitForm
 from widgets.make_curve import lanes, vat
+from widgets.outcomes.lever_list import MORE
+from widgets.outcomes.opened import OpenedOutcome
 from widgets.window import Window
 
 
@@ -139,6 +142,31 @@ def test_the_lanes_are_compared_in_a_table_that_chooses(qtbot: QtBot, twins: Win
     assert session.lane == "whey-cheese"
     session.load(session.recipe.model_copy(update={"branches": ()}), None, None)
     assert not table.isVisible()
+
+
+def test_what_moves_a_branch_is_shown_kept_and_aimed_with(qtbot: QtBot, twins: Window) -> None:
+    session, panel = twins.session, twins.outcomes
+    session.choose("plain-twin-salt")
+    panel.opening.open("salt_in_moisture_pct")
+    page = panel.opening.page
+    assert isinstance(page, OpenedOutcome)
+    settle(qtbot, twins)
+    assert "style" in page._why.text() or page.links.folds()
+    first = page.levers.levers[0]
+    assert first.setting.path == ("plain-twin-salt", "salt_pct")
+    assert first.setting.branch == "plain-twin"
+    before, main = session.recipe.stage("plain-twin-salt").salt_pct, session.recipe.stage("salt")  # type: ignore[union-attr]
+    qtbot.mouseClick(page.levers, Qt.MouseButton.LeftButton, pos=page.levers.chip(0, MORE).center().toPoint())
+    assert session.recipe.stage("plain-twin-salt").salt_pct > before  # type: ignore[union-attr]
+    assert session.recipe.stage("salt") == main
+    settle(qtbot, twins)
+    now = session.seen.outcomes["salt_in_moisture_pct"].value
+    panel.opening._aim(now + 0.3, frozenset())
+    settle(qtbot, twins)
+    assert panel.opening.page is page
+    assert page.aim.found is not None
+    assert page.aim.found.branch == "plain-twin"
+    assert page.aim.found.lane.outcomes["salt_in_moisture_pct"].value > now
 
 
 def test_stages_of_a_branch_are_worked_on_by_menu(twins: Window) -> None:

@@ -177,18 +177,12 @@ class OpenedOutcome(QWidget):
             headed(law.name.replace("_", " "), f"{law.value}\n{law.source} ({word(law.have, 'have')})")
             for law in link.laws
         ]
+        laws = [*link.outside, *laws]
         laws.append(self.tr("Usual range: {0} ({1})").format(window.source, word(window.have, "have")))
         return Fold(
             setting.title, "\n\n".join(laws), value=change_words(self.key, link.part, self.system),
             second=self.tr("{0} instead of {1}").format(there, usual), parent=self,
         )  # fmt: skip
-
-    def of_a_branch(self) -> None:
-        """Reasons, levers and aim are worked out for the main make only; said, and nothing empty is shown."""
-        for part in (self._why_head, self.links, self._levers_head, self.levers, self.more, self._aim_head, self.aim):
-            part.hide()
-        self._why.setText(self.tr("What moves it is worked out for the main make; here drag, and watch the figures."))
-        self._why.setProperty("role", "soft")
 
     # ---- what moves it
 

@@ -5,21 +5,22 @@ What is tried goes through the session's preview; what is kept is one step of un
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Any, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtWidgets import QScrollArea, QWidget
 
-from designer.forecast import Forecast, forecast
+from designer.forecast import Forecast
 from designer.judge.aim import Aimed, AimError, aim, at
-from designer.judge.explain import Explanation, explain
+from designer.judge.explain import Explanation, explain, outcomes_of
+from designer.judge.freedom import style_of
 from designer.judge.levers import Levers, Spread, levers, spreads
 from designer.judge.movable import movables, moved
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.units import System
-from styles.reader import Style, StyleError
-from styles.reader import style as read_style
 from widgets.outcomes import cheese_words
 from widgets.outcomes.asking import Asker, Question, Stop, StoppedError
 from widgets.outcomes.cheese_words import Cheese, WordsPage
@@ -28,36 +29,42 @@ from widgets.outcomes.opened import OpenedOutcome
 from widgets.outcomes.outcome_list import OutcomeList
 from widgets.session import Session
 
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """What a question was asked of: the very recipe, and the lane looked at."""
+
+    recipe: Recipe
+    lane: str | None
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Seen) and self.recipe is other.recipe and self.lane == other.lane
+
+
 BANDED: Final = 5
 """How many of the strongest effects are given a band."""
 
 
-def style_of(recipe: Recipe) -> Style | None:
-    """The style a recipe names, None where it names none we know."""
-    try:
-        return read_style(recipe.style) if recipe.style else None
-    except StyleError:
-        return None
-
-
 def why(made: Forecast, key: str, stop: Stop) -> Explanation | None:
     """The explanation of an outcome; gives up when it is no longer asked."""
-    style = style_of(made.recipe)
+    style = style_of(made.recipe, made.branch_id)
     if style is None:
         return None
 
-    def measure(recipe: Recipe) -> dict[str, float]:
+    def measure(recipe: Recipe) -> Mapping[str, float]:
         if stop():
             raise StoppedError
-        return {key: outcome.value for key, outcome in forecast(recipe).outcomes.items()}
+        return outcomes_of(recipe, made.branch_id)
 
     return explain(made, key, style, measure=measure)
 
 
-def aimed(recipe: Recipe, key: str, value: float, locks: frozenset[tuple[str, str]]) -> Aimed | str:
+def aimed(
+    recipe: Recipe, lane: str | None, key: str, value: float, locks: frozenset[tuple[str, str]]
+) -> Aimed | str:  # fmt: skip
     """What aim finds, or the sentence why it can't be looked for."""
     try:
-        return aim(recipe, [at(key, value)], locks=locks, style=style_of(recipe))
+        return aim(recipe, [at(key, value)], branch=lane, locks=locks, style=style_of(recipe, lane))
     except AimError as error:
         return str(error)
 
@@ -68,11 +75,11 @@ def noted(known: list[Levers], found: Levers) -> Levers:
     return found
 
 
-def strongest(recipe: Recipe, key: str, known: list[Levers]) -> tuple[Spread, ...]:
+def strongest(recipe: Recipe, lane: str | None, key: str, known: list[Levers]) -> tuple[Spread, ...]:
     """Bands of the effects that move an outcome most; none where the effects could not be worked out."""
     if not known or key not in known[0].keys:
         return ()
-    return spreads(recipe, key, known[0].ranked(key)[:BANDED])
+    return spreads(recipe, key, known[0].ranked(key)[:BANDED], branch=lane)
 
 
 class Opening(QObject):
@@ -93,9 +100,9 @@ class Opening(QObject):
         self._asker = Asker(self)
         self._asker.answered.connect(self._take)
         self._asker.failed.connect(self._fail)
-        self._levers: tuple[Recipe, Levers] | None = None
-        self._spreads: tuple[Recipe, str, tuple[Spread, ...]] | None = None
-        self._why: tuple[Recipe, str, Explanation | None] | None = None
+        self._levers: tuple[Seen, Levers] | None = None
+        self._spreads: tuple[Seen, str, tuple[Spread, ...]] | None = None
+        self._why: tuple[Seen, str, Explanation | None] | None = None
         self._judged: Forecast | None = None
         self._wanted: tuple[float, frozenset[tuple[str, str]]] | None = None
         lines.asked.connect(self.toggle)
@@ -141,8 +148,6 @@ class Opening(QObject):
         page.aim.wanted.connect(self._aim)
         page.aim.shown.connect(self._show)
         page.aim.taken.connect(self._take_aim)
-        if self.session.lane is not None:
-            page.of_a_branch()
         return page
 
     @Slot()
@@ -209,26 +214,31 @@ class Opening(QObject):
         if not self.session.previewing:
             self._ask()
 
+    @property
+    def _seen(self) -> Seen:
+        return Seen(self.session.recipe, self.session.lane)
+
     def _ask(self) -> None:
-        made, recipe = self.session.seen, self.session.recipe
+        made, seen = self.session.seen, self._seen
+        recipe, lane = seen.recipe, seen.lane
         asked: dict[str, Question] = {}
         last: dict[str, Question] = {}
-        if isinstance(self.page, OpenedOutcome) and self.session.lane is None:
+        if isinstance(self.page, OpenedOutcome):
             key = self.page.key
             known: list[Levers] = []
-            if self._levers is not None and self._levers[0] is recipe:
+            if self._levers is not None and self._levers[0] == seen:
                 known.append(self._levers[1])
             else:
-                asked["levers"] = lambda _: (recipe, noted(known, levers(recipe)))
-            if self._why is None or self._why[0] is not recipe or self._why[1] != key:
-                asked["why"] = lambda stop: (recipe, key, why(made, key, stop))
+                asked["levers"] = lambda _: (seen, noted(known, levers(recipe, branch=lane)))
+            if self._why is None or self._why[:2] != (seen, key):
+                asked["why"] = lambda stop: (seen, key, why(made, key, stop))
             if self._wanted is not None:
                 value, locks = self._wanted
-                asked["aim"] = lambda _: (recipe, key, aimed(recipe, key, value, locks))
-            if self._spreads is None or self._spreads[:2] != (recipe, key):
-                last["spreads"] = lambda _: (recipe, key, strongest(recipe, key, known))
+                asked["aim"] = lambda _: (seen, key, aimed(recipe, lane, key, value, locks))
+            if self._spreads is None or self._spreads[:2] != (seen, key):
+                last["spreads"] = lambda _: (seen, key, strongest(recipe, lane, key, known))
         if self._judged is not made:
-            asked["cheese"] = lambda _: (made, cheese_words.cheese(made, style_of(recipe)))
+            asked["cheese"] = lambda _: (made, cheese_words.cheese(made, style_of(recipe, lane)))
             self.lines.put_words(self.lines.words, pale=True)
         self._asker.ask(asked | last)
 
@@ -270,20 +280,18 @@ class Opening(QObject):
 
     def _fill(self) -> None:
         """Put into what is open all that is known of the recipe as it is kept."""
-        page, recipe = self.page, self.session.recipe
+        page, seen = self.page, self._seen
         if isinstance(page, WordsPage):
             if self.cheese is not None:
                 page.put(self.cheese)
         elif isinstance(page, OpenedOutcome):
             self._fill_figures()
-            if self.session.lane is not None:
-                return
-            if self._levers is not None and self._levers[0] is recipe:
+            if self._levers is not None and self._levers[0] == seen:
                 known = self._levers[1]
                 page.put_levers(known.ranked(page.key) if page.key in known.keys else ())
-            if self._spreads is not None and self._spreads[0] is recipe and self._spreads[1] == page.key:
+            if self._spreads is not None and self._spreads[:2] == (seen, page.key):
                 page.put_bands(self._spreads[2])
-            if self._why is not None and self._why[:2] == (recipe, page.key):
+            if self._why is not None and self._why[:2] == (seen, page.key):
                 page.put_why(self._why[2])
 
     def _fill_figures(self) -> None:
@@ -303,7 +311,7 @@ class Opening(QObject):
 
     def _moved(self, way: Way) -> Recipe:
         """The recipe with a setting a step on from where it stands now. RecipeError where that can't be."""
-        now = {one.path: one for one in movables(self.session.recipe)}
+        now = {one.path: one for one in movables(self.session.recipe, self.session.lane)}
         setting = now.get(way.setting.path, way.setting)
         return moved(self.session.recipe, setting, round(setting.value + way.sign * way.setting.step, 9))
 
