@@ -3576,10 +3576,6 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Ce qui reste quand on ôte les parts ci-dessus du tout : {0} ici, {1} au milieu.</translation>
     </message>
     <message>
-        <source>What moves it is worked out for the main make; here drag, and watch the figures.</source>
-        <translation>Ce qui agit dessus est calculé pour la fabrication principale ; ici, tirez et regardez les chiffres.</translation>
-    </message>
-    <message>
         <source>What moves it, a step either way</source>
         <translation>Ce qui agit dessus, d'un pas dans chaque sens</translation>
     </message>
@@ -5231,6 +5227,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>La cire chaude brûle et prend feu : fondez-la au bain-marie, ne la quittez jamais, un couvercle sous la main et pas d'eau.</translation>
     </message>
     <message>
+        <source>In {lost} of {count} draws of what is uncertain there is nothing yet for {names} to part with, so no bands can be given; part later, or draw the whey further.</source>
+        <translation>Dans {lost} des {count} tirages de ce qui est incertain, il n'y a encore rien à séparer pour {names} ; on ne peut donc pas donner de fourchette. Séparez plus tard, ou soutirez davantage de lactosérum.</translation>
+    </message>
+    <message>
+        <source>In {lost} of {count} draws of what is uncertain there is nothing yet for {names} to part with; the bands are those of the others.</source>
+        <translation>Dans {lost} des {count} tirages de ce qui est incertain, il n'y a encore rien à séparer pour {names} ; les fourchettes sont celles des autres.</translation>
+    </message>
+    <message>
         <source>It holds half as much again of everything: more curd in the vat and the forms, less whey, a slower fall of pH for the same acid.</source>
         <translation>Il contient moitié plus de tout : plus de caillé dans la cuve et les moules, moins de lactosérum, une baisse de pH plus lente pour le même acide.</translation>
     </message>
@@ -6278,10 +6282,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Dessinez ce que vous attendez ; pointez ensuite ce que vous lisez.</translation>
     </message>
     <message>
-        <source>Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.</source>
-        <translation>Tiré de l'exemple « {name} », ses réglages au milieu des plages usuelles de {name2}.</translation>
-    </message>
-    <message>
         <source>FDM points</source>
         <translation>G/S points</translation>
     </message>
@@ -6290,20 +6290,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Fin h:min</translation>
     </message>
     <message>
-        <source>First {name}</source>
-        <translation>Premier {name}</translation>
-    </message>
-    <message>
         <source>Floc early or late: cut at {value:g} × floc. Floc {cuts}.</source>
         <translation>Floculation tôt ou tard : décailler à {value:g} × floc. Floc {cuts}.</translation>
-    </message>
-    <message>
-        <source>Forecast inside the limits</source>
-        <translation>Prévision dans les limites</translation>
-    </message>
-    <message>
-        <source>Forecast inside the limits and usual ranges: {how}.</source>
-        <translation>Prévision dans les limites et plages usuelles : {how}.</translation>
     </message>
     <message>
         <source>From milk in the vat.</source>
@@ -6438,10 +6426,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>N°</translation>
     </message>
     <message>
-        <source>Not inside the limits</source>
-        <translation>Pas dans les limites</translation>
-    </message>
-    <message>
         <source>Not reached; the nearest is {figures}: {how}.</source>
         <translation>Pas atteint ; au plus près : {figures} : {how}.</translation>
     </message>
@@ -6460,6 +6444,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Nothing is written; write for example “{example}”.</source>
         <translation>Rien n'est écrit ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>Of a branch only outcomes can be wanted: --branch goes with --want.</source>
+        <translation>D'une branche, on ne peut vouloir que des résultats : --branch va avec --want.</translation>
     </message>
     <message>
         <source>On the amounts</source>
@@ -6726,12 +6714,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Il n'y a pas de fabrication {number} dans le registre.</translation>
     </message>
     <message>
-        <source>There is no display here, so this is the forecast, the check and the plan.</source>
-        <translation>Il n'y a pas d'écran ici, voici donc la prévision, le contrôle et la fiche.</translation>
+        <source>There is no branch “{said}”; there are: {known}.</source>
+        <translation>Il n'y a pas de branche « {said} » ; il y a : {known}.</translation>
     </message>
     <message>
-        <source>There is no example of {name}; look at every stage before you trust it.</source>
-        <translation>Il n'y a pas d'exemple de {name} ; regardez chaque étape avant de vous y fier.</translation>
+        <source>There is no display here, so this is the forecast, the check and the plan.</source>
+        <translation>Il n'y a pas d'écran ici, voici donc la prévision, le contrôle et la fiche.</translation>
     </message>
     <message>
         <source>There is no language “{key}”; there are {known}.</source>
@@ -6772,10 +6760,6 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>To read grams, give the pack: how many units it holds, and what it weighs.</source>
         <translation>Pour lire des grammes, donnez le sachet : combien d'unités il contient et ce qu'il pèse.</translation>
-    </message>
-    <message>
-        <source>To standardise: {sentence}</source>
-        <translation>Pour standardiser : {sentence}</translation>
     </message>
     <message>
         <source>Too few to say how far they spread: the ranges are only what counts as near.</source>
@@ -6868,10 +6852,6 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>a coagulant needs its strength in IMCU/mL (on the bottle), for example strength = "200 IMCU/mL"</source>
         <translation>un coagulant a besoin de sa force en IMCU/mL (sur le flacon), par exemple strength = "200 IMCU/mL"</translation>
-    </message>
-    <message>
-        <source>a first recipe needs a milk</source>
-        <translation>une première recette a besoin d'un lait</translation>
     </message>
     <message>
         <source>a form of your own choice</source>
@@ -8570,10 +8550,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{group} : {inside} sur {n} (intervalle à 80 % : {spread})</translation>
     </message>
     <message>
-        <source>{head}: {how}. Still outside: {missed}.</source>
-        <translation>{head} : {how}. Encore dehors : {missed}.</translation>
-    </message>
-    <message>
         <source>{head}: {text}</source>
         <translation>{head} : {text}</translation>
     </message>
@@ -8720,10 +8696,6 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{name} has no rule set “{key}” (it has: {have}).</source>
         <translation>{name} n'a pas de jeu de règles « {key} » (il a : {have}).</translation>
-    </message>
-    <message>
-        <source>{name} is not usually made of {strangers} milk.</source>
-        <translation>{name} ne se fait pas d'habitude de lait de {strangers}.</translation>
     </message>
     <message>
         <source>{name} sets another way ({sentence}): that is another recipe, not a change of this one.</source>
@@ -10205,6 +10177,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Style; else the one the recipe names.</source>
         <translation>Style ; sinon celui que nomme la recette.</translation>
+    </message>
+    <message>
+        <source>The branch whose outcomes are wanted.</source>
+        <translation>La branche dont on veut les résultats.</translation>
     </message>
     <message>
         <source>The invented batches of the example dairy.</source>
