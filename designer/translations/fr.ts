@@ -6110,12 +6110,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>, sans dépasser {high_c},</translation>
     </message>
     <message>
+        <source>, only if: </source>
+        <translation>, seulement si : </translation>
+    </message>
+    <message>
         <source>, planned {value}</source>
         <translation>, prévu {value}</translation>
     </message>
     <message>
         <source>, then </source>
         <translation>, puis </translation>
+    </message>
+    <message>
+        <source>. Against {coat}, as planned: {speaks_against}</source>
+        <translation>. Contre {coat}, comme prévu : {speaks_against}</translation>
     </message>
     <message>
         <source>1 page written to {path}</source>
@@ -6282,6 +6290,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Dessinez ce que vous attendez ; pointez ensuite ce que vous lisez.</translation>
     </message>
     <message>
+        <source>Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>FDM points</source>
         <translation>G/S points</translation>
     </message>
@@ -6290,8 +6302,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Fin h:min</translation>
     </message>
     <message>
+        <source>First {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Floc early or late: cut at {value:g} × floc. Floc {cuts}.</source>
         <translation>Floculation tôt ou tard : décailler à {value:g} × floc. Floc {cuts}.</translation>
+    </message>
+    <message>
+        <source>Forecast inside the limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forecast inside the limits and usual ranges: {how}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>From milk in the vat.</source>
@@ -6336,6 +6360,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>In which stage does the curd lose most whey? How would you see it?</source>
         <translation>À quelle étape le caillé perd-il le plus de lactosérum ? Comment le verriez-vous ?</translation>
+    </message>
+    <message>
+        <source>Knit {word}: </source>
+        <translation>Soudure {word} : </translation>
+    </message>
+    <message>
+        <source>Knit {word}: kept in brine, it needs no coat.</source>
+        <translation>Soudure {word} : gardé en saumure, il n'a pas besoin d'enrobage.</translation>
     </message>
     <message>
         <source>Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.</source>
@@ -6426,6 +6458,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>N°</translation>
     </message>
     <message>
+        <source>Not inside the limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not reached; the nearest is {figures}: {how}.</source>
         <translation>Pas atteint ; au plus près : {figures} : {how}.</translation>
     </message>
@@ -6440,6 +6476,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Notes</source>
         <translation>Notes</translation>
+    </message>
+    <message>
+        <source>Nothing is formed here, so there is no face to coat.</source>
+        <translation>Rien n'est moulé ici, il n'y a donc pas de face à enrober.</translation>
     </message>
     <message>
         <source>Nothing is written; write for example “{example}”.</source>
@@ -6706,6 +6746,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Les deux fabrications font la même chose.</translation>
     </message>
     <message>
+        <source>The vat is held for slow acid; nothing is coated or sold before it is released. </source>
+        <translation>La cuve est retenue pour acidité lente ; rien n'est enrobé ni vendu avant sa libération. </translation>
+    </message>
+    <message>
         <source>There is a house style of that name already: {file}.</source>
         <translation>Il y a déjà un style maison de ce nom : {file}.</translation>
     </message>
@@ -6720,6 +6764,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>There is no display here, so this is the forecast, the check and the plan.</source>
         <translation>Il n'y a pas d'écran ici, voici donc la prévision, le contrôle et la fiche.</translation>
+    </message>
+    <message>
+        <source>There is no example of {name}; look at every stage before you trust it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no language “{key}”; there are {known}.</source>
@@ -6760,6 +6808,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>To read grams, give the pack: how many units it holds, and what it weighs.</source>
         <translation>Pour lire des grammes, donnez le sachet : combien d'unités il contient et ce qu'il pèse.</translation>
+    </message>
+    <message>
+        <source>To standardise: {sentence}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Too few to say how far they spread: the ranges are only what counts as near.</source>
@@ -6854,6 +6906,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>un coagulant a besoin de sa force en IMCU/mL (sur le flacon), par exemple strength = "200 IMCU/mL"</translation>
     </message>
     <message>
+        <source>a first recipe needs a milk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a form of your own choice</source>
         <translation>un moule de votre choix</translation>
     </message>
@@ -6936,6 +6992,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>acid</source>
         <translation>acide</translation>
+    </message>
+    <message>
+        <source>acid in time: pH {most:g} at 6 h ({name})</source>
+        <translation>acidité à temps : pH {most:g} à 6 h ({name})</translation>
+    </message>
+    <message>
+        <source>acid in time: pH {most:g} at milling ({name})</source>
+        <translation>acidité à temps : pH {most:g} au broyage ({name})</translation>
     </message>
     <message>
         <source>add</source>
@@ -7670,6 +7734,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>jour 2</translation>
     </message>
     <message>
+        <source>next time: {remedy}</source>
+        <translation>la prochaine fois : {remedy}</translation>
+    </message>
+    <message>
         <source>night</source>
         <translation>nuit</translation>
     </message>
@@ -7684,6 +7752,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>no coagulant goes in here; add one with at = "{id}"</source>
         <translation>aucun coagulant n'entre ici ; ajoutez-en un avec at = "{id}"</translation>
+    </message>
+    <message>
+        <source>no coat fits as it stands; the least unfit is {coat}</source>
+        <translation>aucun enrobage ne convient en l'état ; le moins inadapté est {coat}</translation>
+    </message>
+    <message>
+        <source>no more than {steps_at_most} steps at once</source>
+        <translation>pas plus de {steps_at_most} pas à la fois</translation>
     </message>
     <message>
         <source>no such cheese below {bands:g} % fat in dry matter</source>
@@ -7886,6 +7962,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>sel</translation>
     </message>
     <message>
+        <source>salt in moisture of at least {least:.1f} %</source>
+        <translation>sel sur humidité d'au moins {least:.1f} %</translation>
+    </message>
+    <message>
         <source>salt strewn on the faces goes in by thickness squared: {said} for the same share</source>
         <translation>le sel semé sur les faces entre selon le carré de l'épaisseur : {said} pour la même part</translation>
     </message>
@@ -8058,6 +8138,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>l'id « {each} » figure deux fois ; chaque id sert une fois dans une recette</translation>
     </message>
     <message>
+        <source>the legal ceiling of calcium chloride, 0.02 % of the milk</source>
+        <translation>le plafond légal du chlorure de calcium, 0,02 % du lait</translation>
+    </message>
+    <message>
         <source>the length is missing</source>
         <translation>la durée manque</translation>
     </message>
@@ -8156,6 +8240,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>the temperature it starts from follows the room, so its change can't be cut in two</source>
         <translation>la température de départ suit le local, son changement ne peut donc être coupé en deux</translation>
+    </message>
+    <message>
+        <source>the usual range of {name}, {low} to {high}</source>
+        <translation>la plage usuelle de {name}, {low} à {high}</translation>
     </message>
     <message>
         <source>the vat you named</source>
@@ -8326,6 +8414,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>jusqu'à {said}</translation>
     </message>
     <message>
+        <source>usual in {name}: {label_of}</source>
+        <translation>usuel pour {name} : {label_of}</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation>valeur</translation>
     </message>
@@ -8376,6 +8468,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>wheat</source>
         <translation>blé</translation>
+    </message>
+    <message>
+        <source>whey drawn at {least:g} % acid or more</source>
+        <translation>lactosérum soutiré à {least:g} % d'acidité ou plus</translation>
     </message>
     <message>
         <source>whey off</source>
@@ -8474,6 +8570,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{change:.1f} °C en {said} demandent {kj:.2g} kW pour tant de lait ; donnez à la cuve sa puissance</translation>
     </message>
     <message>
+        <source>{coat} can do, with care</source>
+        <translation>{coat} peut aller, avec précaution</translation>
+    </message>
+    <message>
+        <source>{coat} suits</source>
+        <translation>{coat} convient</translation>
+    </message>
+    <message>
         <source>{count:g} would be needed</source>
         <translation>il en faudrait {count:g}</translation>
     </message>
@@ -8548,6 +8652,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{group}: {inside} of {n} (80 % interval {spread})</source>
         <translation>{group} : {inside} sur {n} (intervalle à 80 % : {spread})</translation>
+    </message>
+    <message>
+        <source>{head}: {how}. Still outside: {missed}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{head}: {text}</source>
@@ -8696,6 +8804,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{name} has no rule set “{key}” (it has: {have}).</source>
         <translation>{name} n'a pas de jeu de règles « {key} » (il a : {have}).</translation>
+    </message>
+    <message>
+        <source>{name} is not usually made of {strangers} milk.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} sets another way ({sentence}): that is another recipe, not a change of this one.</source>

@@ -56,7 +56,12 @@ def _in_code() -> Iterator[Text]:
 def texts_of(source: str) -> Iterator[Text]:
     """The marked literals of one module, designer's and Qt's."""
     tree = ast.parse(source)
-    if any(isinstance(node, ast.ImportFrom) and node.module == "designer.make.caution" for node in ast.walk(tree)):
+    if any(
+        isinstance(node, ast.ImportFrom)
+        and node.module == "designer.make.caution"
+        and any(one.name == "say" for one in node.names)
+        for node in ast.walk(tree)
+    ):
         return  # `say` names a row of the table of cautions there
     own = dict(_own_functions(tree))
     for node, class_name in _calls(tree, ""):
