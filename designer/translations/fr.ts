@@ -6291,7 +6291,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiré de l'exemple « {name} », ses réglages au milieu des plages usuelles de {name2}.</translation>
     </message>
     <message>
         <source>FDM points</source>
@@ -6303,7 +6303,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>First {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Premier {name}</translation>
     </message>
     <message>
         <source>Floc early or late: cut at {value:g} × floc. Floc {cuts}.</source>
@@ -6311,11 +6311,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Forecast inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Prévision dans les limites</translation>
     </message>
     <message>
         <source>Forecast inside the limits and usual ranges: {how}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prévision dans les limites et plages usuelles : {how}.</translation>
     </message>
     <message>
         <source>From milk in the vat.</source>
@@ -6459,7 +6459,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Not inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas dans les limites</translation>
     </message>
     <message>
         <source>Not reached; the nearest is {figures}: {how}.</source>
@@ -6767,7 +6767,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>There is no example of {name}; look at every stage before you trust it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n'y a pas d'exemple de {name} ; regardez chaque étape avant de vous y fier.</translation>
     </message>
     <message>
         <source>There is no language “{key}”; there are {known}.</source>
@@ -6811,7 +6811,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>To standardise: {sentence}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour standardiser : {sentence}</translation>
     </message>
     <message>
         <source>Too few to say how far they spread: the ranges are only what counts as near.</source>
@@ -6907,7 +6907,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>a first recipe needs a milk</source>
-        <translation type="unfinished"></translation>
+        <translation>une première recette a besoin d'un lait</translation>
     </message>
     <message>
         <source>a form of your own choice</source>
@@ -8655,7 +8655,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{head}: {how}. Still outside: {missed}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} : {how}. Encore dehors : {missed}.</translation>
     </message>
     <message>
         <source>{head}: {text}</source>
@@ -8807,7 +8807,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{name} is not usually made of {strangers} milk.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ne se fait pas d'habitude de lait de {strangers}.</translation>
     </message>
     <message>
         <source>{name} sets another way ({sentence}): that is another recipe, not a change of this one.</source>
