@@ -29,7 +29,6 @@ from widgets.bands import MEMBERS
 from widgets.branch_work import BranchWork
 from widgets.chart_table import ChartTable
 from widgets.choices import Choices
-from widgets.compare.place import ComparePlace
 from widgets.files import FileWork
 from widgets.form import hours_form
 from widgets.form.milk_place import MilkPlace
@@ -54,6 +53,7 @@ from widgets.theme.icons import program_icon
 from widgets.tour import views
 from widgets.variants.page import Page
 from widgets.variants.work import Variants
+from widgets.warming import Warming
 
 SIDE_PX, BESIDE_PX = 336, 800
 """Width of what stands beside the make curve, and the least room for both beside each other."""
@@ -75,6 +75,7 @@ class Window(QMainWindow):
         self.preferences = Preferences(config / "curdwright.ini", self)
         self.judging = Judging(self.preferences)
         self.session = Session(recipe, nominal=forecast, banded=banded, check=self.judging, parent=self)
+        self._warming = Warming(self.session, self)
         self.undo = QUndoGroup(self)
         """undo of what is worked on: the recipe, or a house style while its page is open"""
         self.undo.addStack(self.session.stack)
@@ -174,6 +175,8 @@ class Window(QMainWindow):
         return place
 
     def _compare(self) -> QWidget:
+        from widgets.compare.place import ComparePlace  # what it compares with takes long to load
+
         place = ComparePlace(self.session)
         place.set_system(self.preferences.system)
         return place
@@ -181,9 +184,11 @@ class Window(QMainWindow):
     @Slot(object, str)
     def _put_beside(self, recipe: Recipe, called: str) -> None:
         self.go("compare")
-        place = self.opened["compare"]
-        assert isinstance(place, ComparePlace)
-        place.put_beside(recipe, called)
+        self.opened["compare"].put_beside(recipe, called)  # type: ignore[attr-defined]
+
+    def _seen(self, *keys: str) -> list[QWidget]:
+        """Those of the places that were opened so far."""
+        return [self.opened[key] for key in keys if key in self.opened]
 
     def _plan(self) -> QWidget:
         from designer.plan.make_plan import Print, make_plan
@@ -200,7 +205,7 @@ class Window(QMainWindow):
     def _refresh(self) -> None:
         """Bring the open place up to date: a table or a sheet made from the forecast."""
         place = self.stack.currentWidget()
-        if place is not None and place in [self.opened.get(key) for key in ("start", "check", "compare", "plan")]:
+        if place is not None and place in self._seen("start", "check", "compare", "plan"):
             place.refresh()  # type: ignore[attr-defined]
 
     def _specs(self) -> list[Spec]:
@@ -373,9 +378,8 @@ class Window(QMainWindow):
             part.set_system(system)
         self.variants.set_system(system)
         self.teaching.set_system(system)
-        for place in self.opened.values():
-            if isinstance(place, StartPlace | MilkPlace | ComparePlace):
-                place.set_system(system)
+        for place in self._seen("start", "milk", "compare"):
+            place.set_system(system)  # type: ignore[attr-defined]
         self._refresh()
 
     def _set_scheme(self, scheme: str) -> None:
@@ -455,8 +459,8 @@ class Window(QMainWindow):
         self.files.close()
         self.outcomes.opening.stop()
         self.variants.stop()
-        for place in self.opened.values():
-            if isinstance(place, StartPlace | ComparePlace):
-                place.stop()
+        for place in self._seen("start", "compare"):
+            place.stop()  # type: ignore[attr-defined]
         self.session.close()
+        self._warming.stop()
         super().closeEvent(event)

@@ -12,18 +12,17 @@ from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from functools import cache
+from importlib.metadata import version
 from importlib.resources import files
 from types import SimpleNamespace
 from typing import Any, TypeVar
 
-import numba
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
 from platformdirs import user_cache_path
 
 from designer.make import march as plain
-from designer.make.law import FAST
+from designer.make.law import machine_code
 from designer.make.prepare import prepare as prepare
 from designer.make.start import first_state, parameters
 from designer.make.state import SIZE, ZONES
@@ -66,7 +65,7 @@ MARCHED = (
 
 def source_key() -> str:
     """Short hash of everything the compiled code depends on."""
-    digest = hashlib.sha256(numba.__version__.encode())
+    digest = hashlib.sha256(version("numba").encode())
     for name in MARCHED:
         digest.update(files("designer.make").joinpath(name).read_bytes())
     digest.update(files("designer.recipe").joinpath("schedule.py").read_bytes())
@@ -77,21 +76,25 @@ def source_key() -> str:
 def compiled() -> Callable[..., int]:
     """The march as machine code; compiles (a few seconds) on its first call after an edit, else loads."""
     os.environ.setdefault("NUMBA_CACHE_DIR", str(user_cache_path("curdwright") / f"march-{source_key()}"))
+    import numba  # a third of a second, and never needed for the first picture
+
     numba.config.CACHE_DIR = os.environ["NUMBA_CACHE_DIR"]
-    return njit(cache=True, nogil=True, error_model="numpy", fastmath=FAST)(plain.march)
+    return machine_code(plain.march)
 
 
 _ready = threading.Event()
+_warming = threading.Lock()
 
 
 def warm_up() -> None:
     """Compile or load the march, so that later calls take it; safe to call from a worker, and quick once it is done."""
-    if is_warm():
-        return
-    milk = Milk(1.0, 1.03, 37.0, 26.0, 6.0, 47.0, 7.0, 6.65, "cow", 1.2)
-    p = parameters(milk)
-    _run(compiled(), prepare(_one_row()), first_state(milk, p[0]), 0, 0.0, p[0], _fresh_info())
-    _ready.set()
+    with _warming:
+        if is_warm():
+            return
+        milk = Milk(1.0, 1.03, 37.0, 26.0, 6.0, 47.0, 7.0, 6.65, "cow", 1.2)
+        p = parameters(milk)
+        _run(compiled(), prepare(_one_row()), first_state(milk, p[0]), 0, 0.0, p[0], _fresh_info())
+        _ready.set()
 
 
 def is_warm() -> bool:

@@ -1,22 +1,41 @@
 """`law` marks a typed function that runs as plain Python and, unchanged, inside the compiled march.
 
 Division follows IEEE (no hidden branch a division), and products may be fused and reordered; nothing may assume away
-nan, which a Schedule uses for "not set". The twin and the compiled march agree to about 1e-12.
+nan, which a Schedule uses for "not set". The twin and the compiled march agree to about 1e-12. The compiler is loaded
+only when something is compiled: the window draws its first picture before that.
 """
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Callable
 from typing import Any, TypeVar
 
-from numba.extending import register_jitable
-
 FAST = {"contract", "arcp", "reassoc", "nsz"}
-
-
 F = TypeVar("F", bound=Callable[..., Any])
+_laws: list[Callable[..., Any]] = []
+_telling = threading.Lock()
 
 
 def law(function: F) -> F:
-    """The function itself, known to the compiler."""
-    return register_jitable(error_model="numpy", fastmath=FAST)(function)
+    """The function itself, to be made known to the compiler."""
+    _laws.append(function)
+    return function
+
+
+def tell_compiler() -> None:
+    """Make every law known to the compiler, once."""
+    from numba.extending import register_jitable
+
+    with _telling:
+        while _laws:
+            register_jitable(error_model="numpy", fastmath=FAST)(_laws.pop())
+
+
+def machine_code(function: Callable[..., Any]) -> Callable[..., Any]:
+    """A function made of laws as machine code, kept in the cache folder of the sources it is made of."""
+    from numba import njit
+
+    tell_compiler()
+    made: Callable[..., Any] = njit(cache=True, nogil=True, error_model="numpy", fastmath=FAST)(function)
+    return made

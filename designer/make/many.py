@@ -14,15 +14,15 @@ from functools import cache
 from typing import Any
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
 
 from designer.make import kernel
-from designer.make.law import FAST
+from designer.make.law import machine_code
 from designer.make.march import OUT_EXTRA, march
 from designer.make.outcomes import DAY_MIN, H6_MIN
+from designer.make.start import first_state, parameters
 from designer.make.state import SIZE, ZONES
-from designer.recipe.schedule import Milk
+from designer.recipe.schedule import Milk, as_rows, row
 
 Floats = NDArray[np.float64]
 WIDTH = OUT_EXTRA + SIZE
@@ -122,7 +122,15 @@ def _compiled() -> Callable[..., None]:
     global _march
     kernel.warm_up()
     _march = kernel.compiled()
-    return njit(cache=True, nogil=True, error_model="numpy", fastmath=FAST)(_each)
+    return machine_code(_each)
+
+
+def warm_up() -> None:
+    """Compile or load the loop; safe to call from a worker, and quick once it is done."""
+    milk = Milk(1.0, 1.03, 37.0, 26.0, 6.0, 47.0, 7.0, 6.65, "cow", 1.2)
+    p = parameters(milk)[0]
+    rows = kernel.prepare(as_rows([row(minutes=2.0)]))
+    march_base([rows], rows, first_state(milk, p), p, 0.0)
 
 
 @cache

@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from scipy.integrate import solve_ivp
 
 from designer.make.kernel import Path, zoned
+from designer.make.law import tell_compiler
 from designer.make.march import begin
 from designer.make.rates import zone_rates
 from designer.make.state import CORE, OUTER, SIZE, ZONES, T
@@ -68,4 +69,5 @@ def named(record: Any) -> SimpleNamespace:
 
 @cache
 def machine(function: Callable[..., None]) -> Callable[..., None]:
+    tell_compiler()
     return njit(nogil=True)(function)  # type: ignore[no-any-return]

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QEvent, QPointF, Qt
+from PySide6.QtCore import QEvent, QPointF, Qt, QThread, QThreadPool, QTimer
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
+from shiboken6 import isValid
 
 from designer.forecast import Forecast, forecast
 from designer.recipe.document import Recipe
@@ -49,6 +51,7 @@ def window(qtbot: QtBot, recipe: Recipe, tmp_path: Path, monkeypatch: pytest.Mon
     if not dress.wears("light"):
         dress.apply(app, "light")
     monkeypatch.setattr(window_module, "banded", banded)
+    before = set(threading.enumerate())
     made = Window(recipe, config=tmp_path / "config", data=tmp_path / "data")
     made._set_system("metric")
     made.resize(1366, 768)
@@ -58,17 +61,26 @@ def window(qtbot: QtBot, recipe: Recipe, tmp_path: Path, monkeypatch: pytest.Mon
     yield made
     made.session.stack.setClean()
     made.close()
-    assert made.session._bands._pool.activeThreadCount() == 0
-    assert not made.session._tick.isActive()
-    assert not made.session._bands._rest.isActive()
+    assert left_running(made, before) == []
     made.deleteLater()
     gone()
+    assert not isValid(made)
+    assert [widget for widget in QApplication.topLevelWidgets() if widget.isVisible()] == []
 
 
 def gone() -> None:
     """Delete what was to be deleted later, now: outside an event loop Qt keeps it, and dresses it again and again."""
     QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     QApplication.processEvents()
+
+
+def left_running(window: Window, before: set[threading.Thread]) -> list[str]:
+    """What still runs in a window that was closed: timers, pools at work, threads that are not the march's."""
+    found = [f"timer of {timer.parent()}" for timer in window.findChildren(QTimer) if timer.isActive()]
+    found += [f"pool of {pool.parent()}" for pool in window.findChildren(QThreadPool) if pool.activeThreadCount()]
+    found += [f"thread of {thread.parent()}" for thread in window.findChildren(QThread) if thread.isRunning()]
+    new = (thread.name for thread in set(threading.enumerate()) - before)
+    return found + [name for name in new if not name.startswith(("march", "many", "Dummy"))]
 
 
 @pytest.fixture

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Final
+from typing import TYPE_CHECKING, Final, cast
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Slot
 from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
@@ -13,23 +13,22 @@ from widgets.actions import Actions, Spec
 from widgets.files import FileWork
 from widgets.rail import Place, View
 from widgets.session import Session
-from widgets.teach.depths_page import DepthsPage
-from widgets.teach.guess_page import GuessPage
-from widgets.teach.lesson_page import LessonPage
 from widgets.teach.projector import Projecting
-from widgets.teach.vats_page import VatsPage
 from widgets.tour import views
 from widgets.variants.page import Page
+
+if TYPE_CHECKING:
+    from widgets.teach.depths_page import DepthsPage
 
 N = QT_TRANSLATE_NOOP
 UNDER: Final = "design"
 PAGES: Final = (
-    ("guess", N("Actions", "&Guess first, then show…"), "Ctrl+G", GuessPage),
-    ("vats", N("Actions", "Small &vats side by side…"), "Ctrl+Shift+V", VatsPage),
-    ("depths", N("Actions", "What is &behind it, at three depths…"), "Shift+F1", DepthsPage),
-    ("lesson", N("Actions", "&Sheet for learners…"), "Ctrl+Shift+L", LessonPage),
+    ("guess", N("Actions", "&Guess first, then show…"), "Ctrl+G"),
+    ("vats", N("Actions", "Small &vats side by side…"), "Ctrl+Shift+V"),
+    ("depths", N("Actions", "What is &behind it, at three depths…"), "Shift+F1"),
+    ("lesson", N("Actions", "&Sheet for learners…"), "Ctrl+Shift+L"),
 )
-"""key of the page, words of its action, its key, what makes it"""
+"""key of the page, words of its action, its key"""
 PROJECT: Final = N("Actions", "View for the &projector")
 
 
@@ -48,16 +47,16 @@ class Teaching(QObject):
 
     def places(self) -> list[Place]:
         """The pages, each under the place Design."""
-        return [self._place(key, make) for key, _, _, make in PAGES]
+        return [self._place(key) for key, _, _ in PAGES]
 
-    def _place(self, key: str, make: Callable[[Session], Page]) -> Place:
+    def _place(self, key: str) -> Place:
         shown = {"guess": views.guess, "vats": views.vats}.get(key)
         faces = shown(self.pages) if shown is not None else (View(),)
-        return Place(key, "", "", lambda: self._page(key, make), lambda: self._opened(key), UNDER, views=faces)
+        return Place(key, "", "", lambda: self._page(key), lambda: self._opened(key), UNDER, views=faces)
 
     def specs(self) -> list[Spec]:
         """An action for every page, and one for the projector."""
-        pages = [Spec(key, text, lambda key=key: self._go(key), "", keys) for key, text, keys, _ in PAGES]
+        pages = [Spec(key, text, lambda key=key: self._go(key), "", keys) for key, text, keys in PAGES]
         return [*pages, Spec("projector", PROJECT, self.projecting.toggle, "", "F11")]
 
     def fill(self, menu: QMenu, actions: Actions) -> None:
@@ -66,23 +65,40 @@ class Teaching(QObject):
         menu.addSeparator()
         menu.addAction(actions["projector"])
 
-    def _page(self, key: str, make: Callable[[Session], Page]) -> QWidget:
-        made = make(self._session)
+    def _page(self, key: str) -> QWidget:
+        made = self._made(key)
         made.system = wording.system_of(self.system)
         made.left.connect(lambda: self._go(UNDER))
         made.said.connect(self._files.tell)
-        if isinstance(made, GuessPage):
-            made.deeper.connect(self.explain)
         self.pages[key] = made
         return made
+
+    def _made(self, key: str) -> Page:
+        """The page; what it works with is loaded now, so that the window opens sooner."""
+        match key:
+            case "guess":
+                from widgets.teach.guess_page import GuessPage
+
+                guess = GuessPage(self._session)
+                guess.deeper.connect(self.explain)
+                return guess
+            case "vats":
+                from widgets.teach.vats_page import VatsPage
+
+                return VatsPage(self._session)
+            case "depths":
+                from widgets.teach.depths_page import DepthsPage
+
+                return DepthsPage(self._session)
+        from widgets.teach.lesson_page import LessonPage
+
+        return LessonPage(self._session)
 
     @Slot(str)
     def explain(self, key: str) -> None:
         """Open the explanation of a topic."""
         self._go("depths")
-        page = self.pages["depths"]
-        assert isinstance(page, DepthsPage)
-        page.choose(key)
+        cast("DepthsPage", self.pages["depths"]).choose(key)
 
     def _opened(self, key: str) -> None:
         self.pages[key].opened()

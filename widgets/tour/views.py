@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtWidgets import QWidget
 
 from designer.recipe.examples import example
-from widgets.compare.place import ComparePlace
 from widgets.rail import View
-from widgets.teach.guess_page import GuessPage
-from widgets.teach.vats_page import VatsPage
 
 if TYPE_CHECKING:
+    from widgets.compare.place import ComparePlace
+    from widgets.teach.guess_page import GuessPage
+    from widgets.teach.vats_page import VatsPage
     from widgets.window import Window
 
 
@@ -33,13 +33,11 @@ def compare(window: Window) -> tuple[View, ...]:
     """Nothing beside the make, then another."""
 
     def beside() -> None:
-        place = window.opened["compare"]
-        assert isinstance(place, ComparePlace)
+        place = cast("ComparePlace", window.opened["compare"])
         place.open_file(example("lantern-colby"))
 
     def printed() -> None:
-        place = window.opened["compare"]
-        assert isinstance(place, ComparePlace)
+        place = cast("ComparePlace", window.opened["compare"])
         place.show_print()
 
     return View("empty"), View("", beside), View("printed", printed)
@@ -49,8 +47,7 @@ def guess(pages: Mapping[str, QWidget]) -> tuple[View, ...]:
     """Before a guess, and once it is shown."""
 
     def shown() -> None:
-        page = pages["guess"]
-        assert isinstance(page, GuessPage)
+        page = cast("GuessPage", pages["guess"])
         page.choice.step(-3)
         page.rows["moisture_pct"].ways.button(0).click()
         page.rows["ph_24h"].ways.button(0).click()
@@ -63,8 +60,7 @@ def vats(pages: Mapping[str, QWidget]) -> tuple[View, ...]:
     """Vats at the ends and the middle of the style's range."""
 
     def filled() -> None:
-        page = pages["vats"]
-        assert isinstance(page, VatsPage)
+        page = cast("VatsPage", pages["vats"])
         page.changes.clear()
         page.three.click()
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
-from typing import Final
+from typing import TYPE_CHECKING, Final, cast
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Signal
 from PySide6.QtWidgets import QMenu, QWidget
@@ -13,18 +13,14 @@ from designer.batch.ledger import FILE
 from widgets import wording
 from widgets.actions import Actions, Spec
 from widgets.batch.desk import LedgerDesk
-from widgets.batch.page import BatchesPage
 from widgets.files import FileWork
 from widgets.rail import Place
 from widgets.session import Session
-from widgets.variants.milk_page import MilkPage
-from widgets.variants.nearest_page import NearestPage
 from widgets.variants.note_bar import NoteBar
 from widgets.variants.page import Page
-from widgets.variants.scale_page import ScalePage
-from widgets.variants.standard_page import StandardPage
-from widgets.variants.style_page import StylePage
-from widgets.variants.versions_page import VersionsPage
+
+if TYPE_CHECKING:
+    from widgets.variants.style_page import StylePage
 
 N = QT_TRANSLATE_NOOP
 PAGES: Final = (
@@ -90,30 +86,43 @@ class Variants(QObject):
         return made
 
     def _made(self, key: str) -> Page:
+        """The page; what it works with is loaded now, so that the window opens sooner."""
         match key:
             case "scale":
+                from widgets.variants.scale_page import ScalePage
+
                 return ScalePage(self._session)
             case "other_milk":
+                from widgets.variants.milk_page import MilkPage
+
                 return MilkPage(self._session)
             case "standardise":
+                from widgets.variants.standard_page import StandardPage
+
                 return StandardPage(self._session)
             case "nearest":
+                from widgets.variants.nearest_page import NearestPage
+
                 return NearestPage(self._session)
             case "versions":
+                from widgets.variants.versions_page import VersionsPage
+
                 versions = VersionsPage(self._session, self._files)
                 versions.beside.connect(self.beside)
                 return versions
             case "batches":
+                from widgets.batch.page import BatchesPage
+
                 batches = BatchesPage(self._session, self.ledger)
                 batches.style_asked.connect(self._house_of_liked)
                 return batches
+        from widgets.variants.style_page import StylePage
+
         return StylePage(self._session, self._files, self.ledger)
 
     def _house_of_liked(self) -> None:
         self._go("house")
-        page = self.pages["house"]
-        assert isinstance(page, StylePage)
-        page.begin_from_liked()
+        cast("StylePage", self.pages["house"]).begin_from_liked()
 
     def _opened(self, key: str) -> None:
         page = self.pages[key]
