@@ -10,7 +10,7 @@ from functools import cache
 from types import UnionType
 from typing import Any, Literal, Self, Union, get_args, get_origin
 
-from pydantic import BaseModel, ConfigDict, Field, field_validator
+from pydantic import BaseModel, ConfigDict, Field, model_validator
 from pydantic_core import PydanticUndefined
 
 from designer.language import word
@@ -25,10 +25,14 @@ class Model(BaseModel):
 
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
-    @field_validator("*", mode="after")
+    @model_validator(mode="before")
     @classmethod
-    def _settle(cls, value: Any) -> Any:
-        return round(value, GRAIN) + 0.0 if isinstance(value, float) else value
+    def _settle(cls, data: Any) -> Any:
+        if not isinstance(data, dict):
+            return data
+        return {
+            name: round(value, GRAIN) + 0.0 if isinstance(value, float) else value for name, value in data.items()
+        }
 
     def but(self, **changes: Any) -> Self:
         """A copy with fields replaced, validated anew (`model_copy` would take any value)."""
