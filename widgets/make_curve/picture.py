@@ -45,6 +45,7 @@ class Picture(QWidget):
         self._branches: tuple[Frame, ...] = ()
         self._grips: tuple[grips.Grip, ...] = ()
         self._still: QPixmap | None = None
+        self._last: QPixmap | None = None
         self._ground: QPixmap | None = None
         self._ground_key: tuple[object, ...] = ()
         self.setMinimumSize(QSize(520, 380))
@@ -302,10 +303,10 @@ class Picture(QWidget):
         ground = self._grounded(frame)
         if self._still is None:
             if self._kept is not None and frame.moving:
-                self._still = QPixmap(self._kept[0])
-                self._within(self._still, lambda painter: self._paint_changed(painter, frame, ground))
+                self._still, kept = self._sheet(frame), self._kept[0]
+                self._within(self._still, lambda painter: self._paint_changed(painter, frame, ground, kept))
             else:
-                self._still = self._pixmap(frame)
+                self._still = self._sheet(frame)
                 self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
         painter = QPainter(self)
         try:
@@ -314,10 +315,24 @@ class Picture(QWidget):
         finally:
             painter.end()
 
+    def _sheet(self, frame: Frame) -> QPixmap:
+        """The pixmap painted last, to be painted over; a new one where it is kept or of another size.
+
+        A new one for every frame would cost time, and the Qt binding takes six references to None for each pixmap it
+        first paints on and never gives them back.
+        """
+        last, ratio = self._last, frame.pixel_ratio
+        kept = self._kept is not None and self._kept[0] is last
+        if last is None or kept or last.devicePixelRatio() != ratio or last.size() != self._pixels(ratio):
+            self._last = last = self._pixmap(frame)
+        return last
+
+    def _pixels(self, ratio: float) -> QSize:
+        return QSize(round(self.width() * ratio), round(self.height() * ratio))
+
     def _pixmap(self, frame: Frame) -> QPixmap:
-        ratio = frame.pixel_ratio
-        made = QPixmap(QSize(round(self.width() * ratio), round(self.height() * ratio)))
-        made.setDevicePixelRatio(ratio)
+        made = QPixmap(self._pixels(frame.pixel_ratio))
+        made.setDevicePixelRatio(frame.pixel_ratio)
         return made
 
     @staticmethod
@@ -370,8 +385,9 @@ class Picture(QWidget):
             if self._still is not None:
                 self._kept = (self._still, max(self._axis.x(minute) - KEPT_MARGIN_PX, 0.0))
 
-    def _paint_changed(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
-        """Only what lies right of where the change begins, and the strip."""
+    def _paint_changed(self, painter: QPainter, frame: Frame, ground: QPixmap, kept: QPixmap) -> None:
+        """What was kept, and anew only what lies right of where the change begins, and the strip."""
+        painter.drawPixmap(0, 0, kept)
         painter.setClipRect(QRectF(frame.from_px, 0, self.width() - frame.from_px, frame.places.axis.bottom()))
         self._paint_still(painter, frame, ground)
         painter.setClipRect(QRectF(0, frame.places.axis.bottom(), self.width(), self.height()))
