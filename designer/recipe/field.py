@@ -30,9 +30,7 @@ class Model(BaseModel):
     def _settle(cls, data: Any) -> Any:
         if not isinstance(data, dict):
             return data
-        return {
-            name: round(value, GRAIN) + 0.0 if isinstance(value, float) else value for name, value in data.items()
-        }
+        return {name: round(value, GRAIN) + 0.0 if isinstance(value, float) else value for name, value in data.items()}
 
     def but(self, **changes: Any) -> Self:
         """A copy with fields replaced, validated anew (`model_copy` would take any value)."""
