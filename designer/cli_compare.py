@@ -30,7 +30,10 @@ def compare(
         str, typer.Option("--style", metavar="KEY", help="Instead: the middle of a style's windows.")
     ] = "",
     kept: Annotated[
-        int | None, typer.Option("--version", metavar="N", help="Instead: a version this recipe kept.")
+        list[int] | None,
+        typer.Option(
+            "--version", metavar="N", help="Instead: a version this recipe kept; given twice, one with the other."
+        ),
     ] = None,
     lane: Annotated[
         list[str] | None,
@@ -44,21 +47,25 @@ def compare(
     as_json: Json = False,
 ) -> None:
     """Two makes beside each other by what their stages do, with what each difference is worth."""
-    from designer.judge.beside import Another, Beside, Lanes, Middle
+    from designer.judge.beside import Another, Beside, Lanes, Middle, Pair
     from designer.judge.compare import compare as compared
     from designer.plan.variants import comparison_json, print_comparison
     from designer.recipe import versions
 
-    given = [right is not None, bool(style), kept is not None, bool(lane)]
-    if sum(given) != 1 or len(lane or ()) > 2:
-        raise CommandError(say("Name the other recipe, --style, --version or --lane (at most twice); one of the four."))
+    given = [right is not None, bool(style), bool(kept), bool(lane)]
+    if sum(given) != 1 or max(len(lane or ()), len(kept or ())) > 2:
+        raise CommandError(
+            say("Name the other recipe, --style, --version or --lane (these two at most twice); one of the four.")
+        )
     path = None if out is None else pdf_name(out)
     first = read_recipe(left)
     beside: Beside
     if right is not None:
         beside = Another(read_recipe(right))
-    elif kept is not None:
-        beside = Another(versions.recipe_of(versions.version(left, kept)), say("version {number}", number=kept))
+    elif kept:
+        old = [versions.recipe_of(versions.version(left, number)) for number in kept]
+        called = [say("version {number}", number=number) for number in kept]
+        beside = Another(old[0], called[0]) if len(old) == 1 else Pair(old[0], old[1], (called[0], called[1]))
     elif lane:
         beside = Lanes(lane[0] if len(lane) == 2 else None, lane[-1])
     else:

@@ -50,6 +50,31 @@ class Another:
 
 
 @dataclass(frozen=True, slots=True)
+class Pair:
+    """Two recipes from elsewhere, neither of them the open one: two kept versions with each other."""
+
+    left: Recipe
+    right: Recipe
+    called: tuple[str, str]
+
+    def sides(self, recipe: Recipe) -> tuple[Recipe, Recipe]:
+        """The two, whatever is open."""
+        return self.left, self.right
+
+    def names(self, recipe: Recipe) -> tuple[str, str]:
+        """Both as they are called."""
+        return self.called
+
+    def taken(self, recipe: Recipe, left: Recipe) -> Recipe:
+        """Nothing goes across: neither is open."""
+        raise RecipeError(say("neither of the two is the open recipe; put one beside it to take a value across"))
+
+    def swapped(self) -> Pair:
+        """The same two the other way round."""
+        return Pair(self.right, self.left, (self.called[1], self.called[0]))
+
+
+@dataclass(frozen=True, slots=True)
 class Middle:
     """The open recipe with all that a style has a usual range for at the middle of that range."""
 

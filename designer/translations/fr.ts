@@ -975,8 +975,8 @@ at 24 h</source>
         <translation>La comparaison, telle qu'imprimée</translation>
     </message>
     <message>
-        <source>The other lane first, so that values go the other way</source>
-        <translation>L'autre voie d'abord, pour que les valeurs aillent dans l'autre sens</translation>
+        <source>The other one first, so that values go the other way</source>
+        <translation>L'autre d'abord, pour que les valeurs aillent dans l'autre sens</translation>
     </message>
     <message>
         <source>To the press</source>
@@ -4949,12 +4949,20 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Par</translation>
     </message>
     <message>
-        <source>Enter or a double click writes a note. The files lie in {0}.</source>
-        <translation>Entrée ou un double clic écrit une note. Les fichiers sont dans {0}.</translation>
+        <source>Compare the two</source>
+        <translation>Comparer les deux</translation>
+    </message>
+    <message>
+        <source>Enter or a double click writes a note; two lines chosen with Ctrl are compared with each other. The files lie in {0}.</source>
+        <translation>Entrée ou un double-clic écrit une note ; deux lignes choisies avec Ctrl se comparent entre elles. Les fichiers sont dans {0}.</translation>
     </message>
     <message>
         <source>Every save keeps what was there before, as plain files beside the recipe. None is kept yet.</source>
         <translation>Chaque enregistrement garde ce qui était là avant, en simples fichiers à côté de la recette. Aucun n'est encore gardé.</translation>
+    </message>
+    <message>
+        <source>From version {0} to version {1}: {2}</source>
+        <translation>De la version {0} à la version {1} : {2}</translation>
     </message>
     <message>
         <source>From version {0} to what is open: {1}</source>
@@ -5011,6 +5019,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>What changed</source>
         <translation>Ce qui a changé</translation>
+    </message>
+    <message>
+        <source>nothing but words and order</source>
+        <translation>rien que des mots et l'ordre</translation>
     </message>
     <message>
         <source>‹ Design</source>
@@ -5162,6 +5174,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{0} (only in the other make)</source>
         <translation>{0} (seulement dans l'autre fabrication)</translation>
+    </message>
+    <message>
+        <source>{0} (only in {1})</source>
+        <translation>{0} (seulement dans {1})</translation>
     </message>
     <message>
         <source>{0} against {1}</source>
@@ -6434,8 +6450,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Humidité points</translation>
     </message>
     <message>
-        <source>Name the other recipe, --style, --version or --lane (at most twice); one of the four.</source>
-        <translation>Nommez l'autre recette, --style, --version ou --lane (deux au plus) ; l'un des quatre.</translation>
+        <source>Name the other recipe, --style, --version or --lane (these two at most twice); one of the four.</source>
+        <translation>Nommez l'autre recette, --style, --version ou --lane (ces deux au plus deux fois) ; l'un des quatre.</translation>
     </message>
     <message>
         <source>No limit of {name} applies to this recipe.</source>
@@ -7720,6 +7736,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>nearer, but not inside its limits</source>
         <translation>plus près, mais pas dans ses limites</translation>
+    </message>
+    <message>
+        <source>neither of the two is the open recipe; put one beside it to take a value across</source>
+        <translation>aucune des deux n'est la recette ouverte ; mettez-en une à côté d'elle pour reprendre une valeur</translation>
     </message>
     <message>
         <source>never fitted</source>
@@ -10195,8 +10215,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Au lieu de cela : une branche de cette cuve ; donnée deux fois, l'une avec l'autre.</translation>
     </message>
     <message>
-        <source>Instead: a version this recipe kept.</source>
-        <translation>Au lieu de cela : une version gardée de cette recette.</translation>
+        <source>Instead: a version this recipe kept; given twice, one with the other.</source>
+        <translation>À la place : une version gardée de cette recette ; donnée deux fois, l'une avec l'autre.</translation>
     </message>
     <message>
         <source>Instead: the middle of a style's windows.</source>

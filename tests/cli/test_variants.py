@@ -65,6 +65,9 @@ def test_compare_with_a_kept_version_and_with_a_lane_of_the_vat(
     code, out, _ = run(capsys, "compare", path, "--version", "1")
     assert code == DONE
     assert "12 mm → " in out
+    code, out, _ = run(capsys, "compare", path, "--version", "2", "--version", "1")
+    assert code == DONE
+    assert "12 mm → " in out
     code, _, err = run(capsys, "compare", path, "--version", "9")
     assert code == CANNOT_READ
     assert "no version 9" in err

@@ -124,6 +124,29 @@ def test_put_beside_in_compare(qtbot: QtBot, page: VersionsPage, window: Window)
     assert len(place.answer.comparison.differences) == 1
 
 
+def test_two_old_versions_are_compared_with_each_other(qtbot: QtBot, page: VersionsPage, window: Window) -> None:
+    window.session.commit(edit(window.session.recipe, "cut", cut_mm=9.5), "coarser")
+    assert window.files.save()
+    page.refresh()
+    first_line(page, 1)
+    qtbot.keyClick(page.list, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
+    assert "From version 1 to version 2" in page.hint.text()
+    assert not page.restore.isVisible()
+    assert page.compare.text() == "Compare the two"
+    qtbot.mouseClick(page.compare, Qt.MouseButton.LeftButton)
+    place = window.opened["compare"]
+    assert isinstance(place, ComparePlace)
+    qtbot.waitUntil(lambda: place.fresh, timeout=60_000)
+    assert place.answer is not None
+    left, right = place.answer.question.left, place.answer.question.right
+    assert (cut_of(right), cut_of(window.session.recipe)) == (8.0, 9.5)
+    assert cut_of(left) not in (8.0, 9.5)
+    assert place.outcomes.headerItem().text(1) == "version 1"
+    assert not place.take.isVisible(), "neither is open, so nothing is taken across"
+    qtbot.mouseClick(place.swap, Qt.MouseButton.LeftButton)
+    assert place.called == "version 1"
+
+
 def test_opened_as_a_copy_it_has_no_file(qtbot: QtBot, page: VersionsPage, window: Window, path: Path) -> None:
     first_line(page, 1)
     before = path.read_text()

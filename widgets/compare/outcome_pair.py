@@ -44,9 +44,12 @@ class OutcomePair(QTreeWidget):
             head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
             self.headerItem().setTextAlignment(column, RIGHT)
 
-    def fill(self, comparison: Comparison, system: str) -> None:
-        """Show both makes' outcomes."""
+    def fill(self, comparison: Comparison, system: str, apart: tuple[str, str] | None = None) -> None:
+        """Show both makes' outcomes; `apart` names the two where neither is the open make."""
         self.clear()
+        names = apart or (self.tr("Open make"), self.tr("The other"))
+        for column, name in enumerate(names, 1):
+            self.headerItem().setText(column, name)
         self.headerItem().setToolTip(1, comparison.left.name)
         self.headerItem().setToolTip(2, comparison.right.name)
         for key in KEYS:

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.judge.beside import Another, Beside, Lanes
+from designer.judge.beside import Another, Beside, Lanes, Pair
 from designer.judge.compare import Comparison, Difference
 from designer.plan.compare_sheet import compare_sheet
 from designer.plan.make_plan import Print
@@ -127,7 +127,7 @@ class ComparePlace(QWidget):
         self.choose = button(self.tr("Set &beside"))
         self.choose.setMenu(self.partners.all)
         self.swap = button(self.tr("S&wap sides"), self.swap_sides)
-        self.swap.setToolTip(self.tr("The other lane first, so that values go the other way"))
+        self.swap.setToolTip(self.tr("The other one first, so that values go the other way"))
         self.print = button(self.tr("Print…"), self.show_print)
         self.away = button(self.tr("Put away"), self.put_away)
         self._title.setWordWrap(True)
@@ -236,8 +236,8 @@ class ComparePlace(QWidget):
         self._ask()
 
     def swap_sides(self) -> None:
-        """Lanes the other way round."""
-        if isinstance(self.beside, Lanes):
+        """Lanes, or two versions, the other way round."""
+        if isinstance(self.beside, Lanes | Pair):
             self.put_beside(self.beside.swapped())
 
     def put_away(self) -> None:
@@ -292,7 +292,7 @@ class ComparePlace(QWidget):
             self._asked, self.answer = question, None
             self._title.setText(self.tr("{0}  against  {1}").format(*self.beside.names(self.session.recipe)))
             self.sentence.setText(self.tr("Working out what each difference is worth…"))
-            self.swap.setVisible(isinstance(self.beside, Lanes))
+            self.swap.setVisible(isinstance(self.beside, Lanes | Pair))
             self._working(True)
             self.worker.ask(question)
         self._offer()
@@ -326,13 +326,14 @@ class ComparePlace(QWidget):
         self.answer = answer
         found = answer.comparison
         self._working(False)
-        self.outcomes.fill(found, self._system)
+        apart = self.beside.called if isinstance(self.beside, Pair) else None
+        self.outcomes.fill(found, self._system, apart)
         bodies = found.bodies()
         both = self.tr("Texture of both: {0}.").format(bodies[0])
         self.body.setText(both if bodies[0] == bodies[1] else self.tr("Texture: {0} → {1}.").format(*bodies))
         names = self.beside.names(self.session.recipe) if self.beside is not None else ("", "")
         self.curves.show_makes((answer.left, answer.right), names)
-        self.table.fill(found)
+        self.table.fill(found, apart)
         self.sentence.setText(self._said(found))
         self._offer()
         self.compared.emit()
@@ -370,10 +371,12 @@ class ComparePlace(QWidget):
     def _offer(self) -> None:
         chosen = self.table.chosen()
         fresh = self.fresh
-        self.take.setEnabled(fresh and chosen is not None)
+        apart = isinstance(self.beside, Pair)
+        self.take.setEnabled(fresh and chosen is not None and not apart)
+        self.take.setVisible(not apart)
         if chosen is not None:
             self.hint.setText(self.tr("{0}: {1}.").format(capital(words_of(chosen)), chosen.consequences))
-        else:
+        elif not apart:
             self.hint.setText(self.tr("Choose a difference to take it across into the open make."))
         if fresh and self.answer is not None:
             self.curves.mark(_spans(self.answer, chosen))

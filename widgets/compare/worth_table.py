@@ -71,6 +71,7 @@ class WorthTable(QTreeWidget):
             self.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             self.headerItem().setToolTip(column, figures.label_of(key))
         self._said_once = ""
+        self._apart: tuple[str, str] | None = None
         self.itemActivated.connect(self._activated)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -100,8 +101,12 @@ class WorthTable(QTreeWidget):
         inner = (top.child(at) for top in tops if top is not None for at in range(top.childCount()))
         yield from (item for item in inner if item is not None and item.data(0, DIFFERENCE) is not None)
 
-    def fill(self, comparison: Comparison) -> None:
-        """Show a comparison; the selection stays at its place among the differences, and begins at the greatest."""
+    def fill(self, comparison: Comparison, apart: tuple[str, str] | None = None) -> None:
+        """Show a comparison; the selection stays at its place among the differences, and begins at the greatest.
+
+        `apart` names the two where neither is the open make.
+        """
+        self._apart = apart
         current = self.currentItem()
         place = next((at for at, item in enumerate(self.items()) if item is current), None)
         self.clear()
@@ -181,7 +186,9 @@ class WorthTable(QTreeWidget):
     def _line(self, line: Line, own: list[Difference], largest: Mapping[str, float]) -> QTreeWidgetItem:
         pair = line.pair
         titles = [capital(one.title) for one in (pair.left, pair.right) if one is not None]
-        if pair.right is None:
+        if self._apart is not None and None in (pair.left, pair.right):
+            text = self.tr("{0} (only in {1})").format(titles[0], self._apart[pair.left is None])
+        elif pair.right is None:
             text = self.tr("{0} (only in the open make)").format(titles[0])
         elif pair.left is None:
             text = self.tr("{0} (only in the other make)").format(titles[0])

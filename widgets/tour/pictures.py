@@ -17,8 +17,10 @@ from PySide6.QtGui import QColor, QPainter, QPixmap
 from PySide6.QtWidgets import QApplication, QDialog
 
 from widgets.files import read
+from widgets.judging import adopt_beside
 from widgets.rail import View
 from widgets.theme import apply as dress
+from widgets.tour.dairy import saved
 from widgets.window import Window
 
 THEMES: Final = ("light", "dark", "contrast")
@@ -155,7 +157,10 @@ def _round(
     with tempfile.TemporaryDirectory() as folder:
         document, text = read(recipe)
         window = Window(document, config=Path(folder), data=Path(folder))
-        window.session.text = text
+        path = saved(Path(folder), document, text)
+        adopt_beside(path)
+        window.session.text, window.session.path = text, path
+        window.session.pathChanged.emit()
         try:
             window.actions_["metric"].trigger()
             window.actions_[theme].trigger()
@@ -169,6 +174,7 @@ def _round(
                 yield shot.name, take(window, shot), len(chosen)
         finally:
             _end(window)
+            adopt_beside(None)
 
 
 def _end(window: Window) -> None:

@@ -11,9 +11,11 @@ from designer.recipe.examples import example
 from widgets.rail import View
 
 if TYPE_CHECKING:
+    from widgets.batch.page import BatchesPage
     from widgets.compare.place import ComparePlace
     from widgets.teach.guess_page import GuessPage
     from widgets.teach.vats_page import VatsPage
+    from widgets.variants.versions_page import VersionsPage
     from widgets.window import Window
 
 
@@ -41,6 +43,31 @@ def compare(window: Window) -> tuple[View, ...]:
         place.show_print()
 
     return View("empty"), View("", beside), View("printed", printed)
+
+
+def batches(pages: Mapping[str, QWidget]) -> tuple[View, ...]:
+    """None noted yet; the example dairy's; a tasting being put down."""
+
+    def page() -> BatchesPage:
+        return cast("BatchesPage", pages["batches"])
+
+    def tasting() -> None:
+        batch = page().chosen()
+        assert batch is not None
+        page().tastings.correct.emit(next(iter(batch.tastings)))
+
+    return View("empty"), View("", lambda: page().made_up.setChecked(True)), View("tasting", tasting)
+
+
+def versions(pages: Mapping[str, QWidget]) -> tuple[View, ...]:
+    """What was saved, and two of it to be compared."""
+
+    def two() -> None:
+        page = cast("VersionsPage", pages["versions"])
+        for at in range(min(page.list.topLevelItemCount(), 2)):
+            page.list.topLevelItem(at).setSelected(True)
+
+    return View(), View("two", two)
 
 
 def guess(pages: Mapping[str, QWidget]) -> tuple[View, ...]:

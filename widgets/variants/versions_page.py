@@ -7,6 +7,7 @@ from typing import Final
 from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
+from designer.judge.beside import Pair
 from designer.recipe import versions
 from designer.recipe.changes import changes, in_words
 from designer.recipe.document import Recipe
@@ -24,7 +25,7 @@ class VersionsPage(Page):
     """One line a version, the newest first."""
 
     beside = Signal(object, str)
-    """a recipe to put beside the open one, and what it is called"""
+    """a recipe to put beside the open one and what it is called, or a pair of versions to put beside each other"""
 
     def __init__(self, session: Session, files: FileWork, parent: QWidget | None = None) -> None:
         super().__init__(session, "", "", parent)
@@ -34,7 +35,8 @@ class VersionsPage(Page):
         self.list = self._list()
         self.body.addWidget(self.list, 1)
         self.empty = note()
-        self.body.addWidget(self.empty)
+        self.empty.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
+        self.body.addWidget(self.empty, 1)
         self.save = button(self.tr("Save the recipe"), files.save, strong=True)
         self.hint = note()
         self.compare = button(self.tr("Put beside in Compare"), self._beside)
@@ -57,6 +59,7 @@ class VersionsPage(Page):
         made.setAlternatingRowColors(True)
         made.setUniformRowHeights(True)
         made.setFrameShape(QTreeWidget.Shape.NoFrame)
+        made.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         made.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         head = made.header()
         head.setStretchLastSection(True)
@@ -65,6 +68,7 @@ class VersionsPage(Page):
         head.setSectionResizeMode(NOTE, QHeaderView.ResizeMode.Interactive)
         made.setColumnWidth(NOTE, 240)
         made.currentItemChanged.connect(self._offer)
+        made.itemSelectionChanged.connect(self._offer)
         made.itemActivated.connect(lambda item, _column: self._edit(item))
         made.itemChanged.connect(self._noted)
         return made
@@ -101,7 +105,12 @@ class VersionsPage(Page):
         )
         where = versions.folder(path).name if path is not None else ""
         self.sentence.setText(
-            self.tr("Enter or a double click writes a note. The files lie in {0}.").format(where) if kept else ""
+            self.tr(
+                "Enter or a double click writes a note; two lines chosen with Ctrl are compared with each other. "
+                "The files lie in {0}."
+            ).format(where)
+            if kept
+            else ""
         )
         if kept:
             self.list.setCurrentItem(self.list.topLevelItem(0))
@@ -120,9 +129,15 @@ class VersionsPage(Page):
         item = self.list.currentItem()
         return item.data(0, VERSION) if item is not None else None
 
+    def two(self) -> tuple[Version, Version] | None:
+        """The two versions that are selected, the older first; None where there are not two."""
+        found = sorted((item.data(0, VERSION) for item in self.list.selectedItems()), key=lambda one: one.number)
+        return (found[0], found[1]) if len(found) == 2 else None
+
     @Slot()
     def _offer(self) -> None:
-        one = self.chosen()
+        one, two = self.chosen(), self.two()
+        self.compare.setText(self.tr("Compare the two") if two else self.tr("Put beside in Compare"))
         for part in (self.compare, self.open, self.restore):
             part.setVisible(one is not None)
         if one is None or not self.isVisible():
@@ -134,6 +149,9 @@ class VersionsPage(Page):
             self.hint.setText(str(error))
             self.restore.setEnabled(False)
             return
+        if two is not None:
+            self._offer_two(*two)
+            return
         found = changes(recipe, self.session.recipe, self.system)
         self.restore.setEnabled(bool(found))
         said = in_words(found, most=4)
@@ -142,6 +160,19 @@ class VersionsPage(Page):
             if found
             else self.tr("Version {0} is what is open.").format(one.number)
         )
+
+    def _offer_two(self, old: Version, new: Version) -> None:
+        """What lies between two versions; only one can be opened or put back."""
+        self.open.setVisible(False)
+        self.restore.setVisible(False)
+        try:
+            said = in_words(changes(versions.recipe_of(old), versions.recipe_of(new), self.system), most=4)
+        except RecipeError as error:
+            self.hint.setText(str(error))
+            return
+        self.hint.setText(self.tr("From version {0} to version {1}: {2}").format(
+            old.number, new.number, said or self.tr("nothing but words and order")
+        ))  # fmt: skip
 
     # ---- notes
 
@@ -171,10 +202,19 @@ class VersionsPage(Page):
             return None
 
     def _beside(self) -> None:
-        found = self._read()
-        if found is not None:
-            called = QCoreApplication.translate("ComparePlace", "version {0}").format(found[0].number)
-            self.beside.emit(found[1], called)
+        two = self.two()
+        try:
+            if two is not None:
+                left, right = (versions.recipe_of(one) for one in two)
+                self.beside.emit(Pair(left, right, (self._called(two[0]), self._called(two[1]))), "")
+            elif (one := self.chosen()) is not None:
+                self.beside.emit(versions.recipe_of(one), self._called(one))
+        except RecipeError as error:
+            self.said.emit(str(error))
+
+    @staticmethod
+    def _called(one: Version) -> str:
+        return QCoreApplication.translate("ComparePlace", "version {0}").format(one.number)
 
     def _open(self) -> None:
         found = self._read()

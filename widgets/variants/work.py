@@ -14,8 +14,9 @@ from widgets import wording
 from widgets.actions import Actions, Spec
 from widgets.batch.desk import LedgerDesk
 from widgets.files import FileWork
-from widgets.rail import Place
+from widgets.rail import Place, View
 from widgets.session import Session
+from widgets.tour import views
 from widgets.variants.note_bar import NoteBar
 from widgets.variants.page import Page
 
@@ -61,7 +62,9 @@ class Variants(QObject):
         return [self._place(key, under) for key, under, *_ in PAGES]
 
     def _place(self, key: str, under: str) -> Place:
-        return Place(key, "", "", lambda: self._page(key), lambda: self._opened(key), under)
+        shown = {"batches": views.batches, "versions": views.versions}.get(key)
+        faces = shown(self.pages) if shown is not None else (View(),)
+        return Place(key, "", "", lambda: self._page(key), lambda: self._opened(key), under, views=faces)
 
     def specs(self) -> list[Spec]:
         """An action for every page, and one for the note."""
