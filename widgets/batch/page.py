@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QLineEdit,
-    QSplitter,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -25,12 +24,16 @@ from widgets.batch.desk import LedgerDesk
 from widgets.batch.readings import Readings
 from widgets.batch.tasting_form import TastingForm, read_day
 from widgets.batch.tasting_list import TastingList, verdict_words
+from widgets.flow import flowing, labelled
 from widgets.judging import known_style
+from widgets.room import Parts, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
-from widgets.variants.page import Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 MADE, RECIPE, MEASURED, TASTED = range(4)
+TOLD_PX: Final = 560
+"""The least room for day, maker and remark in one row."""
 NUMBER: Final = Qt.ItemDataRole.UserRole
 
 
@@ -52,27 +55,20 @@ class BatchesPage(Page):
         self.made_up.toggled.connect(self._show_made_up)
         self.all = QCheckBox(self.tr("Of all recipes"))
         self.all.toggled.connect(self.refresh)
-        self.head.addWidget(self.all)
-        self.head.addWidget(self.made_up)
         self.list = self._list()
         self.side = scrolled(self._chosen_side())
-        split = QSplitter(Qt.Orientation.Horizontal)
-        split.setChildrenCollapsible(False)
-        split.setHandleWidth(1)
-        split.addWidget(self.list)
-        split.addWidget(self.side)
-        split.setSizes([480, 700])
+        split = Parts([self.list, self.side], [480, 700], BESIDE_PX)
         self.split = split
         self.empty = self._nothing()
+        self.body.addWidget(flowing(self.all, self.made_up, spacing=18))
         self.body.addWidget(split, 1)
         self.body.addWidget(self.empty, 1)
         self.hint = note()
         self.strike = button(self.tr("Take the batch back"), self._strike)
         self.house = button(self.tr("House style from what was liked…"), self.style_asked.emit)
         self.note = button(self.tr("Note this recipe as made"), self._note, strong=True)
-        self.foot.addWidget(self.hint, 1)
-        for one in (self.strike, self.house, self.note):
-            self.foot.addWidget(one)
+        buttons = flowing(self.strike, self.house, self.note, spacing=10)
+        self.foot.addWidget(Turning([(self.hint, 1), (buttons, 0)], BESIDE_PX), 1)
         desk.changed.connect(self._another)
         session.documentChanged.connect(self._another)
 
@@ -121,7 +117,7 @@ class BatchesPage(Page):
         row.addStretch(1)
         row.addWidget(self.taste)
         column.addWidget(self.name)
-        column.addLayout(self._told())
+        column.addWidget(self._told())
         column.addLayout(row)
         column.addWidget(self.tastings)
         column.addWidget(self.form)
@@ -130,26 +126,19 @@ class BatchesPage(Page):
         column.addStretch(1)
         return inside
 
-    def _told(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(8)
+    def _told(self) -> QWidget:
         self.day, self.maker, self.remark = QLineEdit(), QLineEdit(), QLineEdit()
-        for text, line, most, width in (
-            (self.tr("Made"), self.day, 10, 100),
-            (self.tr("by"), self.maker, 60, 170),
-            ("", self.remark, 200, 0),
-        ):
+        for line, most, width in ((self.day, 10, 100), (self.maker, 60, 170), (self.remark, 200, 0)):
             line.setMaxLength(most)
             line.editingFinished.connect(self._tell)
             if width:
-                line.setMaximumWidth(width)
-                row.addWidget(QLabel(text))
-            row.addWidget(line, 0 if width else 1)
+                line.setFixedWidth(width)
         self.day.setAccessibleName(self.tr("Day of the make"))
         self.maker.setAccessibleName(self.tr("Who made it"))
         self.remark.setAccessibleName(self.tr("Remark on the batch"))
         self.remark.setPlaceholderText(self.tr("remark"))
-        return row
+        made = flowing(labelled(self.tr("Made"), self.day), labelled(self.tr("by"), self.maker), spacing=12)
+        return Turning([(made, 0), (self.remark, 1)], TOLD_PX, spacing=8)
 
     def _nothing(self) -> QWidget:
         whole = QWidget()

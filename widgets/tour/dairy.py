@@ -41,6 +41,7 @@ def _house_style(folder: Path, recipe: Recipe) -> None:
     """Of the invented batches, like the recipe's style."""
     ledger = invented()
     like = style(recipe.style) if recipe.style else None
-    made = style_of(STYLE, liked(ledger.batches()), like, limits=True)
+    species = sorted({source.species for source in recipe.milks})
+    made = style_of(STYLE, liked(ledger.batches()), like, milk=species, limits=True)
     ledger.close()
     house.write(made, house.path_of(folder, made))
