@@ -4100,6 +4100,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Une autre quantité de lait</translation>
     </message>
     <message>
+        <source>As much milk as now. Type another amount, and every line says which rule it goes by.</source>
+        <translation>Autant de lait que maintenant. Tapez une autre quantité, et chaque ligne dit selon quelle règle elle va.</translation>
+    </message>
+    <message>
         <source>Cheeses</source>
         <translation>Fromages</translation>
     </message>
