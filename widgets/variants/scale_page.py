@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.language import headed, number
+from designer.language import headed
 from designer.recipe.document import Form, Recipe, Vat
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
@@ -235,7 +235,7 @@ class ScalePage(Page):
         check = len(scaled.by("to be checked"))
         self.sentence.setText(
             self.tr("{0} times the milk: {1} figures change, {2} are to be checked, the rest stays.").format(
-                number(float(f"{scaled.factor:.3g}")), changed, check
+                f"{scaled.factor:.3g}", changed, check
             )
             if changed
             else self.tr("As much milk as now. Type another amount, and every line says which rule it goes by.")

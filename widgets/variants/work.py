@@ -9,10 +9,8 @@ from typing import TYPE_CHECKING, Final, cast
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject, Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
-from designer.batch.ledger import FILE
 from widgets import wording
 from widgets.actions import Actions, Spec
-from widgets.batch.desk import LedgerDesk
 from widgets.files import FileWork
 from widgets.rail import Place, View
 from widgets.session import Session
@@ -21,6 +19,7 @@ from widgets.variants.note_bar import NoteBar
 from widgets.variants.page import Page
 
 if TYPE_CHECKING:
+    from widgets.batch.desk import LedgerDesk
     from widgets.variants.style_page import StylePage
 
 N = QT_TRANSLATE_NOOP
@@ -48,14 +47,25 @@ class Variants(QObject):
     ) -> None:
         super().__init__(parent)
         self._session, self._files, self._go = session, files, go
-        self.ledger = LedgerDesk(data / FILE, session, self)
-        self.ledger.problem.connect(files.tell)
+        self._data = data
+        self._ledger: LedgerDesk | None = None
         self.system = "metric"
         self.pages: dict[str, Page] = {}
         self.note = NoteBar(session, parent)
         """for the status bar"""
         self.note.said.connect(files.tell)
         files.kept.connect(self.note.offer)
+
+    @property
+    def ledger(self) -> LedgerDesk:
+        """The ledger of batches, opened when a page first asks for it."""
+        if self._ledger is None:
+            from designer.batch.ledger import FILE
+            from widgets.batch.desk import LedgerDesk
+
+            self._ledger = LedgerDesk(self._data / FILE, self._session, self)
+            self._ledger.problem.connect(self._files.tell)
+        return self._ledger
 
     def places(self) -> list[Place]:
         """The pages, each under its place."""
@@ -142,4 +152,5 @@ class Variants(QObject):
         """End what runs beside the window."""
         for page in self.pages.values():
             page.stop()
-        self.ledger.close()
+        if self._ledger is not None:
+            self._ledger.close()
