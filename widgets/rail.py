@@ -92,6 +92,7 @@ class Railed(Scrolling):
 
     def __init__(self, rail: Rail) -> None:
         super().__init__(rail, across=False)
+        self.setObjectName("edge")
         self._rail = rail
         self.setFixedWidth(rail.width())
 

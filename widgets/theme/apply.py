@@ -212,6 +212,7 @@ def _sheet(c: Colours) -> str:
         color: {off}; }}
     QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; border: 0; }}
     QScrollArea {{ border: {edge} solid transparent; }}
+    QScrollArea#edge {{ border: 0; }}
     QScrollArea:focus, QGraphicsView:focus {{ border: {edge} solid {c.accent}; }}
     QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; }}
     QScrollBar::handle:vertical {{ background: {mix(c.line, c.soft, 0.35)}; border-radius: 4px; min-height: 28px;
