@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -9,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from pytestqt.qtbot import QtBot
 
-from designer.forecast import Forecast
+from designer.forecast import Forecast, forecast
 from designer.recipe import edit as edits
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -74,8 +75,6 @@ def test_previews_of_one_frame_collapse(qtbot: QtBot, recipe: Recipe) -> None:
     marched: list[Recipe] = []
 
     def nominal(wanted: Recipe) -> Forecast:
-        from designer.forecast import forecast
-
         marched.append(wanted)
         return forecast(wanted)
 
@@ -160,7 +159,7 @@ def changed(recipe: Recipe, what: str, amount: float) -> Recipe:
 @given(st.lists(st.tuples(EDITS, st.floats(0, 1), st.booleans()), min_size=200, max_size=200))
 def test_two_hundred_edits_undone_end_in_the_first_document(steps: list[tuple[str, float, bool]]) -> None:
     """The march is left out, for what is tried here is the document and its undo."""
-    still = Session(RECIPE, nominal=lambda r: FORECAST, banded=lambda r, stop: FORECAST, check=lambda made: None)
+    still = Session(RECIPE, nominal=lambda r: told(), banded=lambda r, stop: told(), check=lambda made: None)
     seen = [RECIPE]
     for what, amount, nudged in steps:
         try:
@@ -185,10 +184,7 @@ def test_two_hundred_edits_undone_end_in_the_first_document(steps: list[tuple[st
     still.close()
 
 
-def _forecast() -> Forecast:
-    from designer.forecast import forecast
-
+@cache
+def told() -> Forecast:
+    """One forecast for every walk."""
     return forecast(RECIPE)
-
-
-FORECAST = _forecast()
