@@ -50,12 +50,12 @@ def test_the_words_of_the_trade() -> None:
 
 def test_counts_take_the_form_of_their_language() -> None:
     def said(count: int) -> str:
-        return several(count, "1 batch", "{count} batches")
+        return several(count, "1 page written to {path}", "{count} pages written to {path}", path="a")
 
-    assert [said(count) for count in (0, 1, 2)] == ["0 batches", "1 batch", "2 batches"]
+    assert [said(count) for count in (0, 1, 2)] == [f"{n} written to a" for n in ("0 pages", "1 page", "2 pages")]
     before = speak(read("fr"))
     try:
-        assert [said(count) for count in (1, 2)] == ["1 lot", "2 lots"]
+        assert [said(count) for count in (1, 2)] == ["1 page écrite dans a", "2 pages écrites dans a"]
     finally:
         speak(before)
 
