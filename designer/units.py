@@ -130,10 +130,10 @@ def _unit(name: str, kind: Kind, whole: str, gallon: Gallon | None) -> Unit:
         if any(name in (unit.name, *unit.spellings) for unit in other.units):
             raise UnitError(
                 say(
-                    "{whole} is a {label}, not a {label2}; write for example “{example}”.",
+                    "{whole} is a {found}, not a {wanted}; write for example “{example}”.",
                     whole=_quote(whole),
-                    label=other.label,
-                    label2=kind.label,
+                    found=other.label,
+                    wanted=kind.label,
                     example=kind.example,
                 )
             )
@@ -164,10 +164,10 @@ def parse(text: str, kind: str, *, gallon: Gallon | None = None, comma: bool = F
     if len(whole) > MAX_TEXT:
         raise UnitError(
             say(
-                "{whole} is too long for a quantity ({whole2} characters, at most {max_text}).",
+                "{whole} is too long for a quantity ({length} characters, at most {most}).",
                 whole=_quote(whole),
-                whole2=len(whole),
-                max_text=MAX_TEXT,
+                length=len(whole),
+                most=MAX_TEXT,
             )
         )
     if kind == "clock":

@@ -9,7 +9,6 @@ from __future__ import annotations
 import json
 import os
 import re
-import tempfile
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -255,13 +254,15 @@ def _ordered(what: str, low: float | None, high: float | None) -> None:
 def write(style: Style, path: Path) -> str:
     """Write a style's file at once, or leave the old one; the text. StyleError where it can't be written."""
     text = writes(style)
+    half = path.with_name(f".{path.name}.new")
     try:
-        handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".new", dir=path.parent)
-        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
+        with half.open("w", encoding="utf-8", newline="\n") as stream:
             stream.write(text)
-        os.chmod(name, 0o644)
-        os.replace(name, path)
+            stream.flush()
+            os.fsync(stream.fileno())
+        os.replace(half, path)
     except OSError as error:
+        half.unlink(missing_ok=True)
         raise StyleError(
             say("The style can't be written to {path}: {strerror}.", path=path, strerror=error.strerror or error)
         ) from None

@@ -26,6 +26,7 @@ FILTER = "*.toml"
 def read(path: Path) -> tuple[Recipe, str]:
     """A recipe and the text of its file. RecipeError names file and place."""
     text = files.read_text(path)
+    files.clear_halves(path.resolve())
     try:
         return files.reads(text), text
     except RecipeError as error:
@@ -42,6 +43,8 @@ class FileWork(QObject):
         super().__init__(window)
         self._session, self._preferences, self._journal, self._window = session, preferences, journal, window
         self._hold: Hold | None = None
+        self._folder: Path | None = None
+        """where what has no file yet is to be saved, None: anywhere"""
         self._unwritten = False
         self._asked: QMessageBox | None = None
         self._watch = outside.Watch(self)
@@ -65,6 +68,7 @@ class FileWork(QObject):
             return False
         own = None if is_example(path) else path.resolve()
         adopt_beside(path)
+        self._folder = None
         self._session.load(recipe, own, text)
         self._journal.clear()
         if own is not None:
@@ -79,8 +83,11 @@ class FileWork(QObject):
         self._journal.clear()
         return True
 
-    def begin(self, recipe: Recipe) -> bool:
-        """Begin with a recipe that has no file yet: it counts as unsaved. Asks about unsaved work first."""
+    def begin(self, recipe: Recipe, folder: Path | None = None) -> bool:
+        """Begin with a recipe that has no file yet: it counts as unsaved. Asks about unsaved work first.
+
+        `folder` is where it is to be saved: the house styles that lie there are known from now on.
+        """
         try:
             self._session.march(recipe)
         except RecipeError as error:
@@ -88,7 +95,8 @@ class FileWork(QObject):
             return False
         if not self.may_leave():
             return False
-        adopt_beside(None)
+        adopt_beside(folder / "recipe.toml" if folder is not None else None)
+        self._folder = folder
         self._session.load(recipe, None, None)
         self._session.stack.resetClean()
         self._journal_edit(recipe)
@@ -124,7 +132,8 @@ class FileWork(QObject):
 
     def ask_and_save(self) -> bool:
         """Ask where to save."""
-        start = self._session.path or Path.home() / f"{_file_name(self._session.recipe.name)}.toml"
+        folder = self._folder or Path.home()
+        start = self._session.path or folder / f"{_file_name(self._session.recipe.name)}.toml"
         name, _ = QFileDialog.getSaveFileName(self._window, self.tr("Save recipe as"), str(start), self._filter())
         if not name:
             return False

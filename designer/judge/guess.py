@@ -99,13 +99,16 @@ def held(change: Change, guess: Guess) -> Told:
 
 def chain(before: Forecast, after: Forecast) -> tuple[str, ...]:
     """How it came about: stage by stage from where the two begin to differ, what is other at its end."""
-    there = {stage.id: stage for stage in after.stages}
-    lines = []
-    for stage in before.stages:
-        if stage.id in there:
-            said = list(_other(stage, there[stage.id]))
-            if said:
-                lines.append(say("{stage}: {differences}", stage=stage.name, differences=", ".join(said)))
+    here = {stage.id: stage for stage in before.stages}
+    there = {stage.id for stage in after.stages}
+    lines = [say("{stage}: left out", stage=stage.name) for stage in before.stages if stage.id not in there]
+    for stage in after.stages:
+        if stage.id not in here:
+            lines.append(say("{stage}: put in", stage=stage.name))
+            continue
+        said = list(_other(here[stage.id], stage))
+        if said:
+            lines.append(say("{stage}: {differences}", stage=stage.name, differences=", ".join(said)))
     return tuple(lines)
 
 

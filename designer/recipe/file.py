@@ -5,12 +5,15 @@ Reading is strict and says where; writing keeps what the maker wrote.
 
 from __future__ import annotations
 
+import glob
 import os
 import stat
 import tempfile
+import time
 import tomllib
+from contextlib import suppress
 from pathlib import Path
-from typing import Any
+from typing import Any, Final
 
 from tomlkit.exceptions import TOMLKitError
 
@@ -23,6 +26,10 @@ from designer.recipe.reading import recipe_of
 from designer.recipe.writing import fresh, merged
 
 MAX_BYTES = 1_000_000
+
+HALF: Final = ".new"
+"""How a file is called while it is being written: hidden, beside the one it will stand in place of."""
+HALF_AGE_S: Final = 60.0
 
 
 def reads(text: str) -> Recipe:
@@ -146,9 +153,10 @@ def _never_over_protected(path: Path) -> None:
 
 
 def replace_file(path: Path, text: str) -> None:
-    """Put a text in the place of a file at once, or leave the old one. Raises OSError."""
+    """Put a text in the place of a file at once, or leave the old one; what a crash left beside it goes. OSError."""
     target = path.resolve()
-    handle, name = tempfile.mkstemp(prefix=f".{target.name}.", suffix=".new", dir=target.parent)
+    clear_halves(target)
+    handle, name = tempfile.mkstemp(prefix=f".{target.name}.", suffix=HALF, dir=target.parent)
     try:
         with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
             stream.write(text)
@@ -159,3 +167,15 @@ def replace_file(path: Path, text: str) -> None:
     except BaseException:
         Path(name).unlink(missing_ok=True)
         raise
+
+
+def clear_halves(path: Path) -> None:
+    """Take away what a crash in the middle of writing a file left beside it; what is young may be being written.
+
+    What can't be taken away stays: it is of no use and does no harm.
+    """
+    now = time.time()
+    for half in path.parent.glob(f".{glob.escape(path.name)}.*{HALF}"):
+        with suppress(OSError):
+            if now - half.stat().st_mtime > HALF_AGE_S:
+                half.unlink()

@@ -1432,6 +1432,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <source>milk</source>
         <translation>lait</translation>
     </message>
+    <message>
+        <source>your own style</source>
+        <translation>votre propre type</translation>
+    </message>
 </context>
 <context>
     <name>Gate</name>
@@ -2635,6 +2639,33 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
 </context>
 <context>
+    <name>Guess</name>
+    <message>
+        <source>A stage earlier</source>
+        <translation>Une étape plus tôt</translation>
+    </message>
+    <message>
+        <source>A stage later</source>
+        <translation>Une étape plus tard</translation>
+    </message>
+    <message>
+        <source>Another milk</source>
+        <translation>Un autre lait</translation>
+    </message>
+    <message>
+        <source>Leave a stage out</source>
+        <translation>Omettre une étape</translation>
+    </message>
+    <message>
+        <source>Put a stage in</source>
+        <translation>Ajouter une étape</translation>
+    </message>
+    <message>
+        <source>after {0}</source>
+        <translation>après {0}</translation>
+    </message>
+</context>
+<context>
     <name>GuessPage</name>
     <message>
         <source>&amp;Another guess</source>
@@ -2649,8 +2680,12 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>&amp;Montrer</translation>
     </message>
     <message>
-        <source>Change a setting and say what will come of it, before the forecast does.</source>
-        <translation>Changez un réglage et dites ce qui en résultera, avant la prévision.</translation>
+        <source>A setting</source>
+        <translation>Un réglage</translation>
+    </message>
+    <message>
+        <source>Change a setting, a stage or the milk, and say what will come of it, before the forecast does.</source>
+        <translation>Changez un réglage, une étape ou le lait, et dites ce qu’il en adviendra, avant que la prévision ne le dise.</translation>
     </message>
     <message>
         <source>Choose a setting above and give it another value.</source>
@@ -2691,6 +2726,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>What is &amp;behind it</source>
         <translation>Ce qu'il y a &amp;derrière</translation>
+    </message>
+    <message>
+        <source>What is changed</source>
+        <translation>Ce qui est changé</translation>
     </message>
     <message>
         <source>as it is</source>
@@ -3161,6 +3200,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>It may honestly lie at {0}; the bands draw from that range.</source>
         <translation>Elle peut honnêtement être à {0} ; les bandes tirent de cette plage.</translation>
+    </message>
+    <message>
+        <source>Laws of the model</source>
+        <translation>Lois du modèle</translation>
     </message>
     <message>
         <source>Look up</source>
@@ -5031,6 +5074,21 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>‹ Design</source>
         <translation>‹ Dessin</translation>
+    </message>
+</context>
+<context>
+    <name>WholeChoice</name>
+    <message>
+        <source>Milk of</source>
+        <translation>Lait de</translation>
+    </message>
+    <message>
+        <source>Which kind of stage</source>
+        <translation>Quelle sorte d’étape</translation>
+    </message>
+    <message>
+        <source>Which stage</source>
+        <translation>Quelle étape</translation>
     </message>
 </context>
 <context>
@@ -7842,6 +7900,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>rien à chauffer</translation>
     </message>
     <message>
+        <source>of {species} milk</source>
+        <translation>au lait de {species}</translation>
+    </message>
+    <message>
         <source>one of the two can't be read as a recipe</source>
         <translation>l'une des deux ne peut être lue comme recette</translation>
     </message>
@@ -8970,6 +9032,26 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>lait de {species}</translation>
     </message>
     <message>
+        <source>{stage} after {other}</source>
+        <translation>{stage} après {other}</translation>
+    </message>
+    <message>
+        <source>{stage} earlier</source>
+        <translation>{stage} plus tôt</translation>
+    </message>
+    <message>
+        <source>{stage} later</source>
+        <translation>{stage} plus tard</translation>
+    </message>
+    <message>
+        <source>{stage}: left out</source>
+        <translation>{stage} : omise</translation>
+    </message>
+    <message>
+        <source>{stage}: put in</source>
+        <translation>{stage} : ajoutée</translation>
+    </message>
+    <message>
         <source>{strength:g} IMCU/{unit}</source>
         <translation>{strength:g} IMCU/{unit}</translation>
     </message>
@@ -9098,8 +9180,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{whole} a deux tailles ; écrivez « US {size} » ou « imp {size} ».</translation>
     </message>
     <message>
-        <source>{whole} is a {label}, not a {label2}; write for example “{example}”.</source>
-        <translation>{whole} : c'est « {label} », non « {label2} » ; écrivez par exemple « {example} ».</translation>
+        <source>{whole} is a {found}, not a {wanted}; write for example “{example}”.</source>
+        <translation>{whole} : c'est « {found} », non « {wanted} » ; écrivez par exemple « {example} ».</translation>
     </message>
     <message>
         <source>{whole} is not a number with a unit.</source>
@@ -9114,8 +9196,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{whole} : ce n'est pas « {label} » ; écrivez par exemple « {example} ».</translation>
     </message>
     <message>
-        <source>{whole} is too long for a quantity ({whole2} characters, at most {max_text}).</source>
-        <translation>{whole} est trop long pour une grandeur ({whole2} caractères, au plus {max_text}).</translation>
+        <source>{whole} is too long for a quantity ({length} characters, at most {most}).</source>
+        <translation>{whole} est trop long pour une grandeur ({length} caractères, au plus {most}).</translation>
     </message>
     <message>
         <source>{whole} looks like a sum; write one number and its unit, for example “{example}”.</source>
@@ -10762,6 +10844,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Un Asiago plus ferme que le frais.</translation>
     </message>
     <message>
+        <source>A in t = A + K/E (Holter 1932, Foltmann 1959)</source>
+        <translation>A dans t = A + K/E (Holter 1932, Foltmann 1959)</translation>
+    </message>
+    <message>
         <source>About 32 °C in the US text; 36 °C in the handbook; 33.9-35.6 °C in Thom &amp; Fisk 1918. Printed as one figure and widened here: cut 9.5 mm.</source>
         <translation>Environ 32 °C dans le texte américain ; 36 °C dans le manuel ; 33,9-35,6 °C chez Thom &amp; Fisk 1918. Imprimé en un seul chiffre et élargi ici : grain 9,5 mm.</translation>
     </message>
@@ -11120,6 +11206,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Wording quoted at second hand; age condition from memory (high).</source>
         <translation>Texte cité de seconde main ; condition d'âge de mémoire (sûr).</translation>
+    </message>
+    <message>
+        <source>at 26 g casein per kg</source>
+        <translation>à 26 g de caséine par kg</translation>
+    </message>
+    <message>
+        <source>at 32 °C, pH 6.55, cow milk without added calcium</source>
+        <translation>à 32 °C, pH 6,55, lait de vache sans calcium ajouté</translation>
     </message>
     <message>
         <source>pH 4.5 printed for the cheese.</source>

@@ -18,7 +18,7 @@ from designer import cli_help
 from designer.cli import app
 from designer.judge import align, coat, depths, verdict, words
 from designer.language import CONTEXT
-from designer.make import knit, texture
+from designer.make import constants, knit, texture
 from designer.make.caution import LEVELS
 from designer.quantities import QUANTITIES
 from designer.recipe import document, end, scale
@@ -171,6 +171,7 @@ def _fields(part: type[Model]) -> Iterator[Text]:
 
 
 def _judgement() -> Iterator[Text]:
+    yield from (("note", row.note) for row in constants.table().values())
     yield from (("level", level) for level in LEVELS)
     yield from (("state", state) for state in (verdict.MET, verdict.NEAR, verdict.NOT_MET))
     yield from (("knit", text) for text in knit.WORDS)

@@ -9,6 +9,7 @@ from designer.judge.compare import KEYS
 from designer.judge.depths import row_words, topic, topic_of, topics
 from designer.judge.guess import LESS, MORE, SAME, Change, Guess, chain, changes, held
 from designer.judge.movable import movables
+from designer.judge.rebuilt import of_milk, places, put_in, shifted, without
 from designer.judge.vats import changed, low_usual_high, small
 from designer.make import kernel
 from designer.recipe.edit import edit
@@ -86,3 +87,24 @@ def test_small_vats_each_change_one_thing() -> None:
     assert [value for _, value in by_cut] == sorted(moist)
     with pytest.raises(RecipeError, match="nothing can be moved there"):
         changed(base, ("cut", "no_such"), 1.0)
+
+
+def test_stages_and_milk_can_be_guessed_about_too() -> None:
+    recipe = read(CHEDDAR)
+    before = forecast(recipe)
+    gone = without(recipe, "stack")
+    after = forecast(gone.recipe)
+    assert "stack" not in [stage.id for stage in gone.recipe.stages]
+    assert any(line.endswith("left out") for line in chain(before, after))
+    assert any(line.endswith("put in") for line in chain(after, before))
+    more = put_in(recipe, "wash", "warm")
+    ids = [stage.id for stage in more.recipe.stages]
+    assert more.recipe.stages[ids.index("warm") + 1].kind == "wash"
+    assert " after " in more.words
+    assert of_milk(recipe, "goat").recipe.milks[0].species == "goat"
+    later = shifted(recipe, "mill", 1)
+    assert [one for one, _ in places(later.recipe)].index("mill") == [one for one, _ in places(recipe)].index(
+        "mill"
+    ) + 1
+    fresh = without(recipe, recipe.additions[-1].at)
+    assert not [one for one in fresh.recipe.additions if one.at == recipe.additions[-1].at]

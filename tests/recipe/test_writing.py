@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import os
 import stat
+import time
 from pathlib import Path
 
 import pytest
@@ -11,7 +13,7 @@ from designer.recipe import edit as change
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit, edit_end, edit_form, edit_milk, edit_recipe
 from designer.recipe.error import RecipeError
-from designer.recipe.file import read, reads, write, writes
+from designer.recipe.file import clear_halves, read, reads, write, writes
 from designer.recipe.writing import blocks
 from tests.recipe.samples import CHEDDAR, EXAMPLES, every_stage
 
@@ -247,3 +249,17 @@ def test_text_that_is_no_recipe_any_more_is_written_anew() -> None:
     recipe = reads(TEXT)
     assert reads(writes(recipe, "this is = not [ toml")) == recipe
     assert reads(writes(recipe, '[[stage]]\nkind = "cut"\n')) == recipe
+
+
+def test_what_a_crash_left_is_taken_away(tmp_path: Path) -> None:
+    path = tmp_path / "a [first] tomme.toml"
+    old, young, other = (tmp_path / f".{name}.x1.new" for name in (path.name, f"{path.name}.y", "b.toml"))
+    for half in (old, young, other):
+        half.write_text("half")
+    long_ago = time.time() - 3600.0
+    os.utime(old, (long_ago, long_ago))
+    os.utime(other, (long_ago, long_ago))
+    clear_halves(path)
+    assert not old.exists()
+    assert young.exists(), "it may be being written"
+    assert other.exists(), "it is of another file"

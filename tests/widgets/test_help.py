@@ -16,7 +16,19 @@ from designer.quantities import QUANTITIES
 from designer.recipe.stages.kinds import KINDS
 from widgets.help.action_list import in_menus, plain
 from widgets.help.desk import Desk, key_of
-from widgets.help.entries import CONSTANT, FIGURE, SETTING, WORD, constants, figures, settings, terms, word_of, words
+from widgets.help.entries import (
+    CONSTANT,
+    FIGURE,
+    LAW,
+    SETTING,
+    WORD,
+    constants,
+    figures,
+    settings,
+    terms,
+    word_of,
+    words,
+)
 from widgets.help.keys import Keys
 from widgets.help.look_around import beside
 from widgets.window import Window
@@ -73,6 +85,9 @@ def test_search_finds_by_words_and_by_other_names(window: Window, desk: Desk) ->
     shown.look("Holter", CONSTANT)
     assert "Holter" in shown.text.toPlainText()
     assert "How we have it" in shown.text.toPlainText()
+    shown.look("syneresis", LAW)
+    assert "Rate constant" in shown.text.toPlainText()
+    assert "bands draw from that range" in shown.text.toPlainText()
     shown.look("xyzzy")
     assert "Nothing found" in shown.count.text()
     shown.close()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
@@ -11,10 +12,13 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from designer.judge.style_rows import rows
+from designer.recipe.document import Recipe
+from designer.recipe.edit import edit_recipe
 from styles import reader
 from widgets.form.editors import ChoiceEditor
 from widgets.judging import known_style
 from widgets.outcomes.check_place import CheckPlace
+from widgets.start.place import StartPlace
 from widgets.variants.style_page import StylePage
 from widgets.variants.style_table import HIGH, LOW, SOURCE
 from widgets.window import Window
@@ -50,6 +54,33 @@ def own(qtbot: QtBot, page: StylePage) -> StylePage:
     qtbot.keyClick(page.maker.name, Qt.Key.Key_Return)
     assert page.document.style is not None
     return page
+
+
+def test_the_start_page_begins_with_a_style_of_ones_own(
+    qtbot: QtBot, own: StylePage, window: Window, saved: Path
+) -> None:
+    window.go("start")
+    start = window.opened["start"]
+    assert isinstance(start, StartPlace)
+    first = start.from_style.list.item(0)
+    assert "Hill Round" in first.text()
+    met = MetOf(edit_recipe(window.session.recipe, style=str(first.data(Qt.ItemDataRole.UserRole)), name="Next"))
+    start._take(met)  # type: ignore[arg-type]
+    assert window.session.path is None
+    known = known_style(window.session.recipe.style)
+    assert known is not None, "it is found though the recipe has no file yet"
+    assert window.files._folder == saved
+
+
+@dataclass(frozen=True)
+class MetOf:
+    """What working out a first recipe gives, as far as the page reads it."""
+
+    recipe: Recipe
+    notes: tuple[str, ...] = ()
+    reached: bool = True
+    missed: tuple[str, ...] = ()
+    sentence: str = ""
 
 
 def type_end(qtbot: QtBot, page: StylePage, path: tuple[str, str, str], column: int, text: str) -> None:

@@ -84,6 +84,28 @@ def test_a_guess_is_shown_and_kept_and_undone(qtbot: QtBot, guess: GuessPage, wi
     assert window.stack.currentWidget() is window.opened["design"]
 
 
+def test_a_stage_left_out_is_guessed_shown_and_kept(qtbot: QtBot, guess: GuessPage, window: Window) -> None:
+    before = window.session.recipe
+    guess.way.setFocus()
+    qtbot.keyClick(guess.way, Qt.Key.Key_Down)
+    guess.whole.stage.setCurrentIndex(guess.whole.stage.findData("stack"))
+    assert guess.whole.stage.isVisible()
+    assert not guess.whole.milk.isVisible()
+    qtbot.mouseClick(guess.rows["moisture_pct"].ways.button(2), LEFT)
+    qtbot.mouseClick(guess.show_it, LEFT)
+    assert "left out" in guess.why.text()
+    assert guess.rows["moisture_pct"].told.text().startswith("\u2713")
+    qtbot.mouseClick(guess.keep, LEFT)
+    assert "stack" not in [stage.id for stage in window.session.recipe.stages]
+    assert "without" in window.session.stack.undoText()
+    window.session.stack.undo()
+    assert window.session.recipe == before
+    qtbot.keyClick(guess.way, Qt.Key.Key_End)
+    qtbot.mouseClick(guess.rows["yield_kg_per_100kg"].ways.button(0), LEFT)
+    qtbot.mouseClick(guess.show_it, LEFT)
+    assert guess.shown
+
+
 def test_what_is_no_value_is_said(qtbot: QtBot, guess: GuessPage) -> None:
     said: list[str] = []
     guess.said.connect(said.append)

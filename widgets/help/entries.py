@@ -14,6 +14,7 @@ from typing import Any, Final
 
 from PySide6.QtCore import QCoreApplication
 
+from designer.judge.depths import Topic, topics
 from designer.judge.verdict import Row, Verdict
 from designer.language import number, word
 from designer.make.constants import Constant, table
@@ -25,7 +26,7 @@ from widgets.form.editors import range_words, shown, title
 from widgets.form.editors import words as field_words
 from widgets.wording import kind_name
 
-WORD, FIGURE, SETTING, CONSTANT = "word", "figure", "setting", "constant"
+WORD, FIGURE, SETTING, LAW, CONSTANT = "word", "figure", "setting", "law", "constant"
 PARTS: Final = (MilkSource, Starter, Addition, Form, Coat, Vat)
 
 
@@ -126,6 +127,29 @@ def _ranges(meta: FieldMeta, system: str) -> Iterator[str]:
     if meta.usual is not None and any(end is not None for end in meta.usual):
         ends = [shown(meta, end, system) if end is not None else "\u2026" for end in meta.usual]
         yield QCoreApplication.translate("LookUp", "Practice stays within {0} to {1}.").format(*ends)
+
+
+def laws() -> Iterator[Entry]:
+    """The laws of the model: what each says in words, its statement, and the constants it stands on with their range.
+
+    Topics of teaching that are outcomes or settings are words and settings here already.
+    """
+    for one in topics():
+        if one.about == "law":
+            yield Entry(
+                LAW, one.title, "", one.child, (one.maker, *map(_capital, one.statements()), *_stands_on(one)),
+                "; ".join(dict.fromkeys(row.source.rstrip(".") for row in one.constants())), "",
+                frozenset({one.key, *one.rows, *(name.rpartition(".")[2] for name in one.laws)}),
+            )  # fmt: skip
+
+
+def _stands_on(one: Topic) -> Iterator[str]:
+    for row in one.constants():
+        yield f"\u2013 {row.name.replace('_', ' ')} = {_value(row)}. {_honest(row)}".rstrip()
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
 
 
 def constants() -> Iterator[Entry]:

@@ -24,7 +24,19 @@ from PySide6.QtWidgets import (
 
 from designer.judge.verdict import Verdict
 from designer.language import word
-from widgets.help.entries import CONSTANT, FIGURE, SETTING, WORD, Entry, constants, figures, settings, words
+from widgets.help.entries import (
+    CONSTANT,
+    FIGURE,
+    LAW,
+    SETTING,
+    WORD,
+    Entry,
+    constants,
+    figures,
+    laws,
+    settings,
+    words,
+)
 from widgets.theme import apply as dress
 
 N = QT_TRANSLATE_NOOP
@@ -33,6 +45,7 @@ KIND_WORDS: Final = {
     WORD: N("LookUp", "Words"),
     FIGURE: N("LookUp", "Figures of the style"),
     SETTING: N("LookUp", "Settings"),
+    LAW: N("LookUp", "Laws of the model"),
     CONSTANT: N("LookUp", "Constants of the model"),
 }
 
@@ -126,7 +139,7 @@ class LookUp(QDialog):
 
     def put(self, verdict: Verdict | None) -> None:
         """Take up the words, the constants and the figures of the verdict of now."""
-        self.entries = [*words(), *figures(verdict), *settings(self.system), *constants()]
+        self.entries = [*words(), *figures(verdict), *settings(self.system), *laws(), *constants()]
         self.list.clear()
         for entry in self.entries:
             item = QListWidgetItem(entry.title if not entry.second else f"{entry.title}  \u00b7  {entry.second}")

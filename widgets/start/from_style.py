@@ -27,6 +27,7 @@ from designer.recipe.field import FieldMeta, Model
 from designer.recipe.presets import breeds
 from styles.reader import styles
 from widgets.form.part_form import PartForm, plain_choices
+from widgets.judging import house_names
 from widgets.outcomes.asking import Asker, Stop, StoppedError
 from widgets.room import Turning
 
@@ -66,6 +67,7 @@ class FromStyle(QWidget):
         super().__init__(parent)
         self.milk = MilkSource(id="milk", name=self.tr("milk"), volume_l=100.0)
         self.system = "metric"
+        self._listed: list[tuple[str, str, str]] = []
         self.asker = Asker(self)
         self.asker.answered.connect(lambda _, met: self._end("", met))
         self.asker.failed.connect(lambda _, sentence: self._end(sentence, None))
@@ -97,7 +99,7 @@ class FromStyle(QWidget):
         self.stop_ = QPushButton(self.tr("Stop"), self)
         self.stop_.clicked.connect(self.give_up)
         self._lay_out()
-        self._fill()
+        self.fill()
         self.form.put(self.milk, self.system, only=ASKED)
         self._working(False)
 
@@ -131,12 +133,23 @@ class FromStyle(QWidget):
         whole.addWidget(both, 1)
         whole.addLayout(foot)
 
-    def _fill(self) -> None:
-        for one in sorted(styles(), key=lambda one: one.title.lower()):
-            item = QListWidgetItem(f"{one.title}  \u00b7  {word(one.family, 'style')}")
-            item.setData(Qt.ItemDataRole.UserRole, one.key)
+    def fill(self) -> None:
+        """List the styles: the maker's own beside the open recipe first, then those that come with the program."""
+        own = [(key, name, self.tr("your own style")) for key, name in house_names()]
+        shipped = sorted(styles(), key=lambda one: one.title.lower())
+        wanted = own + [(one.key, one.title, word(one.family, "style")) for one in shipped]
+        if wanted == self._listed:
+            return
+        chosen, self._listed = self.style_key(), wanted
+        self.list.clear()
+        for key, name, second in wanted:
+            item = QListWidgetItem(f"{name}  \u00b7  {second}")
+            item.setData(Qt.ItemDataRole.UserRole, key)
             item.setToolTip(item.text())
             self.list.addItem(item)
+            if key == chosen:
+                self.list.setCurrentItem(item)
+        self._filter(self.search.text())
 
     def _choices(self, part: Model, meta: FieldMeta) -> list[tuple[Any, str]]:
         if meta.name == "breed":

@@ -15,6 +15,7 @@ from designer.recipe import file as recipes
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.examples import examples
+from styles.reader import house_keys
 from widgets.files import FileWork, read
 from widgets.flow import flowing
 from widgets.judging import known_style
@@ -139,6 +140,7 @@ class StartPlace(QWidget):
         """Bring what is shown up to date."""
         self._named()
         self._recent()
+        self.from_style.fill()
         self.go_on.setFocus(Qt.FocusReason.OtherFocusReason)
         paths = examples()
         if not self.grid.cards:
@@ -187,7 +189,10 @@ class StartPlace(QWidget):
         self.open.setFocus()
 
     def _begin(self, recipe: Recipe) -> None:
-        if self._work.begin(recipe):
+        """A recipe of a house style goes where that lies, or its style would not be found."""
+        own = recipe.style in house_keys() and self._session.path is not None
+        folder = self._session.path.parent if own and self._session.path is not None else None
+        if self._work.begin(recipe, folder):
             self.opened.emit()
 
     @Slot(object)

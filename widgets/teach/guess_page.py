@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QCoreApplication, Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QButtonGroup,
+    QComboBox,
     QGridLayout,
     QLabel,
     QLineEdit,
@@ -19,17 +20,20 @@ from designer.judge.compare import KEYS
 from designer.judge.depths import Topic, topic_of
 from designer.judge.guess import LESS, MORE, SAME, Guess, Told, chain, changes, held
 from designer.judge.movable import moved
+from designer.judge.rebuilt import Rebuilt
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from widgets.compare.curves import Curves
 from widgets.flow import flowing
 from widgets.outcomes import figures
-from widgets.room import Parts, Turning
+from widgets.room import Parts, Stack, Turning
 from widgets.session import Session
 from widgets.teach.setting_choice import SettingChoice
+from widgets.teach.whole_choice import WAYS, WholeChoice
 from widgets.theme import apply as dress
 from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
+SETTING = "setting"
 FIRST = ("cut_mm", "temperature_c")
 """Fields to begin with, where the recipe has one."""
 
@@ -53,15 +57,31 @@ class GuessPage(Page):
         super().__init__(session, "", "", parent)
         self.title.setText(self.tr("Guess first, then show"))
         self.back.setText(self.tr("‹ Design"))
-        self.sentence.setText(self.tr("Change a setting and say what will come of it, before the forecast does."))
+        self.sentence.setText(
+            self.tr("Change a setting, a stage or the milk, and say what will come of it, before the forecast does.")
+        )
         self.choice = SettingChoice()
         self.choice.changed.connect(self._begin)
         self.choice.wrong.connect(self.said)
+        self.whole = WholeChoice()
+        self.whole.changed.connect(self._begin)
+        self.way = QComboBox()
+        self.way.setAccessibleName(self.tr("What is changed"))
+        self.way.addItem(self.tr("A setting"), SETTING)
+        for key, text in WAYS.items():
+            self.way.addItem(QCoreApplication.translate("Guess", text), key)
+        self.way.currentIndexChanged.connect(self._other_way)
+        self._cannot = ""
+        """why the change chosen can't be made"""
         self.rows: dict[str, Row] = {}
         self.answers: tuple[Told, ...] = ()
         self._of: Recipe | None = None
+        self._changed: Rebuilt | None = None
         split = Parts([self._guesses(), self._why()], [640, 560], BESIDE_PX)
-        self.body.addWidget(self.choice)
+        self.asked = Stack()
+        self.asked.addWidget(self.choice)
+        self.asked.addWidget(self.whole)
+        self.body.addWidget(Turning([(self.way, 0), (self.asked, 1)], BESIDE_PX, spacing=8))
         self.body.addWidget(split, 1)
         self.score = note()
         self.behind = button(self.tr("What is &behind it"), self._behind)
@@ -149,12 +169,23 @@ class GuessPage(Page):
                 ((stage.id, field) for field in FIRST for stage in recipe.stages if hasattr(stage, field)), None
             )
         self._of = recipe
+        self.whole.put(recipe)
         self.choice.put(recipe, self.system, path)
 
+    @Slot()
+    def _other_way(self) -> None:
+        """Another sort of change: its lists come."""
+        way = str(self.way.currentData())
+        self.asked.setCurrentIndex(0 if way == SETTING else 1)
+        if way != SETTING:
+            self.whole.way = way
+            self.whole.put(self.session.recipe)
+        self._begin()
+
     def opened(self) -> None:
-        """The page is shown: the list of settings has the keyboard."""
+        """The page is shown: what is changed has the keyboard."""
         self.refresh()
-        self.choice.list.setFocus()
+        self.way.setFocus()
 
     @property
     def shown(self) -> bool:
@@ -165,6 +196,7 @@ class GuessPage(Page):
     def _begin(self) -> None:
         """A new round: guesses are wiped, the answer is hidden."""
         self.answers = ()
+        self._changed = self._change()
         here = self.session.forecast.outcomes
         for key, row in self.rows.items():
             row.ways.setExclusive(False)
@@ -181,9 +213,23 @@ class GuessPage(Page):
         self.curves.show_makes((), ())
         self._ready()
 
-    def _moves(self) -> bool:
-        one = self.choice.setting
-        return one is not None and abs(self.choice.value - one.value) > 1e-9
+    def _change(self) -> Rebuilt | None:
+        """The change chosen, carried out and marched once; None where there is none, or it can't be made."""
+        self._cannot = ""
+        recipe, one = self.session.recipe, self.choice.setting
+        try:
+            if self.way.currentData() != SETTING:
+                made = self.whole.change(recipe)
+            elif one is None or abs(self.choice.value - one.value) <= 1e-9:
+                return None
+            else:
+                words = f"{one.title} {one.shown(self.choice.value, self.system)}"
+                made = Rebuilt(moved(recipe, one, self.choice.value), words)
+            self.session.march(made.recipe)
+        except RecipeError as error:
+            self._cannot = str(error)
+            return None
+        return made
 
     def _guessed(self) -> dict[str, Guess]:
         found = {}
@@ -194,7 +240,7 @@ class GuessPage(Page):
 
     def _ready(self) -> None:
         """Which buttons are of use now, and what to do next."""
-        guessed, moves = bool(self._guessed()), self._moves()
+        guessed, moves = bool(self._guessed()), self._changed is not None
         self.show_it.setEnabled(guessed and moves and not self.shown)
         self.behind.setVisible(self.shown and self._topic() is not None)
         self.keep.setVisible(self.shown)
@@ -202,6 +248,8 @@ class GuessPage(Page):
         if self.shown:
             right = sum(one.right for one in self.answers)
             self.score.setText(self.tr("{0} of {1} ways right.").format(right, len(self.answers)))
+        elif self._cannot:
+            self.score.setText(self._cannot)
         elif not moves:
             self.score.setText(self.tr("Choose a setting above and give it another value."))
         elif not guessed:
@@ -211,15 +259,10 @@ class GuessPage(Page):
 
     def reveal(self) -> None:
         """Show what the forecast says, held against the guesses, and why."""
-        one, guessed = self.choice.setting, self._guessed()
-        if one is None or not guessed or not self._moves() or self.shown:
+        guessed = self._guessed()
+        if self._changed is None or not guessed or self.shown:
             return
-        before = self.session.forecast
-        try:
-            after = self.session.march(moved(self.session.recipe, one, self.choice.value))
-        except RecipeError as error:
-            self.said.emit(str(error))
-            return
+        before, after = self.session.forecast, self.session.march(self._changed.recipe)
         every = {found.key: found for found in changes(before, after)}
         self.answers = tuple(held(every[key], guess) for key, guess in guessed.items() if key in every)
         for told in self.answers:
@@ -236,7 +279,7 @@ class GuessPage(Page):
         self._ready()
 
     def _topic(self) -> Topic | None:
-        one = self.choice.setting
+        one = self.choice.setting if self.way.currentData() == SETTING else None
         return topic_of(self.session.recipe, one) if one is not None else None
 
     def _behind(self) -> None:
@@ -246,12 +289,9 @@ class GuessPage(Page):
 
     def _keep(self) -> None:
         """Take the change into the recipe, as one step of undo."""
-        one = self.choice.setting
-        if one is None or not self.shown:
-            return
-        changed = moved(self.session.recipe, one, self.choice.value)
-        what = f"{one.title} {one.shown(self.choice.value, self.system)}"
-        self.session.commit(changed, self.tr("Guessed and kept: {0}").format(what))
+        if self._changed is not None and self.shown:
+            words = self.tr("Guessed and kept: {0}").format(self._changed.words)
+            self.session.commit(self._changed.recipe, words)
 
 
 def _number(text: str) -> float | None:
