@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 from importlib.resources import files
 from pathlib import Path
+from typing import NamedTuple
 
 import numpy as np
 import pytest
@@ -14,7 +15,8 @@ from hypothesis import strategies as st
 from designer.forecast import Forecast, forecast
 from designer.judge.aim import Aimed, Wanted, aim
 from designer.judge.check import check
-from designer.judge.freedom import freedoms, unit_of
+from designer.judge.freedom import freedoms, style_of, unit_of
+from designer.judge.moments import own_stages
 from designer.judge.verdict import AGE, LIMIT, NOT_MET
 from designer.make import kernel
 from designer.make.caution import Family, limit
@@ -24,13 +26,12 @@ from designer.recipe.edit import edit, edit_addition, edit_end, edit_milk
 from designer.recipe.file import read
 from designer.recipe.lower import lower
 from designer.recipe.schedule import PLACE_MILK
-from styles.reader import style
 
 FOLDER = Path(str(files("example_recipes")))
 NAMES = (
     "thistlecombe-cheddar", "thistlecombe-cheddar+ceiling", "thistlecombe-cheddar+raw", "weirside-gouda",
     "fourways-jack", "highfold-alpine+hot", "kitchen-bloom", "little-thimble", "saltmarsh-white", "lantern-colby",
-    "millpond-twins",
+    "millpond-twins", "millpond-twins",
 )  # fmt: skip
 KEYS = (
     "moisture_pct", "mnfs_pct", "fdm_pct", "yield_kg_per_100kg", "ph_6h", "ph_24h", "ph_mill", "ph_drain", "salt_pct",
@@ -58,7 +59,9 @@ def made(name: str) -> Forecast:
 
 
 def acid_family(of: Forecast) -> Family | None:
-    return family_of(of.recipe.stages, lower(of.recipe).lanes[0].rows, float(np.max(of.trace["temperature_c"])))
+    """The acid limits of a lane."""
+    rows = next(lane.rows for lane in lower(of.recipe).lanes if lane.branch_id == of.branch_id)
+    return family_of(own_stages(of), rows, float(np.max(of.trace["temperature_c"])))
 
 
 def hot_stages(recipe: Recipe) -> list[object]:
@@ -81,36 +84,52 @@ def is_as_safe_as_before(found: Aimed, locks: set[tuple[str, str]]) -> None:
         for was, now in zip(before.recipe.lanes(), after.recipe.lanes(), strict=True)
     )
     assert not locks & {one.setting.path for one in found.changes}
-    new = {(one.code, one.stage) for one in after.cautions if one.level != "note"}
-    new -= {(one.code, one.stage) for one in before.cautions}
+    for was in before.lanes:
+        holds_in(was, after.lane(was.branch_id))
+
+
+def holds_in(was: Forecast, now: Forecast) -> None:
+    """What must hold in one cheese of the vat."""
+    new = {(one.code, one.stage) for one in now.cautions if one.level != "note"}
+    new -= {(one.code, one.stage) for one in was.cautions}
     assert {code for code, _ in new} <= {"not-reached"}
-    chloride = [float(lower(one.recipe).lanes[0].rows["cacl2_g_kg"].sum()) for one in (before, after)]
+    chloride = [
+        sum(float(lane.rows["cacl2_g_kg"].sum()) for lane in lower(one.recipe).lanes if lane.branch_id == one.branch_id)
+        for one in (was, now)
+    ]
     assert chloride[1] <= max(limit("chloride_g_kg").value, chloride[0]) + 1e-9
-    own, was, now = acid_family(before), before.outcomes, after.outcomes
+    own = acid_family(was)
     if own is not None:
         for key, most in (("ph_6h", own.ph_6h_watch or own.ph_6h_stop), ("ph_mill", own.ph_mill_watch)):
-            if most is not None and key in was:
-                assert now[key].value <= max(most, was[key].value) + 1e-9
-    of = style(before.recipe.style) if before.recipe.style else None
+            if most is not None and key in was.outcomes:
+                assert now.outcomes[key].value <= max(most, was.outcomes[key].value) + 1e-9
+    of = style_of(was.recipe, was.branch_id)
     salt = "salt_in_moisture_pct"
     least = [one.low for one in of.windows_of(salt) if one.low is not None] if of is not None else []
-    if was[salt].value >= 0.05:
-        assert now[salt].value >= min([*least, was[salt].value]) - 1e-9
+    if was.outcomes[salt].value >= 0.05:
+        assert now.outcomes[salt].value >= min([*least, was.outcomes[salt].value]) - 1e-9
     if of is not None:
-        held = {
-            (row.rules, row.quantity, row.label)
-            for row in check(before, of).section(LIMIT, AGE)
-            if row.state != NOT_MET
-        }
-        for row in check(after, of).section(LIMIT, AGE):
+        rows = [row for row in check(was, of).section(LIMIT, AGE) if row.state != NOT_MET]
+        held = {(row.rules, row.quantity, row.label) for row in rows}
+        for row in check(now, of).section(LIMIT, AGE):
             assert row.state != NOT_MET or (row.rules, row.quantity, row.label) not in held, row.sentence
 
 
+class Asked(NamedTuple):
+    """A recipe, the lane aimed with, what is wanted, and what is locked."""
+
+    name: str
+    lane: str | None
+    wanted: list[Wanted]
+    locks: set[tuple[str, str]]
+
+
 @st.composite
-def questions(draw: st.DrawFn) -> tuple[str, list[Wanted], set[tuple[str, str]]]:
-    """A recipe, one or two outcomes wanted somewhere about where they stand, and what is locked."""
+def questions(draw: st.DrawFn) -> Asked:
+    """One or two outcomes of a lane wanted somewhere about where they stand, with some settings locked."""
     name = draw(st.sampled_from(NAMES))
-    recipe, here = made(name).recipe, made(name).outcomes
+    lane = draw(st.sampled_from([one.branch_id for one in made(name).lanes]))
+    recipe, here = made(name).recipe, made(name).lane(lane).outcomes
     keys = draw(st.lists(st.sampled_from([key for key in KEYS if key in here]), min_size=1, max_size=2, unique=True))
     wanted = []
     for key in keys:
@@ -118,20 +137,20 @@ def questions(draw: st.DrawFn) -> tuple[str, list[Wanted], set[tuple[str, str]]]
         to = here[key].value + unit * draw(st.integers(-60, 60))
         ways = [Wanted(key, to - unit, to + unit), Wanted(key, to, None), Wanted(key, None, to)]
         wanted.append(draw(st.sampled_from(ways)))
-    paths = [one.setting.path for one in freedoms(recipe, style(recipe.style) if recipe.style else None)]
-    return name, wanted, set(draw(st.lists(st.sampled_from(paths), max_size=len(paths), unique=True)))
+    paths = [one.setting.path for one in freedoms(recipe, style_of(recipe, lane), lane)]
+    return Asked(name, lane, wanted, set(draw(st.lists(st.sampled_from(paths), max_size=len(paths), unique=True))))
 
 
 @settings(max_examples=6)
 @given(questions())
-def test_never_at_the_cost_of_safety(asked: tuple[str, list[Wanted], set[tuple[str, str]]]) -> None:
-    name, wanted, locks = asked
-    is_as_safe_as_before(aim(made(name).recipe, wanted, locks=locks), locks)
+def test_never_at_the_cost_of_safety(asked: Asked) -> None:
+    found = aim(made(asked.name).recipe, asked.wanted, branch=asked.lane, locks=asked.locks)
+    is_as_safe_as_before(found, asked.locks)
 
 
 @pytest.mark.slow
 @settings(max_examples=60)
 @given(questions())
-def test_never_at_the_cost_of_safety_however_asked(asked: tuple[str, list[Wanted], set[tuple[str, str]]]) -> None:
-    name, wanted, locks = asked
-    is_as_safe_as_before(aim(made(name).recipe, wanted, locks=locks), locks)
+def test_never_at_the_cost_of_safety_however_asked(asked: Asked) -> None:
+    found = aim(made(asked.name).recipe, asked.wanted, branch=asked.lane, locks=asked.locks)
+    is_as_safe_as_before(found, asked.locks)
