@@ -179,7 +179,7 @@ def guards(made: Forecast, style: Style | None, wanted: Collection[str]) -> tupl
     A value outside now may stay, not go further out. Outcomes that are `wanted` have only firm guards.
     """
     here = figures(made)
-    found = [*_acid(made), *_salt(style, here)]
+    found = [*acid_guards(made), *_salt(style, here)]
     if style is not None:
         found += _law(made, style)
         found += [one for one in _usual(style, here) if one.key not in wanted]
@@ -205,7 +205,8 @@ def _from_here(one: Guard, value: float) -> Guard:
     return Guard(one.key, low, high, one.why, one.firm)
 
 
-def _acid(made: Forecast) -> Iterator[Guard]:
+def acid_guards(made: Forecast) -> Iterator[Guard]:
+    """Acid in time, as the family of a lane asks for it, whether it is there now or not."""
     family = _family(made)
     if family is None:
         return

@@ -13,6 +13,7 @@ from functools import cache
 from designer.forecast import Forecast, forecast
 from designer.judge.aim import Change, InTheWay, Wanted, aim
 from designer.judge.check import check, least_age_days
+from designer.judge.freedom import acid_guards
 from designer.judge.limits import NEAR_ELSE, NEAR_POINTS
 from designer.judge.moments import AGEING, DAY_MIN
 from designer.judge.movable import movables, moved, stages_before
@@ -98,6 +99,8 @@ def meet(
         if not _outside(found.made, of) or _outside(strict.made, of):
             strict = found
         found = strict
+    elif found.reached and _outside(found.made, of):  # a limit that hangs on another outcome has moved with it
+        found = aim(found.recipe, _limits(found.made, of), locks=locks, style=of)
     said = summed_up(before, found.recipe, found.made, of)
     return replace(said, worse=found.worse, in_the_way=() if said.reached else found.in_the_way)
 
@@ -116,8 +119,8 @@ def _brought_back(recipe: Recipe, style: Style, locks: Collection[tuple[str, str
 
 
 def _limits(made: Forecast, style: Style) -> list[Wanted]:
-    """Limits of law and standards, a little inside, on what the make decides."""
-    out = []
+    """Acid in time, and limits of law and standards, a little inside, on what the make decides."""
+    out = [Wanted(one.key, one.low, one.high) for one in acid_guards(made) if one.key in made.outcomes]
     for row in check(made, style).section(LIMIT):
         if row.quantity in made.outcomes and row.quantity not in _OF_THE_MILK:
             inside = NEAR_POINTS.get(row.quantity, NEAR_ELSE)

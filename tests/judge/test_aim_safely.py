@@ -141,7 +141,7 @@ def questions(draw: st.DrawFn) -> Asked:
     return Asked(name, lane, wanted, set(draw(st.lists(st.sampled_from(paths), max_size=len(paths), unique=True))))
 
 
-@settings(max_examples=6)
+@settings(max_examples=4)
 @given(questions())
 def test_never_at_the_cost_of_safety(asked: Asked) -> None:
     found = aim(made(asked.name).recipe, asked.wanted, branch=asked.lane, locks=asked.locks)
@@ -149,7 +149,7 @@ def test_never_at_the_cost_of_safety(asked: Asked) -> None:
 
 
 @pytest.mark.slow
-@settings(max_examples=60)
+@settings(max_examples=40)
 @given(questions())
 def test_never_at_the_cost_of_safety_however_asked(asked: Asked) -> None:
     found = aim(made(asked.name).recipe, asked.wanted, branch=asked.lane, locks=asked.locks)
