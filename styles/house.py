@@ -177,8 +177,8 @@ def rounded(value: float) -> float:
 
 
 def around(value: float, near: float) -> tuple[float, float]:
-    """`near` to both sides of a value, never under nothing."""
-    return rounded(max(0.0, value - near)), rounded(value + near)
+    """`near` to both sides of a value, never under nothing, to three figures: no range is sharper."""
+    return float(f"{max(0.0, value - near):.3g}"), float(f"{value + near:.3g}")
 
 
 # --- Changes ---------------------------------------------------------------------------------------------------------
