@@ -14,6 +14,7 @@ from designer.make import caution, members, outcomes, path, run, safety, validit
 from designer.make.kernel import Path
 from designer.make.march import OUT_EXTRA
 from designer.make.parting import Parting, PartingError, Start
+from designer.make.prepare import joined
 from designer.make.start import first_state, parameters
 from designer.recipe.document import Branch, Recipe, stage_label
 from designer.recipe.error import RecipeError
@@ -223,7 +224,7 @@ def branch_mill_row(recipe: Recipe, branch: Branch, main: run.LaneRun, own: run.
 def _outcomes(schedule: Schedule, lanes: Sequence[run.LaneRun], mill_row: int | None) -> dict[str, NDArray[np.float64]]:
     """The outcomes of lanes over the same rows, each (lanes,); what did not happen in all of them has no key."""
     left = outcomes.of_paths(
-        [one.path for one in lanes], lanes[0].rows, np.array([one.p for one in lanes]), schedule.starter_min,
+        [one.path for one in lanes], lanes[0].rows, joined([one.p for one in lanes]), schedule.starter_min,
         np.array([one.path.out[0, OUT_EXTRA:] if one.milk is None else one.milk for one in lanes]),
     )  # fmt: skip
     found = outcomes.outcomes(

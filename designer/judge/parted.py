@@ -21,6 +21,7 @@ from designer.make.many import Variant
 from designer.make.march import OUT_EXTRA
 from designer.make.members import drawn, warmed
 from designer.make.parting import Parting, PartingError
+from designer.make.prepare import joined
 from designer.make.state import T
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -284,7 +285,7 @@ def outcomes_of(rans: Sequence[Ran]) -> dict[str, Floats]:
     """Outcomes of lanes with as many rows each."""
     left = outcomes.of_paths(
         [one.whole.path for one in rans], np.array([one.whole.rows for one in rans]),
-        np.array([one.whole.p for one in rans]), np.array([one.starter_min for one in rans]),
+        joined([one.whole.p for one in rans]), np.array([one.starter_min for one in rans]),
         np.array([one.whole.path.out[0, OUT_EXTRA:] if one.whole.milk is None else one.whole.milk for one in rans]),
     )  # fmt: skip
     mills = [one.mill_row for one in rans]

@@ -18,7 +18,7 @@ from designer.judge.movable import Movable, changes, made_stages, moved
 from designer.make import many
 from designer.make.march import OUT_EXTRA
 from designer.make.members import drawn
-from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
+from designer.make.prepare import HOT_C, HOT_STEP_MIN, joined, prepare
 from designer.make.run import DAY_MIN, day_row
 from designer.make.start import first_state, parameters
 from designer.make.state import T
@@ -360,11 +360,6 @@ class _Pieces:
 def _pieces(parts: _Same, context: RowContext, cut: bool, gel: float) -> _Pieces:
     stage, *given = parts.parts
     return _Pieces(stage, tuple(given), context, cut, gel)
-
-
-def joined(rows: Sequence[NDArray[Any]]) -> NDArray[Any]:
-    """Rows of stages as one array; as bytes, because numpy joins records field by field."""
-    return np.frombuffer(b"".join(piece.tobytes() for piece in rows), dtype=rows[0].dtype).copy()
 
 
 def _longer(rows: NDArray[Any], hottest_c: float, *, cut: bool = False, gel: float = GEL_NONE) -> NDArray[Any]:

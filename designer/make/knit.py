@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 from designer import language
 from designer.language import say
 from designer.make import constants
+from designer.make.prepare import joined
 from designer.make.seen import Curves, Series, StageDone
 from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_AIR, PLACE_DRAINED, PLACE_MOULD, PLACE_PRESS
 
@@ -144,7 +145,7 @@ def of_stages(
     if earlier is not None:
         begun, earlier = len(earlier), earlier.copy()
         earlier["place"][earlier["place"] > PLACE_DRAINED] = PLACE_AIR
-        rows = np.concatenate([earlier, rows])
+        rows = joined([earlier, rows])
     ends = np.zeros((1, len(rows), 2))
     for index, done in enumerate(stages):
         own = begun + np.flatnonzero(rows["stage"][begun:] == index)

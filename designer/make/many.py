@@ -20,6 +20,7 @@ from designer.make import kernel
 from designer.make.law import machine_code
 from designer.make.march import OUT_EXTRA, march
 from designer.make.outcomes import DAY_MIN, H6_MIN
+from designer.make.prepare import joined
 from designer.make.start import first_state, parameters
 from designer.make.state import SIZE, ZONES
 from designer.recipe.schedule import Milk, as_rows, row
@@ -141,14 +142,14 @@ def _pool() -> ThreadPoolExecutor:
 def march_base(stages: Sequence[NDArray[Any]], wait: NDArray[Any], y0: Floats, p: Any, starter_min: float) -> Marks:
     """March one make, given as prepared rows of each stage and a row `wait` for what is left to 24 h."""
     bounds = np.cumsum([0, *(len(rows) for rows in stages)])[None, :]
-    rows = np.concatenate([*stages, wait])[None, :]
+    rows = joined([*stages, wait])[None, :]
     n, s = rows.shape[1], len(stages)
     y = np.empty((1, s, ZONES, SIZE))
     y[0, 0] = kernel.zoned(y0)
     info = np.array([[0.0, -1.0, -1.0, -1.0]])
     out = Marks(
         rows, np.array([n]), bounds, y[:, 0, 0].copy(), np.zeros((1, n, WIDTH)), np.zeros((1, n, 3)), info,
-        np.full((1, 2), np.nan), y, np.zeros((1, s)), np.tile(info[:, None], (1, s, 1)), np.array([p], dtype=p.dtype),
+        np.full((1, 2), np.nan), y, np.zeros((1, s)), np.tile(info[:, None], (1, s, 1)), joined([p]),
         np.array([starter_min]),
     )  # fmt: skip
     _go(out, np.zeros(1, dtype=np.int64), out.p, np.zeros(1, dtype=np.int64), (np.array([0]),))
@@ -203,7 +204,7 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
         if one.p is not None:
             own_p[k] = len(records)
             records.append(one.p)
-    p = np.array(records, dtype=base.p.dtype)
+    p = joined(records)
     starters = np.array([base.starter_min[0], *(one.starter_min for one in variants)])
     out = Marks(
         rows, counts, bounds, milk, at_end, ends, np.repeat(base.info, m, axis=0), np.repeat(base.ph, m, axis=0), y,

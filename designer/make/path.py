@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 from typing import Any
 
 import numpy as np
@@ -62,30 +62,30 @@ def columns(path: Path, rows: NDArray[Any], p: Any, names: Collection[str] | Non
     y = path.out[:, OUT_EXTRA:]
     curd = phase_mass(y, CURD, p)
     per_water = p["water_milk"] / y[:, CURD + WATER]
-    out = {
-        "temperature_c": y[:, T],
-        "ph": path.out[:, 2],
-        "ph_whey": path.out[:, 3],
-        "firmness_pa": path.out[:, 4],
-        "temperature_core_c": path.out[:, 5],
-        "temperature_edge_c": path.out[:, 6],
-        "ph_core": path.out[:, 7],
-        "ph_edge": path.out[:, 8],
-        "moisture_core_pct": 100.0 * path.out[:, 9],
-        "moisture_edge_pct": 100.0 * path.out[:, 10],
-        "curd_moisture_pct": 100.0 * y[:, CURD + WATER] / curd,
-        "curd_kg_per_100kg": 100.0 * curd,
-        "whey_in_vat_kg_per_100kg": 100.0 * phase_mass(y, WHEY, p),
-        "whey_kg_per_100kg": 100.0 * phase_mass(y, GONE, p),
-        "salt_pct": 100.0 * y[:, CURD + SALT] / curd,
-        "lactose_pct": 100.0 * (HEXOSE_KG * y[:, CURD + HEXOSE] + GALACTOSE_KG * y[:, CURD + GALACTOSE]) / curd,
-        "lactate_pct": 100.0 * LACTATE_KG * y[:, CURD + LACTATE] / curd,
-        "acidity_pct": acidity_pct(y, CURD),
-        "acidity_whey_pct": acidity_pct(y, WHEY),
-        "r": y[:, CURD + WATER] / y[:, CURD + CASEIN],
-        "load_kpa": rows["load_kpa"][path.out[:, 1].astype(int)],
-        "meso": y[:, CELLS] * per_water,
-        "strep": y[:, CELLS + 1] * per_water,
-        "rods": y[:, CELLS + 2] * per_water,
+    read: dict[str, Callable[[], Series]] = {
+        "temperature_c": lambda: y[:, T],
+        "ph": lambda: path.out[:, 2],
+        "ph_whey": lambda: path.out[:, 3],
+        "firmness_pa": lambda: path.out[:, 4],
+        "temperature_core_c": lambda: path.out[:, 5],
+        "temperature_edge_c": lambda: path.out[:, 6],
+        "ph_core": lambda: path.out[:, 7],
+        "ph_edge": lambda: path.out[:, 8],
+        "moisture_core_pct": lambda: 100.0 * path.out[:, 9],
+        "moisture_edge_pct": lambda: 100.0 * path.out[:, 10],
+        "curd_moisture_pct": lambda: 100.0 * y[:, CURD + WATER] / curd,
+        "curd_kg_per_100kg": lambda: 100.0 * curd,
+        "whey_in_vat_kg_per_100kg": lambda: 100.0 * phase_mass(y, WHEY, p),
+        "whey_kg_per_100kg": lambda: 100.0 * phase_mass(y, GONE, p),
+        "salt_pct": lambda: 100.0 * y[:, CURD + SALT] / curd,
+        "lactose_pct": lambda: 100.0 * (HEXOSE_KG * y[:, CURD + HEXOSE] + GALACTOSE_KG * y[:, CURD + GALACTOSE]) / curd,
+        "lactate_pct": lambda: 100.0 * LACTATE_KG * y[:, CURD + LACTATE] / curd,
+        "acidity_pct": lambda: acidity_pct(y, CURD),
+        "acidity_whey_pct": lambda: acidity_pct(y, WHEY),
+        "r": lambda: y[:, CURD + WATER] / y[:, CURD + CASEIN],
+        "load_kpa": lambda: rows["load_kpa"][path.out[:, 1].astype(int)],
+        "meso": lambda: y[:, CELLS] * per_water,
+        "strep": lambda: y[:, CELLS + 1] * per_water,
+        "rods": lambda: y[:, CELLS + 2] * per_water,
     }
-    return {name: np.ascontiguousarray(series) for name, series in out.items() if names is None or name in names}
+    return {name: np.ascontiguousarray(one()) for name, one in read.items() if names is None or name in names}

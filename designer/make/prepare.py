@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 import numpy as np
@@ -25,8 +26,12 @@ from designer.recipe.schedule import (
 
 HOT_C, HOT_STEP_MIN, IN_WHEY_STEP_MIN, BASKET_STEP_MIN = 43.0, 0.5, 1.0, 2.0
 """Hot curd under whey gives it up within minutes, acid-and-heat curd in its basket; held by the halving test."""
+LATE_MIN, LATE_STEP_MIN = 60.0, 15.0
+"""After an hour in its form a cheese changes slowly: steps as long as this are off by 0.0003 pH and 0.003 points."""
 SETTLED = 9.0
 """Time constants after which a cheese has the temperature of its room."""
+BORNE = 0.8
+"""Longest step in time constants of the fastest conduction."""
 
 
 def prepare(rows: NDArray[Any], *, cut: bool = False, gel: float = GEL_NONE) -> NDArray[Any]:
@@ -53,14 +58,41 @@ def prepare(rows: NDArray[Any], *, cut: bool = False, gel: float = GEL_NONE) -> 
         if row["t_law"] == T_RAMP and 0.0 < row["ramp_min"] < row["minutes"] - 1e-9:
             out += split(row, row["ramp_min"])
         elif row["t_law"] == T_FOLLOW and row["place"] >= PLACE_MOULD:
-            out += _cooling(row)
+            parts = _cooling(row)
+            out += parts if gel == GEL_ACID_HEAT else [piece for part in parts for piece in _late(part)]
         else:
             out.append(row)
     return as_rows(out)
 
 
+def joined(records: Sequence[Any]) -> NDArray[Any]:
+    """Rows, arrays of rows, or parameter records of one dtype as one array (n,): as bytes, because numpy joins records
+    field by field, which takes longer than the march."""
+    return np.frombuffer(b"".join(one.tobytes() for one in records), dtype=records[0].dtype).copy()
+
+
+def _late(row: dict[str, float]) -> tuple[dict[str, float], ...]:
+    """A row of a cheese in its form, with longer steps from its second hour on, but none its conduction can't bear."""
+    step = LATE_STEP_MIN if row["t_law"] == T_HOLD else min(LATE_STEP_MIN, BORNE / _conduction(row)[0])
+    if row["minutes"] <= LATE_MIN or step <= row["step_max_min"]:
+        return (row,)
+    first, rest = split(row, LATE_MIN)
+    return first, rest | {"step_max_min": step}
+
+
 def _cooling(row: dict[str, float]) -> tuple[dict[str, float], ...]:
     """A row of a cooling cheese, split where it has settled."""
+    fastest, slowest = _conduction(row)
+    step = min(row["step_max_min"], BORNE / fastest)
+    settled = SETTLED / slowest
+    if settled > 0.8 * row["minutes"] or step == row["step_max_min"]:
+        return (row | {"step_max_min": step},)
+    first, rest = split(row, settled)
+    return first | {"step_max_min": step}, rest | {"t_law": T_HOLD, "t_end_c": row["follow_c"]}
+
+
+def _conduction(row: dict[str, float]) -> tuple[float, float]:
+    """The fastest and the slowest rate at which the halves of a cheese cool [1/min]."""
     value = {name: float(table()[name].value) for name in _NEEDED}  # type: ignore[arg-type]
     va_m = row["va_mm"] / 1000.0
     path_m = va_m * value["cooling_shape"]
@@ -68,14 +100,7 @@ def _cooling(row: dict[str, float]) -> tuple[dict[str, float], ...]:
     half_per_min = 60.0 / (0.5 * value["cheese_density"] * value["cheese_cp"] * 1000.0 * va_m)
     inward = 2.0 * value["cheese_conductivity"] / path_m
     outside = 1.0 / (film + path_m / (4.0 * value["cheese_conductivity"]))
-    fastest = half_per_min * (2.0 * inward + outside)
-    slowest = 0.5 * half_per_min / (1.0 / outside + 0.5 / inward)
-    step = min(row["step_max_min"], 0.8 / fastest)
-    settled = SETTLED / slowest
-    if settled > 0.8 * row["minutes"] or step == row["step_max_min"]:
-        return (row | {"step_max_min": step},)
-    first, rest = split(row, settled)
-    return first | {"step_max_min": step}, rest | {"t_law": T_HOLD, "t_end_c": row["follow_c"]}
+    return half_per_min * (2.0 * inward + outside), 0.5 * half_per_min / (1.0 / outside + 0.5 / inward)
 
 
 _NEEDED = ("cooling_shape", "cooling_h_brine", "cooling_h", "cheese_density", "cheese_cp", "cheese_conductivity")

@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 from designer.make import kernel
 from designer.make.kernel import Path
 from designer.make.parting import PHASE, Parting, PartingError, Start, part
+from designer.make.prepare import joined
 from designer.recipe.schedule import PLACE_AIR, T_FOLLOW, Schedule, as_rows, row
 
 DAY_MIN = 1440.0
@@ -125,7 +126,7 @@ def run_parted(
     path = to_a_day(path, rows, p, until_min, wait, twin)
     in_order = tuple(starts[k] for k in range(len(partings)))
     return LaneRun(
-        path, np.concatenate([rows, wait]), p, len(rows) - 1, weight, milk, taken, in_order, changed
+        path, joined([rows, wait]), p, len(rows) - 1, weight, milk, taken, in_order, changed
     )  # fmt: skip
 
 
@@ -162,20 +163,20 @@ def run_branch(
     )  # fmt: skip
     path = to_a_day(path, rows, start.p, until_min, wait, twin)
     own = LaneRun(
-        path, np.concatenate([rows, wait]), start.p, len(rows) - 1, start.weight, None, start.taken
+        path, joined([rows, wait]), start.p, len(rows) - 1, start.weight, None, start.taken
     )  # fmt: skip
     if not whole:
         return own, own
     before = main.path.out[main.path.out[:, 1] <= after_row]
     after = path.out.copy()
     after[:, 1] += after_row + 1
-    joined = Path(
+    way = Path(
         np.vstack([before, after]), np.vstack([main.path.ends[: after_row + 1], path.ends]), path.rennet_min,
         path.floc_min, path.cut_min, path.last,
     )  # fmt: skip
-    joined_rows = np.concatenate([main.rows[: after_row + 1], own.rows])
+    joined_rows = joined([main.rows[: after_row + 1], own.rows])
     return own, LaneRun(
-        joined, joined_rows, start.p, after_row + len(rows), start.weight, main.milk, start.taken
+        way, joined_rows, start.p, after_row + len(rows), start.weight, main.milk, start.taken
     )  # fmt: skip
 
 
