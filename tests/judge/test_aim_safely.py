@@ -141,6 +141,12 @@ def questions(draw: st.DrawFn) -> Asked:
     return Asked(name, lane, wanted, set(draw(st.lists(st.sampled_from(paths), max_size=len(paths), unique=True))))
 
 
+@pytest.mark.parametrize("name", ["thistlecombe-cheddar+raw", "highfold-alpine+hot"])
+def test_hurry_is_not_bought_with_age_or_heat(name: str) -> None:
+    """What aim once did: dried a day less at sixty days, cut the heating of the milk short, took a caution for it."""
+    is_as_safe_as_before(aim(made(name).recipe, [Wanted("finish_min", None, 300.0)]), set())
+
+
 @settings(max_examples=4)
 @given(questions())
 def test_never_at_the_cost_of_safety(asked: Asked) -> None:
