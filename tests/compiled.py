@@ -17,13 +17,9 @@ def settle() -> None:
 def main() -> None:
     """Compile or load all that is ever compiled: the march, and the loop over variants around it."""
     settle()
-    from designer.judge.levers import levers
-    from designer.make import kernel
-    from designer.recipe.examples import example
-    from designer.recipe.file import read
+    from designer.make import many
 
-    kernel.warm_up()
-    levers(read(example()))
+    many.warm_up()
 
 
 if __name__ == "__main__":

@@ -228,7 +228,7 @@ def _go(
 ) -> None:  # fmt: skip
     """March the makes of each chunk on a thread of its own, into `makes`.
 
-    Chunks lie closely in memory: strided ones would be another type, for which the loop is compiled once more.
+    What the loop is given lies closely in memory: strided is another type, for which it is compiled once more.
     """
     each = _compiled()
     ask = makes.starter_min[:, None] + np.array([H6_MIN, DAY_MIN])
@@ -238,7 +238,7 @@ def _go(
 
     def chunk(members: NDArray[np.int64]) -> None:
         each(
-            members, makes.rows, makes.bounds, first_stage, p, own_p, ask[:, 1], ask, np.empty((room, WIDTH)),
+            members, makes.rows, makes.bounds, first_stage, p, own_p, ask[:, 1].copy(), ask, np.empty((room, WIDTH)),
             makes.at_end, makes.ends, makes.info, makes.ph, makes.y, makes.t, makes.infos,
         )  # fmt: skip
 
