@@ -153,10 +153,7 @@ class Stepped:
         return many.Variant(pieces, self.starter_min)
 
     def _move_milk(self, one: Movable, value: float) -> many.Variant:
-        milks = tuple(
-            changed(source, one.field, value) if source.id == one.where else source for source in self.recipe.milks
-        )
-        milk = blend(self.recipe.model_copy(update={"milks": milks}))
+        milk = _other_milk(_Milks(self.recipe), one.where, one.field, value)
         pieces = {}
         for index, own in enumerate(self.pieces):
             if "milk" in own.depends:  # of a vat that parts, the milk still behind this stage
@@ -279,6 +276,23 @@ class _Same:
             and len(self.parts) == len(other.parts)
             and all(one is two for one, two in zip(self.parts, other.parts, strict=True))
         )
+
+
+class _Milks(_Same):
+    """The milks of a recipe, with the recipe they were met in first."""
+
+    __slots__ = ("recipe",)
+
+    def __init__(self, recipe: Recipe) -> None:
+        super().__init__(*recipe.milks)
+        self.recipe = recipe
+
+
+@lru_cache(maxsize=512)
+def _other_milk(of: _Milks, where: str, field: str, value: float) -> Milk:
+    """What is in the vat with one figure of one milk changed; ValueError where it can't be."""
+    milks = (changed(source, field, value) if source.id == where else source for source in of.recipe.milks)
+    return blend(of.recipe.model_copy(update={"milks": tuple(milks)}))
 
 
 class _Pieces:
