@@ -40,6 +40,7 @@ from widgets.make_curve import looking
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.drag import KEEP, LATER
 from widgets.outcomes.check_place import CheckPlace
+from widgets.outcomes.locking import setting_at
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
 from widgets.rail import Place, Rail, Railed
@@ -219,6 +220,7 @@ class Window(QMainWindow):
             Spec("quit", "&Quit", self.close, "", key.Quit),
             Spec("undo", "&Undo", self.undo.undo, "undo", key.Undo),
             Spec("redo", "&Redo", self.undo.redo, "redo", key.Redo),
+            Spec("lock", "&Lock this setting while aiming", self._lock, "", "Ctrl+L"),
             Spec("later", "Later stages move along", self._set_later, "later", "", True, "edges"),
             Spec("keep", "The next stage takes up the change", self._set_keep, "keep", "", True, "edges"),
             *looking.specs(self.curve),
@@ -253,7 +255,7 @@ class Window(QMainWindow):
         edit = self.menuBar().addMenu(self.tr("&Edit"))
         edit.addActions([a["undo"], a["redo"]])
         edit.addSeparator()
-        edit.addActions([a["later"], a["keep"]])
+        edit.addActions([a["later"], a["keep"], a["lock"]])
         self.variants.fill(self.menuBar().addMenu(self.tr("&Recipe")), a)
         teach = QMenu(self.tr("&Teach"), self)
         self.teaching.fill(teach, a)
@@ -320,6 +322,7 @@ class Window(QMainWindow):
         self.curve.said.connect(self.status.setText)
         self.curve.moved.connect(self.stages.move)
         self.curve.menued.connect(self._show_stage_menu)
+        self.curve.locked.connect(self._lock)
         self.curve.typed.connect(lambda grip: self.stage_form.focus_field(grip.field))
         self._listen(self.stage_form)
         self._listen(self.outcomes)
@@ -409,6 +412,10 @@ class Window(QMainWindow):
     def _set_keep(self) -> None:
         self.curve.mode = KEEP
         self.preferences.keep_end = True
+
+    @Slot()
+    def _lock(self) -> None:
+        self.outcomes.opening.lock(setting_at(self.focusWidget(), self.session))
 
     def _name_branch(self) -> None:
         self.go("design")

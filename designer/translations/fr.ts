@@ -83,6 +83,10 @@
         <translation>&amp;Clair</translation>
     </message>
     <message>
+        <source>&amp;Lock this setting while aiming</source>
+        <translation>&amp;Verrouiller ce réglage pour viser</translation>
+    </message>
+    <message>
         <source>&amp;Look up a word or a source…</source>
         <translation>&amp;Chercher un mot ou une source…</translation>
     </message>
@@ -2883,6 +2887,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Touches et gestes</translation>
     </message>
     <message>
+        <source>L on a handle or lever</source>
+        <translation>L sur une poignée ou un levier</translation>
+    </message>
+    <message>
         <source>Left, Right on a lever</source>
         <translation>Gauche, droite sur un levier</translation>
     </message>
@@ -2933,6 +2941,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>its length; a diamond asks for another state</source>
         <translation>sa durée ; un losange demande un autre état</translation>
+    </message>
+    <message>
+        <source>keeps it as it is while you aim; Ctrl+L in a field</source>
+        <translation>le garde tel quel pendant que vous visez ; Ctrl+L dans un champ</translation>
     </message>
     <message>
         <source>lets go of round values</source>
@@ -3638,8 +3650,24 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Viser : {0}</translation>
     </message>
     <message>
+        <source>Free again: {0}</source>
+        <translation>De nouveau libre : {0}</translation>
+    </message>
+    <message>
         <source>Kept: {0}</source>
         <translation>Gardé : {0}</translation>
+    </message>
+    <message>
+        <source>Locked: {0}</source>
+        <translation>Verrouillé : {0}</translation>
+    </message>
+    <message>
+        <source>Nothing to lock here: go to a handle or a field that moves the cheese.</source>
+        <translation>Rien à verrouiller ici : allez à une poignée ou à un champ qui agit sur le fromage.</translation>
+    </message>
+    <message>
+        <source>Open an outcome first: a lock keeps a setting while you aim at a value.</source>
+        <translation>Ouvrez d’abord un résultat : un verrou garde un réglage pendant que vous visez une valeur.</translation>
     </message>
     <message>
         <source>{0}: click, + or − keeps it</source>

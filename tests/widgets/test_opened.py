@@ -245,6 +245,20 @@ def test_a_key_locks_a_setting_of_the_list_for_aim(qtbot: QtBot, window: Window)
     assert strongest.path not in {change.setting.path for change in page.aim.found.changes}
     qtbot.keyClick(levers, Qt.Key.Key_L)
     assert levers.locks == frozenset()
+    handle = window.curve.control("cut", "cut_mm", "inside")
+    handle.setFocus()
+    qtbot.keyClick(handle, Qt.Key.Key_L)
+    assert levers.locks == {("cut", "cut_mm")}
+    window.session.choose("warm")
+    window.stage_form.focus_field("temperature_c")
+    window.actions_["lock"].trigger()
+    assert levers.locks == {("cut", "cut_mm"), ("warm", "temperature_c")}
+    handle.setFocus()
+    qtbot.keyClick(handle, Qt.Key.Key_L)
+    assert levers.locks == {("warm", "temperature_c")}
+    window.curve.setFocus()
+    window.actions_["lock"].trigger()
+    assert "Nothing to lock" in window.status.text()
     qtbot.keyClick(levers, Qt.Key.Key_Escape)
     settle(qtbot, window)
 

@@ -31,6 +31,7 @@ def gestures() -> list[tuple[str, str]]:
         (tr("Keys", "Right click or menu key"), tr("Keys", "says what else can be done there")),
         (tr("Keys", "Double-click a stage"), tr("Keys", "shows it alone")),
         (tr("Keys", "Enter on an outcome"), tr("Keys", "opens it: its limits, why, what moves it, aim")),
+        (tr("Keys", "L on a handle or lever"), tr("Keys", "keeps it as it is while you aim; Ctrl+L in a field")),
         (tr("Keys", "Left, Right on a lever"), tr("Keys", "previews a step; Enter keeps it")),
     ]  # fmt: skip
 

@@ -51,6 +51,8 @@ class MakeCurve(Picture):
     """the maker wants to type the value of a grip"""
     said = Signal(str)
     """what is being done, for the status line; "" when over"""
+    locked = Signal()
+    """the setting of the handle the keyboard is on is to stay as it is while one aims, or is free again"""
     moved = Signal(int)
     """the selected stage is to go so many places later"""
     menued = Signal(QPoint)
@@ -93,6 +95,7 @@ class MakeCurve(Picture):
                 control.entered.connect(self._entered)
                 control.left.connect(self._left)
                 control.asked.connect(self.typed)
+                control.locked.connect(self.locked)
                 self._controls[key] = control
             control.show_grip(grip, self.system)
             control.show()

@@ -44,13 +44,15 @@ def _at_least(box: QRect) -> QRect:
 
 
 class GripControl(QSlider):
-    """One grip as a slider: arrows nudge, Shift takes small steps, Enter asks for typing, Esc leaves."""
+    """One grip as a slider: arrows nudge, Shift takes small steps, Enter asks for typing, L locks, Esc leaves."""
 
     nudged = Signal(object, float, bool)
     """grip, steps, fine"""
     entered = Signal(object)
     asked = Signal(object)
     left = Signal()
+    locked = Signal()
+    """aim is to leave this setting as it is, or may move it again"""
 
     def __init__(self, grip: Grip, parent: QWidget) -> None:
         super().__init__(Qt.Orientation.Horizontal, parent)
@@ -103,6 +105,8 @@ class GripControl(QSlider):
             self.nudged.emit(self.grip, steps, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.asked.emit(self.grip)
+        elif event.key() == Qt.Key.Key_L and not event.modifiers():
+            self.locked.emit()
         elif event.key() == Qt.Key.Key_Escape:
             self.clearFocus()
         else:

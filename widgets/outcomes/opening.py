@@ -17,7 +17,7 @@ from designer.judge.aim import Aimed, AimError, aim, at
 from designer.judge.explain import Explanation, explain, outcomes_of
 from designer.judge.freedom import style_of
 from designer.judge.levers import Levers, Spread, levers, spreads
-from designer.judge.movable import movables, moved
+from designer.judge.movable import Movable, movables, moved
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.units import System
@@ -355,6 +355,18 @@ class Opening(QObject):
     def _aim(self, value: float, locks: frozenset[tuple[str, str]]) -> None:
         self._wanted = value, locks
         self._ask()
+
+    def lock(self, setting: Movable | None) -> None:
+        """Lock a setting for the aim of the outcome that is open, or free it; what can't be done is said."""
+        if setting is None:
+            self.hinted.emit(self.tr("Nothing to lock here: go to a handle or a field that moves the cheese."))
+        elif not isinstance(self.page, OpenedOutcome):
+            self.hinted.emit(self.tr("Open an outcome first: a lock keeps a setting while you aim at a value."))
+        else:
+            self.page.aim.turn_lock(setting)
+            locked = setting.path in self.page.aim.locks
+            said = self.tr("Locked: {0}") if locked else self.tr("Free again: {0}")
+            self.hinted.emit(said.format(setting.title))
 
     @Slot(object)
     def _take_aim(self, found: Aimed) -> None:

@@ -228,6 +228,14 @@ def _sheet(c: Colours) -> str:
         outline: 0; }}
     QTreeView:focus, QTableView:focus {{ border: {edge} solid {c.accent}; }}
     QRadioButton, QCheckBox {{ min-height: 24px; border: {edge} solid transparent; border-radius: 4px; }}
+    QRadioButton::indicator, QCheckBox::indicator {{ width: 14px; height: 14px; background: {c.field};
+        border: 1px solid {c.soft}; border-radius: 3px; }}
+    QRadioButton::indicator {{ border-radius: 8px; }}
+    QRadioButton::indicator:checked {{ border-color: {c.accent}; background: qradialgradient(cx:0.5, cy:0.5,
+        radius:0.5, fx:0.5, fy:0.5, stop:0 {c.accent}, stop:0.55 {c.accent}, stop:0.65 {c.field}); }}
+    QCheckBox::indicator:checked {{ border-color: {c.accent}; background: {c.accent};
+        image: url(curdwright:tick-{c.name}.svg); }}
+    QRadioButton::indicator:disabled, QCheckBox::indicator:disabled {{ border-color: {off}; }}
     QRadioButton:focus, QCheckBox:focus {{ border: {edge} solid {c.accent}; }}
     QProgressBar {{ background: {c.field}; border: 1px solid {c.line}; border-radius: 4px; max-height: 8px; }}
     QProgressBar::chunk {{ background: {c.accent}; border-radius: 3px; }}
