@@ -23,7 +23,7 @@ from designer.recipe.error import RecipeError
 from designer.recipe.file import read, reads
 from designer.recipe.versions import recipe_of, versions
 from tests.widgets.conftest import CHEDDAR
-from tests.widgets.test_session import EDITS, FORECAST, changed
+from tests.widgets.test_session import EDITS, changed, told
 from widgets import recovery
 from widgets.files import FileWork
 from widgets.journal import Journal, leftovers
@@ -55,7 +55,7 @@ class Keeping(RuleBasedStateMachine):
     def _open_window(self) -> None:
         self.window = QWidget()
         self.session = Session(
-            read(CHEDDAR), nominal=lambda r: FORECAST, banded=lambda r, stop: FORECAST, check=lambda made: None
+            read(CHEDDAR), nominal=lambda r: told(), banded=lambda r, stop: told(), check=lambda made: None
         )
         self.journal = Journal(self.home / "recovery")
         self.files = FileWork(self.session, Preferences(self.home / "p.ini"), self.journal, self.window)
