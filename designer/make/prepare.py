@@ -28,6 +28,8 @@ HOT_C, HOT_STEP_MIN, IN_WHEY_STEP_MIN, BASKET_STEP_MIN = 43.0, 0.5, 1.0, 2.0
 """Hot curd under whey gives it up within minutes, acid-and-heat curd in its basket; held by the halving test."""
 LATE_MIN, LATE_STEP_MIN = 60.0, 15.0
 """After an hour in its form a cheese changes slowly: steps as long as this are off by 0.0003 pH and 0.003 points."""
+HOT_BATH_C = 50.0
+"""Pieces in a bath as hot as this go on changing: no long steps there."""
 SETTLED = 9.0
 """Time constants after which a cheese has the temperature of its room."""
 BORNE = 0.8
@@ -59,7 +61,8 @@ def prepare(rows: NDArray[Any], *, cut: bool = False, gel: float = GEL_NONE) -> 
             out += split(row, row["ramp_min"])
         elif row["t_law"] == T_FOLLOW and row["place"] >= PLACE_MOULD:
             parts = _cooling(row)
-            out += parts if gel == GEL_ACID_HEAT else [piece for part in parts for piece in _late(part)]
+            quick = gel == GEL_ACID_HEAT or row["follow_c"] > HOT_BATH_C
+            out += parts if quick else [piece for part in parts for piece in _late(part)]
         else:
             out.append(row)
     return as_rows(out)

@@ -245,7 +245,9 @@ def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: f
     spare = max(0.0, r - 0.9)
     willing = spare / (spare + 0.2)
     if y[DRY_SALT] > 0.0:
-        absorbed = p.salt_absorb_per_min * y[DRY_SALT]
+        # No more than the water can dissolve; the sharp blend leaves every usual dose as it is.
+        room = max(p.salt_saturated * y[CURD + WATER] - y[CURD + SALT], 1e-12)
+        absorbed = p.salt_absorb_per_min * y[DRY_SALT] / np.sqrt(np.sqrt(1.0 + (y[DRY_SALT] / room) ** 4))
         squeezed = 0.0
         if row.place == PLACE_PRESS:
             squeezed = 0.02 * y[DRY_SALT] * row.load_kpa / (row.load_kpa + 20.0)
@@ -321,6 +323,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
             closed,
             row.height_mm,
             y[CLOT],
+            row.follow_c,
             p,
         )
         _leave(y, p, ph, lost, to, dy)

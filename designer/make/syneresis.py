@@ -16,6 +16,7 @@ from designer.make.set import GAS, ZERO_C
 from designer.recipe.schedule import (
     GEL_ACID_HEAT,
     GEL_LACTIC,
+    PLACE_BRINE,
     PLACE_DRAINED,
     PLACE_MILK,
     PLACE_MOULD,
@@ -78,9 +79,14 @@ def end_point(ph: float, temp_c: float, p: Any) -> float:
 
 
 @law
-def scalded_share(temp_c: float, p: Any) -> float:
-    """How far heat has drawn the network of a rennet curd together [1]: none at a cook's heat, all in a scald's."""
-    return 1.0 / (1.0 + np.exp((p.scald_sets_c - temp_c) / 2.5))
+def scalded_share(place: int, temp_c: float, bath_c: float, p: Any) -> float:
+    """How far heat draws the network of a rennet curd together [1]: none at a cook's heat, all in a scald's.
+
+    Only whole pieces in a hot bath: `temp_c` is the piece's, `bath_c` that of what it lies in.
+    """
+    if place != PLACE_BRINE:
+        return 0.0
+    return 1.0 / (1.0 + np.exp((p.scald_sets_c - min(temp_c, bath_c)) / 2.5))
 
 
 @law
@@ -143,11 +149,13 @@ def water_loss(
     closed: float,
     height_mm: float,
     clot: float,
+    bath_c: float,
     p: Any,
 ) -> float:
     """-dr/dt [kg water per kg casein and min]; `closed` is the share of outflow lost to skin and surface film.
 
-    height_mm is that of the form, clot what rennet has done [flocculation times]; only acid gels ask for both.
+    height_mm is that of the form, clot what rennet has done [flocculation times]; only acid gels ask for both. bath_c
+    is the temperature around the piece; only scalded ones ask for it.
 
     Falls smoothly to zero at the end point of the gel; below it (salted, brined, dried) nothing flows back.
     """
@@ -167,7 +175,7 @@ def water_loss(
     else:
         k = rennet_curd_per_min(temp_c, ph, edge_mm, fat_per_casein, handled, p)
         k = k / (1.0 + k / p.syneresis_k_limit)
-        scalded = scalded_share(temp_c, p)
+        scalded = scalded_share(place, temp_c, bath_c, p)
         over = r - end_point(ph, temp_c, p) * (1.0 - scalded) - p.scald_r_holds * scalded
         slow = 1.0 + (p.syneresis_r_slow / r) ** p.syneresis_q
         k += scalded * p.scald_per_min * slow

@@ -12,7 +12,7 @@ from designer.make import kernel
 from designer.make.march import OUT_EXTRA
 from designer.make.rates import curd_ph
 from designer.make.start import first_state, parameters
-from designer.make.state import CALCIUM, COLLOIDAL, CURD, T
+from designer.make.state import CALCIUM, COLLOIDAL, CURD, DRY_SALT, SALT, WATER, T
 from designer.recipe.schedule import (
     END_FLOC_MULTIPLE,
     END_PH,
@@ -88,6 +88,14 @@ def test_a_step_too_far_does_not_run_away() -> None:
     y[COLLOIDAL] = 0.8 * (whole - y[CURD + CALCIUM])  # less than the casein would bind
     after = kernel.march(kernel.prepare(as_rows([row(minutes=600, place=PLACE_DRAINED)])), y, p).out[:, OUT_EXTRA:]
     assert after[:, CURD + CALCIUM].min() >= y[CURD + CALCIUM]
+
+
+def test_curd_dissolves_no_more_salt_than_its_water_holds() -> None:
+    """Half its weight of salt on the curd: the water is saturated at 26.4 % w/w, the rest stays dry or runs off."""
+    rows = cheddar(salt=0.5)[:-1]
+    y = last(marched([*rows[:-1], rows[-1] | {"minutes": 600.0}]))
+    assert y[CURD + SALT] / y[CURD + WATER] == pytest.approx(26.4 / (100.0 - 26.4), rel=0.02)
+    assert y[DRY_SALT] > 0.0
 
 
 def test_a_floc_multiple_ends_where_the_maker_says() -> None:

@@ -10,6 +10,7 @@ from designer.forecast import Forecast, forecast
 from designer.make.constants import table
 from designer.make.syneresis import scalded_share
 from designer.recipe.edit import edit, edit_end, edit_form
+from designer.recipe.schedule import PLACE_BRINE, PLACE_PRESS
 from designer.validate.makes import makes
 
 PIECES = next(make for make in makes() if make.id == "halloumi").recipe
@@ -36,13 +37,20 @@ def test_hotter_and_longer_is_drier_and_a_thick_piece_wetter() -> None:
 def test_nothing_is_drawn_together_at_the_heat_of_a_cook() -> None:
     """The hottest cook of the published makes is 58 °C: less than 1 % of a scald there."""
     p = SimpleNamespace(**{name: one.value for name, one in table().items()})
-    assert scalded_share(58.0, p) < 0.01
-    assert scalded_share(88.0, p) > 0.99
+    assert scalded_share(PLACE_BRINE, 58.0, 60.0, p) < 0.01
+    assert scalded_share(PLACE_BRINE, 88.0, 90.0, p) > 0.99
+    assert scalded_share(PLACE_BRINE, 88.0, 12.0, p) < 0.01  # hot pieces put to cold brine
+    assert scalded_share(PLACE_PRESS, 88.0, 90.0, p) == 0.0
 
 
 def test_a_kilogram_from_nine_litres_of_milk() -> None:
     """Rural dairy technology manual (attribution likely): 1 kg from 9 kg of cow's milk; practice: from 9 L."""
     assert forecast(PIECES).outcomes["yield_kg_per_100kg"].value == pytest.approx(10.95, abs=0.4)
+
+
+def test_a_hot_bath_of_any_length_stays_in_step() -> None:
+    """From the second hour on nothing moves any more: a bath twice as long leaves the pieces as they are."""
+    assert left(scalded(length_min=360.0)) == pytest.approx(left(scalded(length_min=180.0)), abs=0.3)
 
 
 def test_a_bath_too_cold_is_said_and_the_law_says_what_it_rests_on() -> None:
