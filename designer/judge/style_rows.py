@@ -59,9 +59,11 @@ class StyleRow:
 
     def read_off(self, value: float | None, system: System = "metric") -> str:
         """A figure of a make as text, no sharper than it is read; "" where there is none."""
-        if value is None or self.kind != "percent":
-            return self.shown(value, system)
-        return show(round(value, 2 if self.key.startswith("salt") else 1), self.kind, system=system)
+        if value is not None and self.key in QUANTITIES:
+            value = round(value, QUANTITIES[self.key].decimals)
+        elif value is not None and self.kind == "percent":
+            value = round(value, 1)
+        return self.shown(value, system)
 
     def read(self, text: str, system: System = "metric") -> float | None:
         """What was typed for an end, "" for open. Raises UnitError."""

@@ -3477,6 +3477,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>D'autres changements feraient rentrer : {0}</translation>
     </message>
     <message>
+        <source>Nothing that its limits ask for.</source>
+        <translation>Rien de ce que demandent ses limites.</translation>
+    </message>
+    <message>
         <source>Nothing: by its figures it is one already.</source>
         <translation>Rien : d'après ses chiffres, c'en est déjà un.</translation>
     </message>

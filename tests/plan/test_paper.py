@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage, QPainter, QPicture
 from pytestqt.qtbot import QtBot
 
 from designer.plan.sheet import (
@@ -33,7 +35,7 @@ from designer.plan.sheet import (
     Words,
 )
 from widgets.paper import ink
-from widgets.paper.draw import write_pdf
+from widgets.paper.draw import paint_page, write_pdf
 from widgets.paper.layout import layout
 from widgets.paper.marks import Page, Room, Stroke
 from widgets.paper.marks import Words as SetWords
@@ -170,6 +172,23 @@ def test_no_ink_is_grey(tmp_path: Path) -> None:
             if operator in (b"rg", b"RG", b"g", b"G", b"scn", b"SCN"):
                 numbers = [float(each) for each in operands if not isinstance(each, str)]
                 assert set(numbers) <= {0.0, 1.0}
+
+
+def test_a_recorded_page_is_black_in_whatever_pen_it_is_played() -> None:
+    """A preview records the page and plays it on a window, whose pen is pale in the dark."""
+    page = Page()
+    page.marks.append(SetWords("Thistlecombe Cheddar", 10.0, 20.0, 24.0, True))
+    recorded = QPicture()
+    painter = QPainter(recorded)
+    paint_page(painter, page)
+    painter.end()
+    seen = QImage(900, 300, QImage.Format.Format_Grayscale8)
+    seen.fill(Qt.GlobalColor.white)
+    painter = QPainter(seen)
+    painter.setPen(Qt.GlobalColor.lightGray)
+    painter.drawPicture(0, 0, recorded)
+    painter.end()
+    assert min(bytes(seen.constBits())) < 40
 
 
 def test_an_unwritable_place_is_an_error_with_a_reason(tmp_path: Path) -> None:

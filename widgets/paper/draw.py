@@ -56,6 +56,8 @@ def paint_page(painter: QPainter, page: Page) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     device = painter.device()
     painter.scale(device.logicalDpiX() / ink.UNITS_PER_INCH, device.logicalDpiY() / ink.UNITS_PER_INCH)
+    # A preview records the page and plays it with the window's pen; a pen that is black already is not recorded.
+    painter.setPen(Qt.PenStyle.NoPen)
     for mark in page.marks:
         match mark:
             case Words():

@@ -256,6 +256,8 @@ class NearestPage(Page):
         self.changes.setText(
             "\n".join(f"•  {line}" for line in lines)
             if lines
+            else self.tr("Nothing that its limits ask for.")
+            if way.left or way.out
             else self.tr("Nothing: by its figures it is one already.")
         )
         rest = [] if met.reached else [self.tr("That brings it nearer, but not inside its limits.")]
