@@ -33,6 +33,10 @@ WORTH = 0.3
 """What a change must bring, so that it is worth a line."""
 
 
+Likeness = Callable[[Forecast], float]
+"""How far a forecast lies from what a style is known for, in steps."""
+
+
 @dataclass(frozen=True, slots=True)
 class Short:
     """A way made short: `met` as it is then, `left` what only more changes would bring in, `out` what none does."""
@@ -65,22 +69,19 @@ def shortened(found: Met, style: Style, stages: int, new: Collection[str] = (), 
     return Short(met, left, tuple(said for key, said in short.items() if key in full))
 
 
-Likeness = Callable[[Forecast], float]
-"""How far a forecast lies from what a style is known for, in steps."""
-
-
 def _few(start: Recipe, changes: Sequence[Change], room: int, weigh: Likeness) -> tuple[Recipe, Forecast]:
     """The recipe with so many of the changes that leave the least outside, and none that is not worth it."""
     kept = list(changes)
     while True:
-        here = weigh(_made(start, kept)[1])
+        recipe, made = _made(start, kept)
+        here = weigh(made)
         harm = [(weigh(_made(start, [one for one in kept if one is not each])[1]) - here, at) for at, each in
                 enumerate(kept)]  # fmt: skip
         harm.sort()
         over = len(kept) - room
         count = max(1, min(over, len(kept) // 3)) if over > 0 else int(bool(harm) and harm[0][0] < WORTH)
         if not count:
-            return _made(start, kept)
+            return recipe, made
         gone = {at for _, at in harm[:count]}
         kept = [one for at, one in enumerate(kept) if at not in gone]
 

@@ -29,7 +29,7 @@ from widgets.judging import known_style
 from widgets.room import Parts, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
-from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, listed, note, scrolled
 
 MADE, RECIPE, MEASURED, TASTED = range(4)
 TOLD_PX: Final = 560
@@ -75,14 +75,10 @@ class BatchesPage(Page):
     # ---- building
 
     def _list(self) -> QTreeWidget:
-        made = QTreeWidget()
-        made.setAccessibleName(self.tr("Made batches, the last first"))
-        made.setColumnCount(4)
-        made.setHeaderLabels([self.tr("Made"), self.tr("Recipe"), self.tr("Measured"), self.tr("Last tasting")])
-        made.setRootIsDecorated(False)
-        made.setAlternatingRowColors(True)
-        made.setUniformRowHeights(True)
-        made.setFrameShape(QTreeWidget.Shape.NoFrame)
+        made = listed(
+            self.tr("Made batches, the last first"),
+            [self.tr("Made"), self.tr("Recipe"), self.tr("Measured"), self.tr("Last tasting")],
+        )
         head = made.header()
         head.setStretchLastSection(False)
         for column in (MADE, MEASURED, TASTED):

@@ -2,17 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any, Final
+from typing import Final
 
-from PySide6.QtCore import QAbstractItemModel, QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtGui import QBrush, QColor, QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
-    QLineEdit,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
-    QTableWidget,
     QTableWidgetItem,
     QWidget,
 )
@@ -20,12 +16,13 @@ from PySide6.QtWidgets import (
 from designer.batch.record import Batch, BatchError, Key, asked, label, possible
 from designer.judge.style_rows import StyleRow, kind_of
 from designer.language import number
-from designer.units import System, UnitError
+from designer.units import UnitError
+from widgets.figure_table import RIGHT, FigureTable
 from widgets.theme import apply as dress
 from widgets.wording import MINUS
 
 WHAT, THEN, MEASURED, BETWEEN = range(4)
-RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+ROW_PX: Final = 26
 
 
 def row_of(key: Key) -> StyleRow:
@@ -34,33 +31,7 @@ def row_of(key: Key) -> StyleRow:
     return StyleRow("gate" if at else "window", quantity, at, label(key), kind_of(quantity), None, None, "", "")
 
 
-class ReadingDelegate(QStyledItemDelegate):
-    """A plain line to type a reading in."""
-
-    def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Any) -> QWidget:
-        """The line."""
-        line = QLineEdit(parent)
-        line.setMaxLength(40)
-        line.setFrame(False)
-        line.setAlignment(Qt.AlignmentFlag.AlignRight)
-        line.setAccessibleName(str(index.siblingAtColumn(WHAT).data()))
-        return line
-
-    def setEditorData(self, editor: QWidget, index: Any) -> None:
-        """What stands in the cell."""
-        assert isinstance(editor, QLineEdit)
-        editor.setText(str(index.data() or ""))
-
-    def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Any) -> None:
-        """What was typed: the table reads it."""
-        assert isinstance(editor, QLineEdit)
-        if editor.text() != str(index.data() or ""):
-            table = self.parent()
-            assert isinstance(table, Readings)
-            table.type(index, editor.text())
-
-
-class Readings(QTableWidget):
+class Readings(FigureTable):
     """One line a figure that can be read of this make."""
 
     typed = Signal(object, object)
@@ -69,34 +40,15 @@ class Readings(QTableWidget):
     """what could not be read, a sentence; "" once it is mended"""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.system: System = "metric"
+        super().__init__(ROW_PX, parent)
+        heads = [self.tr("What"), self.tr("Forecast then"), self.tr("Measured"), self.tr("Difference")]
+        self.begin(self.tr("What was forecast and what was measured"), heads)
+        self.entered.connect(self.type)
         self.keys: tuple[Key, ...] = ()
-        self.setColumnCount(4)
-        self.setHorizontalHeaderLabels(
-            [self.tr("What"), self.tr("Forecast then"), self.tr("Measured"), self.tr("Difference")]
-        )
-        self.setAccessibleName(self.tr("What was forecast and what was measured"))
-        self.setItemDelegate(ReadingDelegate(self))
-        self.setShowGrid(False)
-        self.setFrameShape(QTableWidget.Shape.NoFrame)
-        self.setAlternatingRowColors(True)
-        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.setEditTriggers(
-            QAbstractItemView.EditTrigger.AnyKeyPressed
-            | QAbstractItemView.EditTrigger.EditKeyPressed
-            | QAbstractItemView.EditTrigger.DoubleClicked
-            | QAbstractItemView.EditTrigger.SelectedClicked
-        )
-        self.setTabKeyNavigation(False)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.verticalHeader().hide()
-        self.verticalHeader().setDefaultSectionSize(26)
         head = self.horizontalHeader()
-        head.setHighlightSections(False)
         head.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)
-        head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column, width in ((THEN, 116), (MEASURED, 116), (BETWEEN, 96)):
             self.horizontalHeaderItem(column).setTextAlignment(RIGHT)
             head.setSectionResizeMode(column, QHeaderView.ResizeMode.Fixed)
@@ -109,7 +61,7 @@ class Readings(QTableWidget):
         self.setRowCount(len(self.keys))
         for line, key in enumerate(self.keys):
             self._line(line, batch, key, before.get(key, ()))
-        self.setFixedHeight(self.horizontalHeader().sizeHint().height() + 26 * len(self.keys) + 2)
+        self.setFixedHeight(self.horizontalHeader().sizeHint().height() + ROW_PX * len(self.keys) + 2)
         if here[0] >= 0:
             self.setCurrentCell(min(here[0], len(self.keys) - 1), here[1])
 
@@ -141,6 +93,10 @@ class Readings(QTableWidget):
         if round(abs(difference), decimals) == 0.0:
             return "="
         return f"{'+' if difference > 0 else MINUS}{number(abs(difference), f'.{decimals}f')}"
+
+    def name_of(self, index: QModelIndex) -> str:
+        """A reading is called as its row."""
+        return str(index.siblingAtColumn(WHAT).data())
 
     def type(self, index: QModelIndex, text: str) -> None:
         """Read what was typed into a cell."""

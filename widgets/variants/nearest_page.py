@@ -25,7 +25,7 @@ from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, button, listed, note, scrolled
 
 FIRST: Final = 6
 """Of so many of the nearest styles the way is worked out unasked."""
@@ -69,14 +69,9 @@ class NearestPage(Page):
     # ---- building
 
     def _list(self) -> QTreeWidget:
-        made = QTreeWidget()
-        made.setAccessibleName(self.tr("Styles, the nearest first"))
-        made.setColumnCount(3)
-        made.setHeaderLabels([self.tr("Style"), self.tr("To change"), self.tr("What lies between")])
-        made.setRootIsDecorated(False)
-        made.setUniformRowHeights(True)
-        made.setAlternatingRowColors(True)
-        made.setFrameShape(QTreeWidget.Shape.NoFrame)
+        made = listed(
+            self.tr("Styles, the nearest first"), [self.tr("Style"), self.tr("To change"), self.tr("What lies between")]
+        )
         head = made.header()
         head.setStretchLastSection(True)
         head.setSectionResizeMode(0, QHeaderView.ResizeMode.Interactive)

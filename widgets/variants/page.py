@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QTreeWidget, QVBoxLayout, QWidget
 
 from designer.units import System
 from widgets import wording
@@ -41,6 +41,19 @@ def scrolled(inside: QWidget) -> QScrollArea:
     area = scrolling(inside, across=False)
     area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
     return area
+
+
+def listed(name: str, heads: list[str]) -> QTreeWidget:
+    """A plain list of a page, a line a row."""
+    made = QTreeWidget()
+    made.setAccessibleName(name)
+    made.setColumnCount(len(heads))
+    made.setHeaderLabels(heads)
+    made.setRootIsDecorated(False)
+    made.setAlternatingRowColors(True)
+    made.setUniformRowHeights(True)
+    made.setFrameShape(QTreeWidget.Shape.NoFrame)
+    return made
 
 
 class Page(QWidget):

@@ -5,25 +5,22 @@ What can't be read stays as typed, with the reason beside it in its row, until i
 
 from __future__ import annotations
 
-from typing import Any, Final
+from typing import Final
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QAbstractItemModel, QCoreApplication, QModelIndex, Qt, Signal, Slot
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QModelIndex, Qt, Signal, Slot
 from PySide6.QtGui import QBrush, QColor, QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
-    QLineEdit,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
-    QTableWidget,
     QTableWidgetItem,
     QWidget,
 )
 
 from designer.judge.style_rows import StyleRow, figure_of
 from designer.language import word as told
-from designer.units import System, UnitError
+from designer.units import UnitError
 from styles.house import Figures
+from widgets.figure_table import RIGHT, FigureTable
 from widgets.theme import apply as dress
 
 N = QT_TRANSLATE_NOOP
@@ -34,36 +31,9 @@ SECTIONS: Final = (
     ("gate", N("HouseStyle", "Gates on the curves")),
     ("law", N("HouseStyle", "Limits of law and standards, as they are")),
 )
-RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
-class EndDelegate(QStyledItemDelegate):
-    """A plain line to type an end in; Up and Down in it leave for the neighbours as everywhere in the table."""
-
-    def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Any) -> QWidget:
-        """The line."""
-        line = QLineEdit(parent)
-        line.setMaxLength(40)
-        line.setFrame(False)
-        line.setAlignment(Qt.AlignmentFlag.AlignRight)
-        line.setAccessibleName(index.model().headerData(index.column(), Qt.Orientation.Horizontal))
-        return line
-
-    def setEditorData(self, editor: QWidget, index: Any) -> None:
-        """What stands in the cell."""
-        assert isinstance(editor, QLineEdit)
-        editor.setText(str(index.data() or ""))
-
-    def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Any) -> None:
-        """What was typed, as it was typed: the table reads it."""
-        assert isinstance(editor, QLineEdit)
-        if editor.text() != str(index.data() or ""):
-            table = self.parent()
-            assert isinstance(table, StyleTable)
-            table.type(index, editor.text())
-
-
-class StyleTable(QTableWidget):
+class StyleTable(FigureTable):
     """Shows rows of a style; tells what was typed, and what is to go."""
 
     typed = Signal(object, object, object)
@@ -74,35 +44,16 @@ class StyleTable(QTableWidget):
     """the row the keyboard is on, None on a heading"""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.system: System = "metric"
+        super().__init__(28, parent)
+        heads = [self.tr("What"), self.tr("From"), self.tr("To"), self.tr("This recipe"), self.tr("Source")]
+        self.begin(self.tr("Limits, usual ranges and gates of the house style"), heads)
+        self.entered.connect(self.type)
         self.by_line: dict[int, StyleRow] = {}
         self._wrong: dict[tuple[tuple[str, str, str], int], tuple[str, str]] = {}
         self._figures = Figures()
         self._rows: tuple[StyleRow, ...] = ()
-        self.setColumnCount(5)
-        self.setHorizontalHeaderLabels(
-            [self.tr("What"), self.tr("From"), self.tr("To"), self.tr("This recipe"), self.tr("Source")]
-        )
-        self.setAccessibleName(self.tr("Limits, usual ranges and gates of the house style"))
-        self.setItemDelegate(EndDelegate(self))
-        self.setShowGrid(False)
-        self.setFrameShape(QTableWidget.Shape.NoFrame)
-        self.setAlternatingRowColors(True)
-        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.setEditTriggers(
-            QAbstractItemView.EditTrigger.AnyKeyPressed
-            | QAbstractItemView.EditTrigger.EditKeyPressed
-            | QAbstractItemView.EditTrigger.DoubleClicked
-            | QAbstractItemView.EditTrigger.SelectedClicked
-        )
-        self.setTabKeyNavigation(False)
-        self.verticalHeader().hide()
-        self.verticalHeader().setDefaultSectionSize(28)
         head = self.horizontalHeader()
-        head.setHighlightSections(False)
         head.setStretchLastSection(True)
-        head.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column in (LOW, HIGH, HERE):
             self.horizontalHeaderItem(column).setTextAlignment(RIGHT)
         for column, width in ((WHAT, 300), (LOW, 104), (HIGH, 104), (HERE, 104)):

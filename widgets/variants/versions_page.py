@@ -15,7 +15,7 @@ from designer.recipe.error import RecipeError
 from designer.recipe.versions import Version
 from widgets.files import FileWork
 from widgets.session import Session
-from widgets.variants.page import Page, button, note
+from widgets.variants.page import Page, button, listed, note
 
 NUMBER, SAVED, BY, NOTE, CHANGED = range(5)
 VERSION: Final = Qt.ItemDataRole.UserRole
@@ -49,16 +49,10 @@ class VersionsPage(Page):
         session.documentChanged.connect(self._offer)
 
     def _list(self) -> QTreeWidget:
-        made = QTreeWidget()
-        made.setAccessibleName(self.tr("Saved versions, the newest first"))
-        made.setColumnCount(5)
-        made.setHeaderLabels(
-            [self.tr("No."), self.tr("Saved"), self.tr("By"), self.tr("Note"), self.tr("What changed")]
+        made = listed(
+            self.tr("Saved versions, the newest first"),
+            [self.tr("No."), self.tr("Saved"), self.tr("By"), self.tr("Note"), self.tr("What changed")],
         )
-        made.setRootIsDecorated(False)
-        made.setAlternatingRowColors(True)
-        made.setUniformRowHeights(True)
-        made.setFrameShape(QTreeWidget.Shape.NoFrame)
         made.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         made.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         head = made.header()
