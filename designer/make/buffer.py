@@ -51,24 +51,36 @@ def on_curve(curve: NDArray[np.float64], ph: float) -> float:
 
 
 @law
-def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: float, scale: float) -> float:
+def held_at(index: int, casein: float, serum: float, lactate: float) -> float:
+    """H+ that the buffers present hold at a point of GRID [mol/kg milk]."""
+    return casein * CASEIN_H[index] + serum * SERUM_H[index] + lactate * LACTIC_H[index]
+
+
+@law
+def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: float, scale: float, near: float) -> float:
     """pH at which the buffers present hold the acid balance z.
 
     z [mol H+/kg milk] counted from ph_native; casein [kg/kg milk]; serum [kg of original milk serum salts per kg
     milk]; lactate [mol/kg milk]; scale multiplies the buffers. The balance falls with pH, so the inverse is unique.
+    It is looked for from the pH `near` outward, in strides that double, then halved: the nearer, the sooner.
     """
     casein *= scale
     serum *= scale
     target = z + casein * on_curve(CASEIN_H, ph_native) + serum * on_curve(SERUM_H, ph_native)
-    low, high = 0, CASEIN_H.shape[0] - 1
+    last = CASEIN_H.shape[0] - 1
+    low = min(max(int((near - PH_LOW) / PH_STEP), 0), last - 1)
+    high, stride = low + 1, 1
+    while low > 0 and held_at(low, casein, serum, lactate) <= target:
+        low, high, stride = max(low - stride, 0), low, 2 * stride
+    while high < last and held_at(high, casein, serum, lactate) > target:
+        low, high, stride = high, min(high + stride, last), 2 * stride
     while high - low > 1:
         middle = (low + high) // 2
-        if casein * CASEIN_H[middle] + serum * SERUM_H[middle] + lactate * LACTIC_H[middle] > target:
+        if held_at(middle, casein, serum, lactate) > target:
             low = middle
         else:
             high = middle
-    above = casein * CASEIN_H[low] + serum * SERUM_H[low] + lactate * LACTIC_H[low]
-    below = casein * CASEIN_H[high] + serum * SERUM_H[high] + lactate * LACTIC_H[high]
+    above, below = held_at(low, casein, serum, lactate), held_at(high, casein, serum, lactate)
     if above - below < 1e-15:
         return ph_native
     share = min(1.0, max(0.0, (above - target) / (above - below)))

@@ -52,6 +52,7 @@ MARCHED = (
     "buffer.py",
     "constants.py",
     "constants.toml",
+    "kept.py",
     "law.py",
     "march.py",
     "rates.py",

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from designer.make.acid import awake_at_start
 from designer.make.buffer import casein_balance
+from designer.make.kept import KEPT, PH_CURD, PH_WHEY, nothing_kept
 from designer.make.law import law
 from designer.make.rates import curd_mass, curd_ph, firmness, whey_ph, zone_rates
 from designer.make.set import heat_curdled, unfolded
@@ -78,6 +79,7 @@ NATURAL_ACIDITY_PCT = (0.15, 0.11)  # milk or curd, whey: what the titration cou
 @law
 def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
     """What happens at once when a row begins: additions, the cut, salt strewn, a temperature set."""
+    near = p.ph_native
     inocula = (row.inoculum_meso, row.inoculum_strep, row.inoculum_rods)
     speeds = (p.meso_mu, p.strep_mu, p.rods_mu)
     for i in range(3):
@@ -114,10 +116,10 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
                 kept = p.casein_kept_acid
             caught = 1.0
             if y[GEL] == GEL_ACID_HEAT:
-                caught = heat_curdled(curd_ph(y, p), y[T], p)
+                caught = heat_curdled(curd_ph(y, p, near), y[T], p)
             kept *= caught
             fines = (1.0 - kept) * y[CURD + CASEIN]
-            sour = casein_balance(curd_ph(y, p), fines, p.ph_native, p.buffer_scale)
+            sour = casein_balance(curd_ph(y, p, near), fines, p.ph_native, p.buffer_scale)
             y[CURD + ACID] -= sour
             y[WHEY + ACID] += sour
             fat = p.fat_lost_kg * (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size
@@ -147,6 +149,7 @@ def heun(
     zones: int,
     row: Any,
     p: Any,
+    kept: NDArray[np.float64],
     h: float,
     k1: NDArray[np.float64],
     k2: NDArray[np.float64],
@@ -156,7 +159,7 @@ def heun(
     for zone in range(zones):
         for i in range(SIZE):
             to[zone, i] = y[zone, i] + h * k1[zone, i]
-    zone_rates(to, zones, row, p, k2)
+    zone_rates(to, zones, row, p, kept, k2)
     for zone in range(zones):
         for i in range(SIZE):
             to[zone, i] = y[zone, i] + 0.5 * h * (k1[zone, i] + k2[zone, i])
@@ -179,11 +182,17 @@ def whole(y: NDArray[np.float64], zones: int, out: NDArray[np.float64]) -> None:
 
 @law
 def end_margin(
-    y: NDArray[np.float64], row: Any, p: Any, minute: float, info: NDArray[np.float64], toward: float
+    y: NDArray[np.float64],
+    row: Any,
+    p: Any,
+    kept: NDArray[np.float64],
+    minute: float,
+    info: NDArray[np.float64],
+    toward: float,
 ) -> float:
     """How far past its end a stage is; reached at zero and above. `toward` is +1 or -1 for a temperature end.
 
-    y (SIZE,) is the whole cheese.
+    y (SIZE,) is the whole cheese, kept (KEPT,) that of its core.
     """
     if row.end_by == END_TEMPERATURE:
         return toward * (y[T] - row.end_value)
@@ -193,9 +202,9 @@ def end_margin(
         return (minute - info[1]) - row.end_value * info[2]
     if row.end_by == END_WHEY_OFF:
         return y[WHEY + WATER] + y[GONE + WATER] - row.end_value
-    ph = curd_ph(y, p)
+    ph = curd_ph(y, p, kept[PH_CURD])
     if row.end_of == OF_WHEY:
-        ph = whey_ph(y, p, ph)
+        ph = whey_ph(y, p, ph, kept[PH_WHEY])
     if row.end_by == END_PH:
         return row.end_value - ph
     if row.end_by == END_FIRMNESS:
@@ -208,21 +217,28 @@ def end_margin(
 
 @law
 def _write(
-    out: NDArray[np.float64], n: int, minute: float, index: int, y: NDArray[np.float64], zones: int, p: Any
+    out: NDArray[np.float64],
+    n: int,
+    minute: float,
+    index: int,
+    y: NDArray[np.float64],
+    zones: int,
+    p: Any,
+    kept: NDArray[np.float64],
 ) -> int:
     mean = out[n, OUT_EXTRA:]
     whole(y, zones, mean)
-    ph = curd_ph(mean, p)
+    ph = curd_ph(mean, p, kept[CORE, PH_CURD])
     out[n, 0] = minute
     out[n, 1] = index
     out[n, 2] = ph
-    out[n, 3] = whey_ph(mean, p, ph)
+    out[n, 3] = whey_ph(mean, p, ph, kept[CORE, PH_WHEY])
     out[n, 4] = firmness(mean, ph, p)
     outer = OUTER if zones == ZONES else CORE
     out[n, 5] = y[CORE, T]
     out[n, 6] = y[outer, T]
-    out[n, 7] = ph if zones < ZONES else curd_ph(y[CORE], p)
-    out[n, 8] = ph if zones < ZONES else curd_ph(y[outer], p)
+    out[n, 7] = ph if zones < ZONES else curd_ph(y[CORE], p, ph)
+    out[n, 8] = ph if zones < ZONES else curd_ph(y[outer], p, ph)
     out[n, 9] = y[CORE, CURD + WATER] / curd_mass(y[CORE], p)
     out[n, 10] = y[outer, CURD + WATER] / curd_mass(y[outer], p)
     return n + 1
@@ -255,7 +271,8 @@ def march(
     take(y0, y)
     take(y0, trial)
     k1, k2 = np.zeros((ZONES, SIZE)), np.zeros((ZONES, SIZE))
-    mean = np.zeros(SIZE)
+    mean, kept = np.zeros(SIZE), np.empty((ZONES, KEPT))
+    nothing_kept(kept, p.ph_native)
     minute, n, done_stage = t0, 0, -1
     zones = ZONES if not np.isnan(y[OUTER, T]) else 1
     for index in range(first_row, len(rows)):
@@ -273,12 +290,12 @@ def march(
             info[3] = minute
         ends[index, 0] = minute
         ends[index, 2] = 1.0
-        n = _write(out, n, minute, index, y, zones, p)
+        n = _write(out, n, minute, index, y, zones, p, kept)
         open_end = row.end_by != END_TIME
         whole(y, zones, mean)
         toward = 1.0 if mean[T] <= row.end_value else -1.0
         if row.stage == done_stage or (
-            open_end and row.earliest_min <= 0.0 and end_margin(mean, row, p, minute, info, toward) >= 0.0
+            open_end and row.earliest_min <= 0.0 and end_margin(mean, row, p, kept[CORE], minute, info, toward) >= 0.0
         ):
             ends[index, 1] = minute
             done_stage = row.stage
@@ -291,25 +308,25 @@ def march(
         start = minute
         reached = not open_end
         for step in range(steps):
-            zone_rates(y, zones, row, p, k1)
-            heun(y, zones, row, p, h, k1, k2, trial)
+            zone_rates(y, zones, row, p, kept, k1)
+            heun(y, zones, row, p, kept, h, k1, k2, trial)
             _note_clot(y[CORE, CLOT], trial[CORE, CLOT], minute, h, info)
             if open_end and minute + h - start >= row.earliest_min - 1e-9:
                 whole(trial, zones, mean)
-                after = end_margin(mean, row, p, minute + h, info, toward)
+                after = end_margin(mean, row, p, kept[CORE], minute + h, info, toward)
                 if after >= 0.0:
                     whole(y, zones, mean)
-                    before = end_margin(mean, row, p, minute, info, toward)
+                    before = end_margin(mean, row, p, kept[CORE], minute, info, toward)
                     low, high, part = 0.0, h, h
                     if before >= 0.0:
                         part = max(0.0, row.earliest_min - (minute - start))
-                        heun(y, zones, row, p, part, k1, k2, trial)
+                        heun(y, zones, row, p, kept, part, k1, k2, trial)
                     else:
                         for _ in range(4):
                             part = low + (high - low) * before / (before - after)
-                            heun(y, zones, row, p, part, k1, k2, trial)
+                            heun(y, zones, row, p, kept, part, k1, k2, trial)
                             whole(trial, zones, mean)
-                            margin = end_margin(mean, row, p, minute + part, info, toward)
+                            margin = end_margin(mean, row, p, kept[CORE], minute + part, info, toward)
                             if margin >= 0.0:
                                 high, after = part, margin
                             else:
@@ -318,12 +335,12 @@ def march(
                                 break
                     take(trial, y)
                     minute += part
-                    n = _write(out, n, minute, index, y, zones, p)
+                    n = _write(out, n, minute, index, y, zones, p, kept)
                     reached = True
                     break
             take(trial, y)
             minute = start + (step + 1) * h
-            n = _write(out, n, minute, index, y, zones, p)
+            n = _write(out, n, minute, index, y, zones, p, kept)
         ends[index, 1] = minute
         if not reached:
             ends[index, 2] = 0.0

@@ -11,8 +11,9 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make.acid import cpm_rosso_1995, ctmi_rosso_1993, death_per_min, salt_share
+from designer.make.acid import cpm_rosso_1995, salt_share
 from designer.make.buffer import LACTIC_H, on_curve, ph_of, serum_balance
+from designer.make.kept import DEATH, DRAINS, GROWTH, HOLDS, PH_CURD, PH_WHEY, SIZED, keep
 from designer.make.law import law
 from designer.make.set import firmness_acid, firmness_scott_blair_1959, floc_minutes_foltmann_1959
 from designer.make.state import (
@@ -47,6 +48,7 @@ from designer.make.state import (
     SALT,
     SALT_IN,
     SERUM,
+    SIZE,
     SKIN,
     THETA,
     WATER,
@@ -86,18 +88,20 @@ def curd_mass(y: NDArray[np.float64], p: Any) -> float:
 
 
 @law
-def curd_ph(y: NDArray[np.float64], p: Any) -> float:
-    """pH of the curd, from its acid balance and the buffers it holds."""
-    return ph_of(y[CURD + ACID], y[CURD + CASEIN], y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale)
+def curd_ph(y: NDArray[np.float64], p: Any, near: float) -> float:
+    """pH of the curd, from its acid balance and the buffers it holds; looked for from the pH `near` on."""
+    return ph_of(
+        y[CURD + ACID], y[CURD + CASEIN], y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale, near
+    )
 
 
 @law
-def whey_ph(y: NDArray[np.float64], p: Any, ph_curd: float) -> float:
-    """pH of the free whey; where there is none yet, that of the curd."""
+def whey_ph(y: NDArray[np.float64], p: Any, ph_curd: float, near: float) -> float:
+    """pH of the free whey, looked for from the pH `near` on; where there is none yet, that of the curd."""
     if y[WHEY + WATER] < LEAST_WATER:
         return ph_curd
     return ph_of(
-        y[WHEY + ACID], y[WHEY + CASEIN] * 0.3, y[WHEY + SERUM], y[WHEY + LACTATE], p.ph_native, p.buffer_scale
+        y[WHEY + ACID], y[WHEY + CASEIN] * 0.3, y[WHEY + SERUM], y[WHEY + LACTATE], p.ph_native, p.buffer_scale, near
     )
 
 
@@ -112,11 +116,10 @@ def firmness(y: NDArray[np.float64], ph: float, p: Any) -> float:
 
 
 @law
-def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64]) -> None:
+def _ferment(y: NDArray[np.float64], p: Any, ph: float, kept: NDArray[np.float64], dy: NDArray[np.float64]) -> None:
     """Growth, rest and death of three populations in the curd water, and what they turn into lactate."""
     water = y[CURD + WATER]
     shrunk = p.water_milk / water
-    temp = y[T]
     salt_pct = 100.0 * y[CURD + SALT] / water
     hexose = max(0.0, y[CURD + HEXOSE]) / water
     galactose = max(0.0, y[CURD + GALACTOSE]) / water
@@ -126,27 +129,22 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, dy: NDArray[np.float64])
         if y[CELLS + i] <= 0.0:
             continue
         if i == 0:
-            mu, low, best, high = p.meso_mu, p.meso_t_min, p.meso_t_opt, p.meso_t_max
             acid_share = cpm_rosso_1995(ph, p.meso_ph_min, p.meso_ph_opt, p.meso_ph_max)
-            salty, sour, d_ref = p.meso_salt_max, p.acid_stop, p.meso_d_ref_min
+            salty, sour = p.meso_salt_max, p.acid_stop
         elif i == 1:
-            mu, low, best, high = p.strep_mu, p.strep_t_min, p.strep_t_opt, p.strep_t_max
             acid_share = cpm_rosso_1995(ph, p.strep_ph_min, p.strep_ph_opt, p.strep_ph_max)
-            salty, sour, d_ref = p.strep_salt_max, p.acid_stop, p.strep_d_ref_min
+            salty, sour = p.strep_salt_max, p.acid_stop
         else:
-            mu, low, best, high = p.rods_mu, p.rods_t_min, p.rods_t_opt, p.rods_t_max
             acid_share = cpm_rosso_1995(ph, p.rods_ph_min, p.rods_ph_opt, p.rods_ph_max)
-            salty, sour, d_ref = p.rods_salt_max, p.rods_acid_stop, p.rods_d_ref_min
-        warm = mu / 60.0 * p.activity * ctmi_rosso_1993(temp, low, best, high)
+            salty, sour = p.rods_salt_max, p.rods_acid_stop
+        warm = kept[GROWTH + i]
         # Each population has its own ceiling: rods go on after cocci have stopped (the two peaks of a Swiss press).
         room = max(0.0, 1.0 - y[CELLS + i] * shrunk / ceiling)
         stopped = 1.0 / (1.0 + (undissociated / sour) ** 4)
         working = warm * acid_share * salt_share(salt_pct, salty) * stopped * y[AWAKE + i]
         dy[AWAKE + i] += warm * y[AWAKE + i] * (1.0 - y[AWAKE + i])
         fed = hexose / (hexose + p.hexose_half)
-        dy[CELLS + i] += y[CELLS + i] * (
-            working * room * fed - death_per_min(temp, d_ref, p.death_t_ref_c, p.death_z_c)
-        )
+        dy[CELLS + i] += y[CELLS + i] * (working * room * fed - kept[DEATH + i])
         lactate = p.acid_yield * working * y[CELLS + i] * (room + p.acid_resting)
         if i == 1:  # cocci burn the glucose half of lactose and leave galactose
             used = 0.5 * lactate * fed
@@ -282,16 +280,21 @@ def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: f
 
 
 @law
-def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> None:
-    """Fill dy/dt [per min] for the state y under one Schedule row and parameters p (constants and the milk)."""
-    for i in range(dy.shape[0]):
+def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], dy: NDArray[np.float64]) -> None:
+    """Fill dy/dt [per min] for the state y under one Schedule row and parameters p (constants and the milk).
+
+    kept (KEPT,) spares working out again what stands as it was; it changes no result (see `make.kept`).
+    """
+    for i in range(SIZE):
         dy[i] = 0.0
-    ph = curd_ph(y, p)
+    keep(y[T], y[GRAIN], int(y[GEL]), p, kept)
+    ph = curd_ph(y, p, kept[PH_CURD])
+    kept[PH_CURD] = ph
     casein = y[CURD + CASEIN]
     r = y[CURD + WATER] / casein
     mass = curd_mass(y, p)
     _warm(y, row, p, dy)
-    _ferment(y, p, ph, dy)
+    _ferment(y, p, ph, kept, dy)
     if y[GEL] != GEL_NONE and y[RENNET] > 0.0:
         dy[CLOT] += 1.0 / floc_minutes_foltmann_1959(y[RENNET], y[T], ph, y[CACL2], int(y[COAGULANT]), p)
     # Calcium leaves the micelle as pH falls, the less the less water there is.
@@ -314,8 +317,10 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
             r,
             int(y[GEL]),
             y[T],
+            kept[DRAINS],
+            kept[HOLDS],
+            kept[SIZED],
             ph,
-            y[GRAIN],
             y[CURD + FAT] / casein,
             row.place,
             row.disturbed,
@@ -334,7 +339,8 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
         dy[FILM] += film_growth_per_min(heating, r, p) * (1.0 - y[FILM])
         if to == WHEY and y[WHEY + WATER] > NONE_LEFT:
             solvent = y[CURD + WATER] - p.nonsolvent * casein
-            _even_out(y, p, ph, whey_ph(y, p, ph), solvent, y[GRAIN] * mass ** (1.0 / 3.0), dy)
+            kept[PH_WHEY] = whey_ph(y, p, ph, kept[PH_WHEY])
+            _even_out(y, p, ph, kept[PH_WHEY], solvent, y[GRAIN] * mass ** (1.0 / 3.0), dy)
     _salt(y, row, p, ph, r, mass, dy)
     if row.water_on > 0.0:
         dy[WHEY + WATER] += row.water_on / row.minutes
@@ -357,16 +363,18 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> 
 
 
 @law
-def zone_rates(y: NDArray[np.float64], zones: int, row: Any, p: Any, dy: NDArray[np.float64]) -> None:
-    """Rates of all zones, y and dy (ZONES, SIZE); a second zone adds conduction between core, edge and surroundings.
+def zone_rates(
+    y: NDArray[np.float64], zones: int, row: Any, p: Any, kept: NDArray[np.float64], dy: NDArray[np.float64]
+) -> None:
+    """Rates of all zones, y and dy (ZONES, SIZE), kept (ZONES, KEPT); a second zone adds conduction.
 
     Heat crosses half of the body's depth between the halves and a quarter of it to the surface; the depth is volume
     over surface times a shape factor. Held to the exact series of a block with a fixed surface in the tests.
     """
-    rates(y[CORE], row, p, dy[CORE])
+    rates(y[CORE], row, p, kept[CORE], dy[CORE])
     if zones < ZONES:
         return
-    rates(y[OUTER], row, p, dy[OUTER])
+    rates(y[OUTER], row, p, kept[OUTER], dy[OUTER])
     if row.t_law != T_FOLLOW:
         return
     h = p.cooling_h

@@ -34,6 +34,26 @@ def temperature_share(temp_c: float, ea: float, ref_c: float, cap_c: float, gate
 
 
 @law
+def warm_share(temp_c: float, gel: int, p: Any) -> float:
+    """What a temperature does to the drainage of a gel of a kind [1]."""
+    if gel == GEL_LACTIC:
+        return temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0)
+    if gel == GEL_ACID_HEAT:
+        return temperature_share(temp_c, p.heat_curd_ea, 60.0, 95.0, 6.0)
+    return temperature_share(temp_c, p.syneresis_ea, p.syneresis_t_ref_c, p.syneresis_t_cap_c, p.syneresis_t_gate_c)
+
+
+@law
+def size_share(edge_mm: float, gel: int, p: Any) -> float:
+    """What the size of the pieces as cut does to the drainage of a gel of a kind [1]; 1 for acid-and-heat curd."""
+    if edge_mm <= 0.0 or gel == GEL_ACID_HEAT:
+        return 1.0
+    if gel == GEL_LACTIC:
+        return (p.acid_gel_size_ref_mm / edge_mm) ** p.acid_gel_size
+    return (p.syneresis_size_ref_mm / edge_mm) ** p.syneresis_size
+
+
+@law
 def pressed(load_kpa: float, p: Any) -> float:
     """Handling factor under a load [1]: own weight at 0 kPa, levelling off: moisture is not linear in it."""
     return p.handling_mould + (p.handling_press - p.handling_mould) * load_kpa / (load_kpa + p.press_half_kpa) * (
@@ -57,25 +77,27 @@ def handling(place: int, disturbed: float, load_kpa: float, p: Any) -> float:
 
 
 @law
-def rennet_curd_per_min(
-    temp_c: float, ph: float, edge_mm: float, fat_per_casein: float, handled: float, p: Any
-) -> float:
-    """Rate constant k of the whey law [1/min] for rennet curd; edge_mm is the size cut."""
-    k = p.syneresis_k * (p.syneresis_size_ref_mm / edge_mm) ** p.syneresis_size * handled
+def rennet_curd_per_min(warm: float, ph: float, sized: float, fat_per_casein: float, handled: float, p: Any) -> float:
+    """Rate constant k of the whey law [1/min] for rennet curd, with its shares by temperature and by the size cut."""
+    k = p.syneresis_k * sized * handled * warm
     sourer = p.syneresis_ph_span * np.tanh((6.5 - ph) / p.syneresis_ph_span)
-    k *= np.exp(p.syneresis_ph * sourer - p.syneresis_fat * (fat_per_casein - p.syneresis_fat_ref))
-    return k * temperature_share(temp_c, p.syneresis_ea, p.syneresis_t_ref_c, p.syneresis_t_cap_c, p.syneresis_t_gate_c)
+    return k * np.exp(p.syneresis_ph * sourer - p.syneresis_fat * (fat_per_casein - p.syneresis_fat_ref))
 
 
 @law
-def end_point(ph: float, temp_c: float, p: Any) -> float:
-    """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd, more while hot.
+def hot_holds(temp_c: float, p: Any) -> float:
+    """How much more water a rennet curd keeps in the end while hot [1].
 
     Hot curd closes over what it holds (above 50 °C a skin blocks the outflow, Huber et al. 2001).
     """
+    return np.exp(p.syneresis_r_eq_warm * (temp_c - p.syneresis_t_ref_c))
+
+
+@law
+def end_point(ph: float, hot: float, p: Any) -> float:
+    """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd, more while hot."""
     acid = 1.0 / (1.0 + np.exp((ph - p.syneresis_acid_ph) / p.syneresis_acid_width))
-    least = p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid
-    return least * np.exp(p.syneresis_r_eq_warm * (temp_c - p.syneresis_t_ref_c))
+    return (p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid) * hot
 
 
 @law
@@ -115,7 +137,7 @@ def acid_gel_end_point(ph: float, kpa: float, p: Any) -> float:
 
 
 @law
-def acid_gel_per_min(temp_c: float, edge_mm: float, place: int, disturbed: float, clot: float, p: Any) -> float:
+def acid_gel_per_min(warm: float, sized: float, place: int, disturbed: float, clot: float, p: Any) -> float:
     """Rate constant of an acid gel's drainage [1/min]: by temperature, piece, place, and what rennet has done."""
     if place == PLACE_MILK:
         return 0.0
@@ -124,9 +146,7 @@ def acid_gel_per_min(temp_c: float, edge_mm: float, place: int, disturbed: float
         handled = p.acid_gel_still + (1.0 - p.acid_gel_still) * min(disturbed, 1.0)
     elif place == PLACE_MOULD:
         handled = p.acid_gel_mould
-    k = p.acid_syneresis_k * (p.acid_gel_size_ref_mm / edge_mm) ** p.acid_gel_size * handled
-    k *= 1.0 + p.acid_gel_rennet * clot / (1.0 + clot)
-    return k * temperature_share(temp_c, p.acid_syneresis_ea, 22.0, 50.0, 6.0)
+    return p.acid_syneresis_k * warm * sized * handled * (1.0 + p.acid_gel_rennet * clot / (1.0 + clot))
 
 
 @law
@@ -140,8 +160,10 @@ def water_loss(
     r: float,
     gel: int,
     temp_c: float,
+    warm: float,
+    hot: float,
+    sized: float,
     ph: float,
-    edge_mm: float,
     fat_per_casein: float,
     place: int,
     disturbed: float,
@@ -154,6 +176,7 @@ def water_loss(
 ) -> float:
     """-dr/dt [kg water per kg casein and min]; `closed` is the share of outflow lost to skin and surface film.
 
+    warm, hot and sized are `warm_share`, `hot_holds` and `size_share` of this gel, its temperature and its pieces.
     height_mm is that of the form, clot what rennet has done [flocculation times]; only acid gels ask for both. bath_c
     is the temperature around the piece; only scalded ones ask for it.
 
@@ -161,22 +184,22 @@ def water_loss(
     """
     handled = handling(place, disturbed, load_kpa, p)
     if gel == GEL_LACTIC:
-        k = acid_gel_per_min(temp_c, edge_mm, place, disturbed, clot, p)
+        k = acid_gel_per_min(warm, sized, place, disturbed, clot, p)
         k = k / (1.0 + k / p.acid_curd_limit)
         over = r - acid_gel_end_point(ph, stress_kpa(place, height_mm, load_kpa, p), p)
         slow = 1.0
     elif gel == GEL_ACID_HEAT:
-        k = p.heat_curd_k * temperature_share(temp_c, p.heat_curd_ea, 60.0, 95.0, 6.0)
+        k = p.heat_curd_k * warm
         k = k / (1.0 + k / p.acid_curd_limit)
         if place == PLACE_MILK:
             k = 0.0
         over = r - heat_curd_end_point(ph, stress_kpa(place, height_mm, load_kpa, p), p)
         slow = 1.0
     else:
-        k = rennet_curd_per_min(temp_c, ph, edge_mm, fat_per_casein, handled, p)
+        k = rennet_curd_per_min(warm, ph, sized, fat_per_casein, handled, p)
         k = k / (1.0 + k / p.syneresis_k_limit)
         scalded = scalded_share(place, temp_c, bath_c, p)
-        over = r - end_point(ph, temp_c, p) * (1.0 - scalded) - p.scald_r_holds * scalded
+        over = r - end_point(ph, hot, p) * (1.0 - scalded) - p.scald_r_holds * scalded
         slow = 1.0 + (p.syneresis_r_slow / r) ** p.syneresis_q
         k += scalded * p.scald_per_min * slow
     if over <= 0.0:
@@ -197,6 +220,8 @@ def skin_growth_per_min(load_kpa: float, place: int, p: Any) -> float:
 @law
 def film_growth_per_min(heating_c_min: float, r: float, p: Any) -> float:
     """How fast a surface film forms on wet grain heated too fast [1/min], a smooth hinge at film_rate_c_min."""
+    if heating_c_min <= 0.0:
+        return 0.0
     over = np.log1p(np.exp((heating_c_min - p.film_rate_c_min) / 0.05)) * 0.05
     return p.film_per_degree * over * r / (r + 8.0)
 

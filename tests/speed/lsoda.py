@@ -12,6 +12,7 @@ from numba import njit
 from numpy.typing import NDArray
 from scipy.integrate import solve_ivp
 
+from designer.make.kept import KEPT, nothing_kept
 from designer.make.kernel import Path, zoned
 from designer.make.law import tell_compiler
 from designer.make.march import begin
@@ -22,13 +23,15 @@ from designer.recipe.schedule import PLACE_MOULD, T_RAMP
 TOLERANCE = 1e-6
 State = NDArray[np.float64]
 Begin = Callable[[State, Any, Any], None]
-Rates = Callable[[State, int, Any, Any, State], None]
+Rates = Callable[[State, int, Any, Any, State, State], None]
 
 
 def integrate(path: Path, rows: Any, y0: State, p: Any, begin: Begin, rates: Rates) -> State:
     """The zones at the end (ZONES, SIZE), each row integrated over the minutes the march gave it. y0 (SIZE,)."""
     y = zoned(y0).copy()
     change = np.zeros_like(y)
+    kept = np.empty((ZONES, KEPT))
+    nothing_kept(kept, p.ph_native)
     for row, (start, end, _) in zip(rows, path.ends, strict=True):
         if row.place >= PLACE_MOULD and np.isnan(y[OUTER, T]):
             y[OUTER] = y[CORE]
@@ -45,7 +48,7 @@ def integrate(path: Path, rows: Any, y0: State, p: Any, begin: Begin, rates: Rat
         def slope(_: float, flat: State, row: Any = row, zones: int = zones, live: slice = live) -> State:
             now = np.zeros_like(y)
             now[live] = flat.reshape(zones, SIZE)
-            rates(now, zones, row, p, change)
+            rates(now, zones, row, p, kept, change)
             return change[live].ravel()
 
         found = solve_ivp(slope, (start, end), y[live].ravel(), method="LSODA", rtol=TOLERANCE, atol=TOLERANCE * 1e-3)
