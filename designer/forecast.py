@@ -10,11 +10,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.language import say
-from designer.make import caution, members, outcomes, path, run, safety, validity
+from designer.make import band, caution, outcomes, path, run, safety, validity
 from designer.make.kernel import Path
-from designer.make.march import OUT_EXTRA
+from designer.make.many import SEEN, WITHIN
 from designer.make.parting import Parting, PartingError, Start
-from designer.make.prepare import joined
+from designer.make.prepare import prepare
+from designer.make.records import joined
 from designer.make.start import first_state, parameters
 from designer.recipe.document import Branch, Recipe, stage_label
 from designer.recipe.error import RecipeError
@@ -117,7 +118,6 @@ class Forecast:
 
 
 Caution = safety.Caution
-BANDED = ("temperature_c", "ph", "ph_whey", "curd_moisture_pct", "whey_kg_per_100kg", "firmness_pa", "salt_pct")
 LOW, HIGH = 10.0, 90.0
 
 
@@ -201,7 +201,7 @@ def _wait(stages: tuple[Stage, ...], rows: NDArray[Any], room_c: float) -> NDArr
     index = len(stages) - 1 if room is None else room
     # A room that says no temperature of its own has that of the make room.
     own = None if room is None else getattr(stages[room], "room_c", None)
-    return run.day_row(index, room_c if own is None else own, 0.0, rows[-1])
+    return prepare(run.day_row(index, room_c if own is None else own, rows[-1]))
 
 
 def mill_row(stages: tuple[Stage, ...], lane: run.LaneRun) -> int | None:
@@ -221,17 +221,18 @@ def branch_mill_row(recipe: Recipe, branch: Branch, main: run.LaneRun, own: run.
     return before if before is not None and before < begins else None if mill is None else begins + mill
 
 
-def _outcomes(schedule: Schedule, lanes: Sequence[run.LaneRun], mill_row: int | None) -> dict[str, NDArray[np.float64]]:
-    """The outcomes of lanes over the same rows, each (lanes,); what did not happen in all of them has no key."""
-    left = outcomes.of_paths(
-        [one.path for one in lanes], lanes[0].rows, joined([one.p for one in lanes]), schedule.starter_min,
-        np.array([one.path.out[0, OUT_EXTRA:] if one.milk is None else one.milk for one in lanes]),
-    )  # fmt: skip
-    found = outcomes.outcomes(
-        left,
-        mill_row=None if mill_row is None else np.full(len(lanes), mill_row),
-        milk_kg=schedule.milk.mass_kg * np.array([one.weight for one in lanes]),
-    )
+def _outcomes(schedule: Schedule, lane: run.LaneRun, mill_row: int | None) -> dict[str, float]:
+    """The outcomes of one lane; what did not happen has no key."""
+    left = outcomes.of_paths([lane.path], lane.rows, joined([lane.p]), schedule.starter_min, lane.milk[None])
+    return {key: float(values[0]) for key, values in _found(schedule, left, np.array([lane.weight]), mill_row).items()}
+
+
+def _found(
+    schedule: Schedule, left: outcomes.Left, weight: Series, mill_row: int | None
+) -> dict[str, NDArray[np.float64]]:  # fmt: skip
+    """The outcomes of makes over the same rows, each (m,); what did not happen in all of them has no key."""
+    mills = None if mill_row is None else np.full(len(weight), mill_row)
+    found = outcomes.outcomes(left, mill_row=mills, milk_kg=schedule.milk.mass_kg * weight)
     return {key: values for key, values in found.items() if np.isfinite(values).all()}
 
 
@@ -266,57 +267,60 @@ def _drawn(
     stop: Callable[[], bool],
 ) -> tuple[list[_Spread] | None, int]:  # fmt: skip
     """What the draws make of the main make and of each branch, and how many of them found nothing to part with; None
-    when stopped, or where fewer than half are left.
-
-    Every draw is one make from the milk to the last branch, so that what is off stays off in all of its lanes.
-    """
-    until = schedule.starter_min + run.DAY_MIN
-    every = run.run_many(*members.drawn(schedule.milk, main.rows, count), until, main.wait, stop, partings)
-    if every is None:
-        return None, 0
-    there = [member for member, made in enumerate(every) if made is not None]
-    lost = count - len(there)
-    if len(there) < count / 2:
+    when stopped, or where fewer than half are left."""
+    lanes = [main, *branches]
+    clocks = [_clock(made.own.path) for made in lanes]
+    ways = [
+        band.Way(made.rows, made.wait, clock[kept], parting)
+        for made, (clock, kept), parting in zip(lanes, clocks, (None, *partings), strict=True)
+    ]
+    drawn, lost = band.marched(schedule.milk, schedule.starter_min, ways[0], ways[1:], count, stop)
+    if drawn is None:
         return None, lost
-    mains = [made for made in every if made is not None]
-    out = [_bands(schedule, main, [(one, one) for one in mains])]
-    for index, (branch, parting) in enumerate(zip(branches, partings, strict=True)):
-        warmed = members.warmed(branch.rows, count)
-        rows = [warmed[member] for member in there]
-        curd = parting.of == "curd"
-        pairs = run.run_branches(mains, index, parting.row, rows, until, branch.wait, stop, whole=curd)
-        if pairs is None:
-            return None, 0
-        out.append(_bands(schedule, branch, pairs))
-    return out, lost
+    return [_spread(schedule, *one) for one in zip(lanes, clocks, drawn, strict=True)], lost
 
 
-def _bands(schedule: Schedule, made: _Made, drawn: Sequence[tuple[run.LaneRun, run.LaneRun]]) -> _Spread:
+def _spread(
+    schedule: Schedule, made: _Made, clock: tuple[Series, NDArray[np.intp]], drawn: band.Members
+) -> _Spread:  # fmt: skip
     """Bands on the nominal clock: members are compared at the same fraction of the same stage."""
-    nominal = made.own
-    at = _place(nominal.path)
-    # A band is smooth: its points may lie apart, but for the edges of rows.
-    edge = np.flatnonzero(np.diff(nominal.path.out[:, 1]))
-    kept = np.unique(np.concatenate([np.arange(0, len(at), 3), edge, edge + 1, [len(at) - 1]]))
-    members_at = np.empty((len(drawn), len(BANDED), len(kept)))
-    for member, (own, _) in enumerate(drawn):
-        place = _place(own.path)
-        read = path.columns(own.path, nominal.rows, own.p, BANDED)
-        for k, name in enumerate(BANDED):
-            members_at[member, k] = np.interp(at[kept], place, read[name])
-    spread = np.percentile(members_at, [LOW, HIGH], axis=0)
-    low, high = ({name: np.interp(at, at[kept], spread[side, k]) for k, name in enumerate(BANDED)} for side in range(2))
-    samples = _outcomes(schedule, [whole for _, whole in drawn], made.mill_row)
-    ends = np.array([own.path.ends[: nominal.end_row + 1, 1] for own, _ in drawn])
-    return _Spread(Bands(low, high, samples), np.percentile(ends, [LOW, HIGH], axis=0))
+    at, kept = clock
+    low, high = (
+        {name: np.interp(at, at[kept], values) for name, values in zip(SEEN, side, strict=True)}
+        for side in spread_of(drawn.marks.seen)
+    )
+    samples = _found(schedule, drawn.marks, drawn.weight, made.mill_row)
+    own = slice(drawn.first_row, drawn.first_row + len(made.rows))
+    return _Spread(Bands(low, high, samples), np.array(spread_of(drawn.marks.ends[:, own, 1].T)))
+
+
+def spread_of(values: Series) -> tuple[Series, Series]:
+    """Where the 80 % of members lie, the last axis: `np.percentile` with straight lines, several times as fast."""
+    ordered, last = np.sort(values, axis=-1), values.shape[-1] - 1
+    below = [int(share / 100.0 * last) for share in (LOW, HIGH)]
+    low, high = (
+        ordered[..., k] + (share / 100.0 * last - k) * (ordered[..., min(k + 1, last)] - ordered[..., k])
+        for share, k in zip((LOW, HIGH), below, strict=True)
+    )
+    return low, high
+
+
+def _clock(nominal: Path) -> tuple[Series, NDArray[np.intp]]:
+    """The common clock of the members: where each point of the nominal path lies, and which of them a band is read at.
+
+    A band is smooth: its points may lie apart, but for the edges of rows.
+    """
+    at = _place(nominal)
+    edge = np.flatnonzero(np.diff(nominal.out[:, 1]))
+    return at, np.unique(np.concatenate([np.arange(0, len(at), 3), edge, edge + 1, [len(at) - 1]]))
 
 
 def _place(one: Path) -> Series:
-    """Where each point of a path lies, as row + share of the row gone: the common clock of the members."""
+    """Where each point of a path lies, as row + share of the row gone."""
     row = one.out[:, 1].astype(int)
     start, end = one.ends[row, 0], one.ends[row, 1]
     share = (one.out[:, 0] - start) / np.maximum(end - start, 1e-9)
-    return np.asarray(row + np.minimum(share, 1.0 - 1e-6))
+    return np.asarray(row + np.minimum(share, WITHIN))
 
 
 def _joined(
@@ -342,17 +346,23 @@ def _joined(
         )  # fmt: skip
     remarks = validity.remarks(own)
     bands = None if spread is None else spread.bands
-    nominal = _outcomes(schedule, [made.whole], made.mill_row)
-    figures = {key: _outcome(key, float(value[0]), bands, remarks) for key, value in nominal.items()}
+    nominal = _outcomes(schedule, made.whole, made.mill_row)
+    around = {} if bands is None or not bands.samples else _around(bands.samples)
+    figures = {key: _outcome(key, value, around.get(key, (value, value)), remarks) for key, value in nominal.items()}
     told = Forecast(
         recipe, tuple(marched), trace, figures, (), bands, branches, made.lane.branch_id, remarks, own.weight
     )  # fmt: skip
     return replace(told, cautions=safety.cautions(recipe, stages, schedule, told.stages, trace, figures))
 
 
-def _outcome(key: str, value: float, bands: Bands | None, remarks: tuple[validity.Remark, ...]) -> Outcome:
+def _around(samples: Mapping[str, Series]) -> dict[str, tuple[float, float]]:
+    """The band of each outcome."""
+    low, high = spread_of(np.array(list(samples.values())))
+    return dict(zip(samples, zip(low.tolist(), high.tolist(), strict=True), strict=True))
+
+
+def _outcome(
+    key: str, value: float, band: tuple[float, float], remarks: tuple[validity.Remark, ...]
+) -> Outcome:  # fmt: skip
     note = next((remark.text for remark in remarks if remark.concerns(key)), "")
-    if bands is None or key not in bands.samples:
-        return Outcome(key, value, value, value, note)
-    low, high = np.percentile(bands.samples[key], [LOW, HIGH])
-    return Outcome(key, value, min(value, float(low)), max(value, float(high)), note)
+    return Outcome(key, value, min(value, band[0]), max(value, band[1]), note)

@@ -54,7 +54,6 @@ from widgets.theme.icons import program_icon
 from widgets.tour import views
 from widgets.variants.page import Page
 from widgets.variants.work import Variants
-from widgets.warming import Warming
 
 SIDE_PX, BESIDE_PX = 336, 800
 """Width of what stands beside the make curve, and the least room for both beside each other."""
@@ -76,7 +75,6 @@ class Window(QMainWindow):
         self.preferences = Preferences(config / "curdwright.ini", self)
         self.judging = Judging(self.preferences)
         self.session = Session(recipe, nominal=forecast, banded=banded, check=self.judging, parent=self)
-        self._warming = Warming(self.session, self)
         self.undo = QUndoGroup(self)
         """undo of what is worked on: the recipe, or a house style while its page is open"""
         self.undo.addStack(self.session.stack)
@@ -469,5 +467,4 @@ class Window(QMainWindow):
         for place in self._seen("start", "compare"):
             place.stop()  # type: ignore[attr-defined]
         self.session.close()
-        self._warming.stop()
         super().closeEvent(event)

@@ -21,7 +21,7 @@ from designer.make.many import Variant
 from designer.make.march import OUT_EXTRA
 from designer.make.members import drawn, warmed
 from designer.make.parting import Parting, PartingError
-from designer.make.prepare import joined
+from designer.make.records import joined
 from designer.make.state import T
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -248,9 +248,9 @@ class Parted:
         rows = made.main.rows[: made.main.end_row + 1]
         every, y0, p = drawn(made.milk, rows, members)
         own = made.lanes[lane].own
-        sides = [] if lane is None else _steps_of(own.rows[: own.end_row + 1], members)
-        for one in every:
-            one["step_max_min"] = rows["step_max_min"]
+        sides = warmed(own.rows[: own.end_row + 1], members)
+        sides["step_max_min"] = own.rows["step_max_min"][: own.end_row + 1]
+        every["step_max_min"] = rows["step_max_min"]
 
         def march(member: int) -> tuple[Ran | None]:
             try:
@@ -273,20 +273,12 @@ class Parted:
         return out
 
 
-def _steps_of(rows: NDArray[Any], members: int) -> list[NDArray[Any]]:
-    """The rows of a branch in every draw, on the steps they have."""
-    out = warmed(rows, members)
-    for one in out:
-        one["step_max_min"] = rows["step_max_min"]
-    return out
-
-
 def outcomes_of(rans: Sequence[Ran]) -> dict[str, Floats]:
     """Outcomes of lanes with as many rows each."""
     left = outcomes.of_paths(
         [one.whole.path for one in rans], np.array([one.whole.rows for one in rans]),
         joined([one.whole.p for one in rans]), np.array([one.starter_min for one in rans]),
-        np.array([one.whole.path.out[0, OUT_EXTRA:] if one.whole.milk is None else one.whole.milk for one in rans]),
+        np.array([one.whole.milk for one in rans]),
     )  # fmt: skip
     mills = [one.mill_row for one in rans]
     mill = None if None in mills else np.array(mills, dtype=np.int64)

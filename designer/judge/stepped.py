@@ -18,8 +18,9 @@ from designer.judge.movable import Movable, changes, made_stages, moved
 from designer.make import many
 from designer.make.march import OUT_EXTRA
 from designer.make.members import drawn
-from designer.make.prepare import HOT_C, HOT_STEP_MIN, joined, prepare
-from designer.make.run import DAY_MIN, day_row
+from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
+from designer.make.records import joined
+from designer.make.run import day_row
 from designer.make.start import first_state, parameters
 from designer.make.state import T
 from designer.recipe.document import Addition, Branch, Recipe, Starter
@@ -82,7 +83,7 @@ class Stepped:
         own = None if room is None else getattr(room, "room_c", None)
         make_room = self.recipe.room_c if room_c is None else room_c
         last = (pieces or {}).get(len(self.stages) - 1, self.pieces[-1].base)[-1]
-        return _longer(day_row(len(self.stages), make_room if own is None else own, DAY_MIN, last), 0.0)[:1]
+        return _longer(day_row(len(self.stages), make_room if own is None else own, last), 0.0)[:1]
 
     def _starter_min(self, pieces: Mapping[int, NDArray[Any]] | None = None, given: Given = (), at: int = -1) -> float:
         """Planned minute of the first starter, with other rows for some stages, or other doses at one."""
@@ -170,9 +171,8 @@ class Stepped:
 
     def settings(self, marks: many.Marks) -> dict[str, Floats]:
         """Temperatures and times that a style has usual ranges for, of every make, shape (m,)."""
-        end = marks.ends[np.arange(len(marks.counts)), marks.counts - 2, 1]
-        warm = marks.at_end[np.arange(len(marks.counts))[:, None], marks.bounds[:, 1:] - 1, OUT_EXTRA + T]
-        return self.settings_of(np.column_stack([marks.t, end]), warm)
+        warm = marks.at_end[np.arange(len(marks.t))[:, None], marks.bounds[:, 1:-1] - 1, OUT_EXTRA + T]
+        return self.settings_of(marks.t, warm)
 
     def settings_of(self, edges: Floats, warm: Floats) -> dict[str, Floats]:
         """The same from the minutes between stages (m, s + 1) and the temperatures they end at (m, s)."""
@@ -208,8 +208,8 @@ class Stepped:
             lane = joined(rows)
             milk = self.milk if move.milk is None else move.milk
             every, y0, p = drawn(milk, lane, count)
+            every["step_max_min"] = lane["step_max_min"]
             for own, first, parameters_ in zip(every, y0, p, strict=True):
-                own["step_max_min"] = lane["step_max_min"]
                 pieces = {k: own[edges[k] : edges[k + 1]] for k in range(len(rows))}
                 out.append(many.Variant(pieces, move.starter_min, first, parameters_, wait=move.wait))
         return out

@@ -167,20 +167,10 @@ def march(
     return _run(compiled(), rows, y0, first_row, t0, p, info)
 
 
-def march_many(
-    rows: list[NDArray[Any]], y0: NDArray[np.float64], p: NDArray[Any], *, stop: Callable[[], bool] = lambda: False
-) -> list[Path] | None:
-    """March m makes on two threads: rows[m], y0 (m, SIZE), p (m,). None when `stop()` turned true between chunks."""
-    function = compiled()
-    return each(
-        lambda member: _run(function, rows[member].copy(), y0[member], 0, 0.0, p[member], _fresh_info()),
-        len(rows), stop,
-    )  # fmt: skip
-
-
 def each(one: Callable[[int], M], count: int, stop: Callable[[], bool]) -> list[M] | None:
     """`one` of 0..count-1, on two threads; None when `stop()` turned true before the last began."""
-    done = list(_pool().map(lambda member: None if stop() else one(member), range(count)))
+    over = map if count == 1 else _pool().map
+    done = list(over(lambda member: None if stop() else one(member), range(count)))
     return None if any(made is None for made in done) else [made for made in done if made is not None]
 
 

@@ -18,7 +18,7 @@ from numpy.typing import NDArray
 from designer import language
 from designer.language import say
 from designer.make import constants
-from designer.make.prepare import joined
+from designer.make.records import joined
 from designer.make.seen import Curves, Series, StageDone
 from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_AIR, PLACE_DRAINED, PLACE_MOULD, PLACE_PRESS
 

@@ -1,15 +1,15 @@
-"""Many makes that differ by one thing, kept only at the end of each row: what levers, aim and explain need.
+"""Many makes at once, kept only where they are read: at the end of each row, and at places of a clock they share.
 
-A make begins where its first changed stage begins, from the state the base was in, so that a late edit costs only what
-comes after it. Steps may be longer than those of a forecast: a difference of two makes on the same steps is good to a
-few per cent where each of them is off by more (see the tests).
+What levers, aim, explain and the bands need. A make is marched in sections; one may begin later, from the state another
+make was in there, so that a late edit or a branch costs only what comes after it. Makes that differ by one thing may
+take longer steps than a forecast: a difference of two makes on the same steps is good to a few per cent where each of
+them is off by more (see the tests).
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from concurrent.futures import ThreadPoolExecutor
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from functools import cache
 from typing import Any
 
@@ -17,29 +17,56 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.make import kernel
-from designer.make.law import machine_code
+from designer.make.law import law, machine_code
 from designer.make.march import OUT_EXTRA, march
 from designer.make.outcomes import DAY_MIN, H6_MIN
-from designer.make.prepare import joined
+from designer.make.rates import curd_mass
+from designer.make.records import as_bytes, joined
 from designer.make.start import first_state, parameters
-from designer.make.state import SIZE, ZONES
+from designer.make.state import (
+    ASH,
+    CASEIN,
+    CURD,
+    FAT,
+    GALACTOSE,
+    GALACTOSE_KG,
+    GONE,
+    HEXOSE,
+    HEXOSE_KG,
+    LACTATE,
+    LACTATE_KG,
+    SALT,
+    SIZE,
+    WATER,
+    WHEY_PROTEIN,
+    ZONES,
+    T,
+)
 from designer.recipe.schedule import Milk, as_rows, row
 
 Floats = NDArray[np.float64]
 WIDTH = OUT_EXTRA + SIZE
+SEEN = ("temperature_c", "ph", "ph_whey", "curd_moisture_pct", "whey_kg_per_100kg", "firmness_pa", "salt_pct")
+"""Columns of a trace that are read on the shared clock."""
+NOWHERE: Floats = np.empty(0)
+CHUNK = 16
+"""Makes a thread takes at a time, and marches before it asks whether to stop."""
 _march: Callable[..., int] = march
 
 
 @dataclass(frozen=True, slots=True)
 class Marks:
-    """What m makes leave, row by row. `rows` (m, n) as marched, of which `counts` (m,) are used: the stages, whose rows
-    begin at `bounds` (m, s + 1), then the wait to 24 h. `milk` (m, SIZE) is the state at the start; `at_end`
-    (m, n, WIDTH) the last point of each row and `ends` (m, n, 3) and `info` (m, INFO) are as `march` writes them;
-    `ph` (m, 2) stands 6 and 24 h after the starter. `y` (m, s, ZONES, SIZE), `t` and `infos` hold where each stage
-    begins; `p` (m,) are the parameters."""
+    """What m makes leave, row by row; the first axis of everything but `at` and `seen` is the make.
+
+    `rows` (m, n) as marched. Their sections begin at `bounds` (m, s + 2), the last of them the wait to 24 h, for which
+    one row stands in what is left: `counts` (m,) are the rows with it. `milk` (m, SIZE) is the state at the start;
+    `at_end` (m, n, WIDTH) the last point of each row, `ends` (m, n, 3) and `info` (m, INFO) are as `march` writes them;
+    `ph` (m, 2) stands 6 and 24 h after the starter. `y` (m, s + 1, ZONES, SIZE), `t` and `infos` hold where each
+    section begins; `p` (m,) are the parameters. `seen` (columns, places, m) holds the columns of SEEN where the clock
+    shows `at` (places,): a row and the share of it that is gone.
+    """
 
     rows: NDArray[Any]
-    counts: NDArray[np.int64]
     bounds: NDArray[np.int64]
     milk: Floats
     at_end: Floats
@@ -51,6 +78,20 @@ class Marks:
     infos: Floats
     p: NDArray[Any]
     starter_min: Floats
+    at: Floats
+    seen: Floats
+
+    @property
+    def counts(self) -> NDArray[np.int64]:
+        """Rows of each make, (m,), with one for its wait."""
+        return np.asarray(self.bounds[:, -2] + 1)
+
+    def of(self, which: NDArray[np.int64]) -> Marks:
+        """Some of the makes."""
+        of_each: dict[str, Any] = {
+            one.name: getattr(self, one.name)[which] for one in fields(self) if one.name not in ("at", "seen")
+        }
+        return Marks(**of_each, at=self.at, seen=self.seen[..., which])
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,53 +109,104 @@ class Variant:
     wait: NDArray[Any] | None = None
 
 
+# ---- the compiled loop
+
+
+WITHIN = 1.0 - 1e-6
+"""The end of a row lies just before the beginning of the next on the shared clock."""
+
+
+@law
+def _place(point: Floats, ends: Floats) -> float:
+    """Where a point of a path lies on the shared clock."""
+    index = int(point[1])
+    length = max(ends[index, 1] - ends[index, 0], 1e-9)
+    return index + min((point[0] - ends[index, 0]) / length, WITHIN)
+
+
+@law
+def _look(point: Floats, p: Any, into: Floats) -> None:
+    """The columns of SEEN at a point of a path."""
+    y = point[OUT_EXTRA:]
+    curd = curd_mass(y, p)
+    gone = y[GONE + WATER] + y[GONE + FAT] + y[GONE + CASEIN] + y[GONE + WHEY_PROTEIN] + y[GONE + ASH] + y[GONE + SALT]
+    gone += HEXOSE_KG * y[GONE + HEXOSE] + GALACTOSE_KG * y[GONE + GALACTOSE] + LACTATE_KG * y[GONE + LACTATE]
+    into[0], into[1], into[2] = y[T], point[2], point[3]
+    into[3] = 100.0 * y[CURD + WATER] / curd
+    into[4] = 100.0 * gone
+    into[5] = point[4]
+    into[6] = 100.0 * y[CURD + SALT] / curd
+
+
 def _each(
-    members: NDArray[np.int64], rows: Any, bounds: NDArray[np.int64], first_stage: NDArray[np.int64], p: Any,
-    own_p: NDArray[np.int64], until: Floats, ask: Floats, out: Floats, at_end: Floats, ends: Floats, info: Floats,
-    ph: Floats, y: Floats, t: Floats, infos: Floats,
+    members: NDArray[np.int64], begins: NDArray[np.int64], beyond: int, rows: Any, bounds: NDArray[np.int64], p: Any,
+    until: Floats, ask: Floats, at: Floats, out: Floats, at_end: Floats, ends: Floats, info: Floats, ph: Floats,
+    y: Floats, t: Floats, infos: Floats, seen: Floats,
 ) -> None:  # fmt: skip
-    """March each of `members` stage by stage from its first, and on to `until`; `out` is room for the longest path."""
-    last = np.zeros((ZONES, SIZE))
+    """March each of `members` from its section to `beyond`, and wait until `until`; `out` has room for any of them."""
+    last, before, after = np.zeros((ZONES, SIZE)), np.empty(len(seen)), np.empty(len(seen))
     top = np.int64(0)  # typed, else the march is compiled anew for a literal 0
-    stages = bounds.shape[1] - 1
+    sections = t.shape[1]
     for m in members:
-        own, wait, n = p[own_p[m]], bounds[m, stages], 0
-        last[:] = y[m, first_stage[m]]
-        minute = t[m, first_stage[m]]
-        info[m] = infos[m, first_stage[m]]
-        for s in range(first_stage[m], stages + 1):
-            first, beyond = wait, wait + 1
-            if s < stages:
-                first, beyond = bounds[m, s], bounds[m, s + 1]
-                y[m, s] = last
-                t[m, s] = minute
-                infos[m, s] = info[m]
-            elif minute >= until[m] - 1e-6:
-                ends[m, wait, 0] = minute
-                ends[m, wait, 1] = minute
-                break
+        begin, n = begins[m], 0
+        last[:] = y[m, begin]
+        minute = t[m, begin]
+        info[m] = infos[m, begin]
+        for s in range(begin, beyond):
+            wait, first, end = s == sections - 1, bounds[m, s], bounds[m, s + 1]
+            started = minute
+            while first < end and not (wait and minute >= until[m] - 1e-6):
+                stop = end
+                if wait:  # row by row, as far as there is time left
+                    stop, left = first + 1, until[m] - minute
+                    rest = rows[m][first]
+                    rest.minutes = left if stop == end else min(rest.minutes, left)
+                begun = last.copy()
+                more = _march(rows[m][first:stop], begun, top, minute, p[m], out[n:], ends[m][first:], info[m], last)
+                for k in range(n, n + more):
+                    out[k, 1] = bounds[m, s] if wait else out[k, 1] + first
+                n += more
+                minute = out[n - 1, 0]
+                first = stop
+            if wait:
+                ends[m, bounds[m, s], 0] = started
+                ends[m, bounds[m, s], 1] = minute
             else:
-                rest = rows[m][wait]
-                rest.minutes = until[m] - minute
-            begun = last.copy()
-            more = _march(rows[m][first:beyond], begun, top, minute, own, out[n:], ends[m][first:], info[m], last)
-            for k in range(n, n + more):
-                out[k, 1] += first
-            n += more
-            minute = out[n - 1, 0]
+                y[m, s + 1] = last
+                t[m, s + 1] = minute
+                infos[m, s + 1] = info[m]
+        if n == 0:
+            continue
         for k in range(n):
             if k == n - 1 or out[k + 1, 1] != out[k, 1]:
                 at_end[m, int(out[k, 1])] = out[k]
         for q in range(ask.shape[1]):
-            if ask[m, q] < t[m, first_stage[m]]:
+            if ask[m, q] < t[m, begin]:
                 continue
-            k = 1
-            while k < n - 1 and out[k, 0] < ask[m, q]:
+            k = 0
+            while k + 1 < n and out[k + 1, 0] < ask[m, q]:
                 k += 1
-            before, after, share = out[k - 1, 0], out[k, 0], 1.0
-            if after > before:
-                share = min(1.0, max(0.0, (ask[m, q] - before) / (after - before)))
-            ph[m, q] = out[k - 1, 2] + share * (out[k, 2] - out[k - 1, 2])
+            ph[m, q] = out[k, 2]
+            if k + 1 < n and ask[m, q] > out[k, 0]:
+                share = (ask[m, q] - out[k, 0]) / (out[k + 1, 0] - out[k, 0])
+                ph[m, q] += share * (out[k + 1, 2] - out[k, 2])
+        k, looked = 0, -1
+        for q in range(len(at)):
+            if not bounds[m, begin] <= at[q] < bounds[m, beyond]:
+                continue
+            while k + 1 < n and _place(out[k + 1], ends[m]) <= at[q]:
+                k += 1
+            following = min(k + 1, n - 1)
+            if k != looked:
+                _look(out[k], p[m], before)
+                _look(out[following], p[m], after)
+                looked = k
+            share = 0.0
+            if following > k:
+                from_place = _place(out[k], ends[m])
+                share = max(0.0, at[q] - from_place) / (_place(out[following], ends[m]) - from_place)
+            for c in range(len(seen)):
+                seen[c, q, m] = before[c] + share * (after[c] - before[c])
 
 
 @cache
@@ -134,25 +226,34 @@ def warm_up() -> None:
     march_base([rows], rows, first_state(milk, p), p, 0.0)
 
 
-@cache
-def _pool() -> ThreadPoolExecutor:
-    return ThreadPoolExecutor(max_workers=2, thread_name_prefix="many")
+# ---- makes to be marched
+
+
+def unmarched(
+    rows: NDArray[Any], sections: Sequence[int], y0: Floats, p: NDArray[Any], starter_min: float | Floats,
+    at: Floats = NOWHERE,
+) -> Marks:  # fmt: skip
+    """Makes that have yet to be marched: their own rows (m, n), in sections that begin at the rows `sections`, of which
+    the last is the wait; y0 (m, SIZE), or (m, ZONES, SIZE) to go on with a cheese; p (m,)."""
+    m, n = rows.shape
+    s = len(sections)
+    y, info = np.full((m, s, ZONES, SIZE), np.nan), np.tile([0.0, -1.0, -1.0, -1.0], (m, 1))
+    if y0.ndim == 2:
+        y[:, 0, 0] = y0
+    else:
+        y[:, 0] = y0
+    return Marks(
+        rows, np.tile([*sections, n], (m, 1)), y[:, 0, 0].copy(), np.zeros((m, n, WIDTH)), np.zeros((m, n, 3)), info,
+        np.full((m, 2), np.nan), y, np.zeros((m, s)), np.repeat(info[:, None], s, axis=1), p,
+        np.full(m, starter_min), at, np.empty((len(SEEN), len(at), m)),
+    )  # fmt: skip
 
 
 def march_base(stages: Sequence[NDArray[Any]], wait: NDArray[Any], y0: Floats, p: Any, starter_min: float) -> Marks:
     """March one make, given as prepared rows of each stage and a row `wait` for what is left to 24 h."""
-    bounds = np.cumsum([0, *(len(rows) for rows in stages)])[None, :]
-    rows = joined([*stages, wait])[None, :]
-    n, s = rows.shape[1], len(stages)
-    y = np.empty((1, s, ZONES, SIZE))
-    y[0, 0] = kernel.zoned(y0)
-    info = np.array([[0.0, -1.0, -1.0, -1.0]])
-    out = Marks(
-        rows, np.array([n]), bounds, y[:, 0, 0].copy(), np.zeros((1, n, WIDTH)), np.zeros((1, n, 3)), info,
-        np.full((1, 2), np.nan), y, np.zeros((1, s)), np.tile(info[:, None], (1, s, 1)), joined([p]),
-        np.array([starter_min]),
-    )  # fmt: skip
-    _go(out, np.zeros(1, dtype=np.int64), out.p, np.zeros(1, dtype=np.int64), (np.array([0]),))
+    sections = np.cumsum([0, *(len(rows) for rows in stages)])
+    out = unmarched(joined([*stages, wait])[None, :], sections.tolist(), y0[None], joined([p]), starter_min)
+    march_on(out, np.zeros(1, dtype=np.int64))
     return out
 
 
@@ -161,38 +262,37 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
 
     A variant begins at the first stage that reads differently, from the state the base was in there.
     """
-    m, s, n = len(variants) + 1, base.bounds.shape[1] - 1, int(base.counts[0])
-    first_stage = np.full(m, s)
+    m, s, n = len(variants) + 1, base.bounds.shape[1] - 2, base.rows.shape[1]
+    begins = np.full(m, s + 1)
     bounds = np.repeat(base.bounds, m, axis=0)
-    longer = []
+    longer = set()
     for k, one in enumerate(variants, start=1):
-        first_stage[k] = 0 if one.y0 is not None else min(one.pieces, default=s if one.wait is None else s - 1)
+        begins[k] = 0 if one.y0 is not None else min(one.pieces, default=s + 1 if one.wait is None else s)
         for stage, piece in one.pieces.items():
             more = len(piece) - int(base.bounds[0, stage + 1] - base.bounds[0, stage])
             if more:
                 bounds[k, stage + 1 :] += more
-                longer.append(k)
-    counts = bounds[:, -1] + 1
-    width = int(counts.max())
+                longer.add(k)
+    width = int(bounds[:, -1].max())
     # Rows move as bytes: numpy copies records field by field.
     rows = np.empty((m, width), dtype=base.rows.dtype)
-    raw, raw_base = _bytes(rows), _bytes(base.rows)[0]
+    raw, raw_base = as_bytes(rows), as_bytes(base.rows)[0]
     raw[:, : min(n, width)] = raw_base[:width]
     raw[:, n:] = raw_base[-1]
     for k, one in enumerate(variants, start=1):
         if k in longer:
             for stage in range(s):
                 raw[k, bounds[k, stage] : bounds[k, stage + 1]] = (
-                    _bytes(one.pieces[stage])
+                    as_bytes(one.pieces[stage])
                     if stage in one.pieces
                     else raw_base[base.bounds[0, stage] : base.bounds[0, stage + 1]]
                 )
-            raw[k, counts[k] - 1] = raw_base[-1]
+            raw[k, bounds[k, s]] = raw_base[-1]
         else:
             for stage, piece in one.pieces.items():
-                raw[k, bounds[k, stage] : bounds[k, stage + 1]] = _bytes(piece)
+                raw[k, bounds[k, stage] : bounds[k, stage + 1]] = as_bytes(piece)
         if one.wait is not None:
-            raw[k, counts[k] - 1] = _bytes(one.wait)[0]
+            raw[k, bounds[k, s]] = as_bytes(one.wait)[0]
     at_end, ends = np.zeros((m, width, WIDTH)), np.zeros((m, width, 3))
     at_end[:, :n], ends[:, :n] = base.at_end[:, :width], base.ends[:, :width]
     y, milk = np.repeat(base.y, m, axis=0), np.repeat(base.milk, m, axis=0)
@@ -204,45 +304,42 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
         if one.p is not None:
             own_p[k] = len(records)
             records.append(one.p)
-    p = joined(records)
     starters = np.array([base.starter_min[0], *(one.starter_min for one in variants)])
     out = Marks(
-        rows, counts, bounds, milk, at_end, ends, np.repeat(base.info, m, axis=0), np.repeat(base.ph, m, axis=0), y,
-        np.repeat(base.t, m, axis=0), np.repeat(base.infos, m, axis=0), p[own_p], starters,
+        rows, bounds, milk, at_end, ends, np.repeat(base.info, m, axis=0), np.repeat(base.ph, m, axis=0), y,
+        np.repeat(base.t, m, axis=0), np.repeat(base.infos, m, axis=0), joined(records)[own_p], starters, NOWHERE,
+        np.empty((len(SEEN), 0, m)),
     )  # fmt: skip
-    # Those that take longest first, dealt out in turn, so that both threads end together.
-    order = np.argsort(first_stage, kind="stable")
-    order = order[first_stage[order] < s]
-    _go(out, first_stage, p, own_p, (order[::2].copy(), order[1::2].copy()))
+    # Those that take longest first, so that both threads end together.
+    order = np.argsort(begins, kind="stable")
+    march_on(out, begins, order[begins[order] <= s])
     return out
 
 
-def _bytes(rows: NDArray[Any]) -> NDArray[np.uint8]:
-    """Records as bytes, shape (..., bytes of one)."""
-    return rows.view(np.uint8).reshape(*rows.shape, rows.dtype.itemsize)
-
-
-def _go(
-    makes: Marks, first_stage: NDArray[np.int64], p: NDArray[Any], own_p: NDArray[np.int64],
-    chunks: Sequence[NDArray[np.int64]],
-) -> None:  # fmt: skip
-    """March the makes of each chunk on a thread of its own, into `makes`.
+def march_on(
+    makes: Marks, begins: NDArray[np.int64], members: NDArray[np.int64] | None = None, *, beyond: int | None = None,
+    stop: Callable[[], bool] = lambda: False,
+) -> bool:  # fmt: skip
+    """March makes (all, or `members`, in that order) from where their section `begins` (m,) to the section `beyond`, or
+    through their wait; False when `stop()` turned true before all had begun.
 
     What the loop is given lies closely in memory: strided is another type, for which it is compiled once more.
     """
     each = _compiled()
+    members = np.arange(len(makes.rows)) if members is None else members
+    beyond = makes.t.shape[1] if beyond is None else beyond
     ask = makes.starter_min[:, None] + np.array([H6_MIN, DAY_MIN])
     steps = np.ceil(makes.rows["minutes"] / makes.rows["step_max_min"] - 1e-9).sum(axis=1).max()
-    waits = ask[:, 1].max() / float(makes.rows["step_max_min"][0, -1])
+    waits = ask[:, 1].max() / makes.rows["step_max_min"][:, -1].min()
     room = int(steps + waits) + 2 * makes.rows.shape[1] + 8
+    parts = -(-len(members) // CHUNK)
 
-    def chunk(members: NDArray[np.int64]) -> None:
+    def chunk(part: int) -> bool:
         each(
-            members, makes.rows, makes.bounds, first_stage, p, own_p, ask[:, 1].copy(), ask, np.empty((room, WIDTH)),
-            makes.at_end, makes.ends, makes.info, makes.ph, makes.y, makes.t, makes.infos,
+            members[part::parts].copy(), begins, beyond, makes.rows, makes.bounds, makes.p, ask[:, 1].copy(), ask,
+            makes.at, np.empty((room, WIDTH)), makes.at_end, makes.ends, makes.info, makes.ph, makes.y, makes.t,
+            makes.infos, makes.seen,
         )  # fmt: skip
+        return True
 
-    if len(chunks) == 1:
-        chunk(chunks[0])
-    else:
-        list(_pool().map(chunk, chunks))
+    return kernel.each(chunk, parts, stop) is not None

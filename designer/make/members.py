@@ -15,6 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.make import draws
+from designer.make.records import beside
 from designer.make.start import first_state, parameters
 from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
 from designer.recipe.schedule import END_TEMPERATURE, PLACE_MOULD, T_FOLLOW, Milk
@@ -48,8 +49,8 @@ def _shifts(members: int) -> dict[str, NDArray[np.float64]]:
     return {row.name: row.sd * table[:, index] for index, row in enumerate(uncertainties())}
 
 
-def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[list[NDArray[Any]], NDArray[np.float64], NDArray[Any]]:
-    """Rows, first states (members, SIZE) and parameters (members,) for `march_many`."""
+def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[NDArray[Any], NDArray[np.float64], NDArray[Any]]:
+    """Rows (members, n), first states (members, SIZE) and parameters (members,) of every member."""
     shift = _shifts(members)
     p = parameters(milk, members)
     share = {name: np.full(members, getattr(milk, name) / 1000.0) for name in OF_MILK}
@@ -72,20 +73,16 @@ def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[list[NDArray[An
     return warmed(rows, members), y0, p
 
 
-def warmed(rows: NDArray[Any], members: int) -> list[NDArray[Any]]:
-    """The rows of a lane for every member, as its thermometer was off all day."""
+def warmed(rows: NDArray[Any], members: int) -> NDArray[Any]:
+    """The rows (n,) of a lane for every member, shape (members, n), as its thermometer was off all day."""
     shift = _shifts(members)
     off = [shift[row.name] for row in uncertainties() if row.on == "temperature"]
-    warmer = np.sum(off, axis=0) if off else np.zeros(members)
-    coarse = coarser(rows)
-    all_rows = []
-    for member in range(members):
-        changed = coarse.copy()
-        changed["t_end_c"] += warmer[member]
-        read = (changed["t_law"] != T_FOLLOW) & (changed["end_by"] == END_TEMPERATURE)
-        changed["end_value"] += np.where(read, warmer[member], 0.0)
-        all_rows.append(changed)
-    return all_rows
+    warmer = np.sum(off, axis=0)[:, None] if off else np.zeros((members, 1))
+    out = beside(members, coarser(rows))
+    out["t_end_c"] += warmer
+    read = (rows["t_law"] != T_FOLLOW) & (rows["end_by"] == END_TEMPERATURE)
+    out["end_value"] += np.where(read, warmer, 0.0)
+    return out
 
 
 def coarser(rows: NDArray[Any]) -> NDArray[Any]:

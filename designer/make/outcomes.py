@@ -88,25 +88,22 @@ class Marched:
 
 
 def of_paths(
-    paths: Sequence[Path], rows: NDArray[Any], p: NDArray[Any], starter_min: float | Floats, milk: Floats | None = None
+    paths: Sequence[Path], rows: NDArray[Any], p: NDArray[Any], starter_min: float | Floats, milk: Floats
 ) -> Marched:
     """What whole paths leave. `rows` are those of all (n,), or of each (m, n), the last of them the wait to 24 h; p
-    (m,); `starter_min` of all or of each.
-
-    `milk` (m, SIZE) is what recoveries count from, where that is not each path's first point.
+    (m,); `starter_min` of all or of each; `milk` (m, SIZE) is what recoveries count from.
     """
     m, n = len(paths), rows.shape[-1]
     started = np.broadcast_to(np.asarray(starter_min, dtype=float), (m,))
     at_end, ends = np.empty((m, n, paths[0].out.shape[1])), np.zeros((m, n, 3))
     ph, info = np.empty((m, 2)), np.zeros((m, INFO))
-    begun = np.array([path.out[0, OUT_EXTRA:] for path in paths]) if milk is None else milk
     for k, path in enumerate(paths):
         # A lane that begins later has no point in the rows before; its first one stands for them.
         last = np.maximum(np.searchsorted(path.out[:, 1], np.arange(n), side="right") - 1, 0)
         at_end[k], ends[k, : len(path.ends)] = path.out[last], path.ends
         ph[k] = np.interp(started[k] + np.array([H6_MIN, DAY_MIN]), path.out[:, 0], path.out[:, 2])
         info[k] = 0.0, path.rennet_min, path.floc_min, path.cut_min
-    return Marched(np.broadcast_to(rows, (m, n)), np.full(m, n), begun, at_end, ends, info, ph, p)
+    return Marched(np.broadcast_to(rows, (m, n)), np.full(m, n), milk, at_end, ends, info, ph, p)
 
 
 def composition(y: Floats, p: Any) -> dict[str, Floats]:

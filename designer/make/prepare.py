@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from typing import Any
 
 import numpy as np
@@ -66,12 +65,6 @@ def prepare(rows: NDArray[Any], *, cut: bool = False, gel: float = GEL_NONE) -> 
         else:
             out.append(row)
     return as_rows(out)
-
-
-def joined(records: Sequence[Any]) -> NDArray[Any]:
-    """Rows, arrays of rows, or parameter records of one dtype as one array (n,): as bytes, because numpy joins records
-    field by field, which takes longer than the march."""
-    return np.frombuffer(b"".join(one.tobytes() for one in records), dtype=records[0].dtype).copy()
 
 
 def _late(row: dict[str, float]) -> tuple[dict[str, float], ...]:

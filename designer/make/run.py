@@ -6,7 +6,7 @@ A branch is a march that begins from the state at its stage. States stay per kil
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -15,8 +15,8 @@ from numpy.typing import NDArray
 
 from designer.make import kernel
 from designer.make.kernel import Path
-from designer.make.parting import PHASE, Parting, PartingError, Start, part
-from designer.make.prepare import joined
+from designer.make.parting import PHASE, Parting, Start, part
+from designer.make.records import joined
 from designer.recipe.schedule import PLACE_AIR, T_FOLLOW, Schedule, as_rows, row
 
 DAY_MIN = 1440.0
@@ -26,8 +26,8 @@ DAY_MIN = 1440.0
 class LaneRun:
     """One marched lane: `rows` as marched, `end_row` the last before the first room, `p` its parameters.
 
-    `weight`, `taken` (12,) and `starts` as `make.parting` says, where branches part from it; `milk` (SIZE,) is the milk
-    that recoveries count from, where it is not that of the path's first point.
+    `rows` end with the first of its wait. `weight`, `taken` (12,) and `starts` as `make.parting` says, where branches
+    part from it; `milk` (SIZE,) is the milk that recoveries count from.
     """
 
     path: Path
@@ -35,7 +35,7 @@ class LaneRun:
     p: Any
     end_row: int
     weight: float
-    milk: NDArray[np.float64] | None = None
+    milk: NDArray[np.float64]
     taken: NDArray[np.float64] = field(default_factory=lambda: np.zeros(PHASE))
     starts: tuple[Start, ...] = ()
     changed: bool = False
@@ -47,13 +47,13 @@ def until_room(rows: NDArray[Any], room_stage: int | None, *, cut: bool = False)
     return kernel.prepare(kept, cut=cut)
 
 
-def day_row(stage: int, room_c: float, minutes: float, like: NDArray[Any]) -> NDArray[Any]:
-    """A row that only waits, so that the march reaches 24 hours."""
+def day_row(stage: int, room_c: float, like: NDArray[Any]) -> NDArray[Any]:
+    """A row that only waits for a day, so that the march reaches 24 hours; to be prepared like any other."""
     return as_rows(
         [
             row(
                 stage=stage,
-                minutes=minutes,
+                minutes=DAY_MIN,
                 place=PLACE_AIR,
                 t_law=T_FOLLOW,
                 follow_c=room_c,
@@ -67,16 +67,18 @@ def day_row(stage: int, room_c: float, minutes: float, like: NDArray[Any]) -> ND
 
 
 def to_a_day(path: Path, rows: NDArray[Any], p: Any, until_min: float, wait: NDArray[Any], twin: bool | None) -> Path:
-    """The path marched on to `until_min` where it ended before."""
+    """The path marched on to `until_min` where it ended before, along as much of the prepared rows `wait` as is left:
+    as one more row."""
     done = float(path.out[-1, 0])
-    if done >= until_min - 1e-6:
+    left = until_min - done
+    if left <= 1e-6:
         return path
-    wait = wait.copy()
-    wait["minutes"] = until_min - done
+    begun = np.cumsum(wait["minutes"]) - wait["minutes"]
+    wait = wait[begun < left].copy()
+    wait["minutes"][-1] = left - begun[len(wait) - 1]
     more = kernel.march(
-        kernel.prepare(wait), path.last, p, t0=done, rennet_min=path.rennet_min,
-        floc_min=path.floc_min, cut_min=path.cut_min, twin=twin,
-    )  # fmt: skip
+        wait, path.last, p, t0=done, rennet_min=path.rennet_min, floc_min=path.floc_min, cut_min=path.cut_min, twin=twin
+    )
     tail = more.out.copy()
     tail[:, 1] = len(rows)
     return Path(
@@ -111,7 +113,8 @@ def run_parted(
 ) -> LaneRun:  # fmt: skip
     """The main lane from prepared rows and a state, marched from one parting to the next and on to `until_min`; as
     `run_main` gives it. Raises PartingError."""
-    y, first, weight, taken, milk, changed = kernel.zoned(y0), 0, 1.0, np.zeros(PHASE), None, False
+    y, first, weight, taken, changed = kernel.zoned(y0), 0, 1.0, np.zeros(PHASE), False
+    milk = y[0]
     path: Path | None = None
     starts: dict[int, Start] = {}
     for at in sorted({one.row for one in partings}):
@@ -126,7 +129,7 @@ def run_parted(
     path = to_a_day(path, rows, p, until_min, wait, twin)
     in_order = tuple(starts[k] for k in range(len(partings)))
     return LaneRun(
-        path, joined([rows, wait]), p, len(rows) - 1, weight, milk, taken, in_order, changed
+        path, joined([rows, wait[:1]]), p, len(rows) - 1, weight, milk, taken, in_order, changed
     )  # fmt: skip
 
 
@@ -162,9 +165,8 @@ def run_branch(
         cut_min=begun.cut_min if begun and begun.cut_min <= minute else -1.0, twin=twin,
     )  # fmt: skip
     path = to_a_day(path, rows, start.p, until_min, wait, twin)
-    own = LaneRun(
-        path, joined([rows, wait]), start.p, len(rows) - 1, start.weight, None, start.taken
-    )  # fmt: skip
+    milk = main.milk if whole else start.y[0]
+    own = LaneRun(path, joined([rows, wait[:1]]), start.p, len(rows) - 1, start.weight, milk, start.taken)
     if not whole:
         return own, own
     before = main.path.out[main.path.out[:, 1] <= after_row]
@@ -178,34 +180,3 @@ def run_branch(
     return own, LaneRun(
         way, joined_rows, start.p, after_row + len(rows), start.weight, main.milk, start.taken
     )  # fmt: skip
-
-
-def run_many(
-    rows: list[NDArray[Any]], y0: NDArray[np.float64], p: NDArray[Any], until_min: float, wait: NDArray[Any],
-    stop: Callable[[], bool] = lambda: False, partings: Sequence[Parting] = (),
-) -> list[LaneRun | None] | None:  # fmt: skip
-    """Members of a band, each marched on to `until_min`, with where its branches begin; None for a member that has
-    nothing to part with, and None for all when stopped."""
-
-    def one(member: int) -> tuple[LaneRun | None]:
-        try:
-            return (run_parted(rows[member], y0[member], p[member], until_min, wait, partings, False),)
-        except PartingError:
-            return (None,)
-
-    done = kernel.each(one, len(rows), stop)
-    return None if done is None else [made for (made,) in done]
-
-
-def run_branches(
-    mains: Sequence[LaneRun], index: int, after_row: int, rows: list[NDArray[Any]], until_min: float,
-    wait: NDArray[Any], stop: Callable[[], bool] = lambda: False, *, whole: bool,
-) -> list[tuple[LaneRun, LaneRun]] | None:  # fmt: skip
-    """The members of branch `index`, each from where it begins in its own main make; as `run_branch` gives them."""
-    return kernel.each(
-        lambda member: run_branch(
-            mains[member], mains[member].starts[index], after_row, rows[member], until_min, wait, False, whole=whole
-        ),
-        len(rows),
-        stop,
-    )

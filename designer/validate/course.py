@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 from designer.make import members, run
 from designer.make.march import OUT_EXTRA
 from designer.make.outcomes import composition
+from designer.make.prepare import prepare
 from designer.make.start import first_state, parameters
 from designer.make.state import CASEIN, CURD
 from designer.recipe.lower import lower
@@ -51,9 +52,8 @@ class Course:
     def drawn(self, count: int) -> Values:
         """The same for `count` members of the band, shape (count, figures)."""
         rows, y0, p = members.drawn(self.schedule.milk, self.rows, count)
-        lanes = run.run_many(rows, y0, p, self.schedule.starter_min + run.DAY_MIN, self.wait)
-        assert lanes is not None
-        return np.array([self._read(lane) for lane in lanes if lane is not None])  # nothing parts here: all are there
+        lanes = (run.run_main(self.schedule, *one, self.wait, False) for one in zip(rows, y0, p, strict=True))
+        return np.array([self._read(lane) for lane in lanes])
 
     def _read(self, lane: run.LaneRun) -> Values:
         out = lane.path.out
@@ -106,7 +106,8 @@ def prepared(make: Make) -> Course:
     """A make, lowered and prepared. Raises RecipeError."""
     schedule = lower(make.recipe)
     rows = run.until_room(schedule.lanes[0].rows, None)
-    return Course(make, schedule, rows, run.day_row(len(make.recipe.stages) - 1, schedule.room_c, 0.0, rows[-1]))
+    wait = prepare(run.day_row(len(make.recipe.stages) - 1, schedule.room_c, rows[-1]))
+    return Course(make, schedule, rows, wait)
 
 
 @cache

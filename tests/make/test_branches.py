@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from itertools import count
 from typing import Any
 
 import numpy as np
@@ -11,9 +12,10 @@ import pytest
 from designer.forecast import Forecast, forecast
 from designer.judge.levers import effects
 from designer.judge.movable import movables, moved
-from designer.make import kernel, run
+from designer.make import band, kernel, run
+from designer.make.many import NOWHERE
 from designer.make.march import OUT_EXTRA
-from designer.make.parting import Parting
+from designer.make.parting import Parted, Parting, PartingError
 from designer.make.start import first_state, parameters
 from designer.make.state import (
     ACID,
@@ -176,7 +178,7 @@ def lanes(name: str) -> tuple[run.LaneRun, tuple[run.LaneRun, ...], tuple[run.St
     schedule = lower(made)
     p = parameters(schedule.milk)[0]
     rows = run.until_room(schedule.lanes[0].rows, None)
-    wait = run.day_row(len(made.stages) - 1, 20.0, 0.0, rows[-1])
+    wait = kernel.prepare(run.day_row(len(made.stages) - 1, 20.0, rows[-1]))
     order = [stage.id for stage in made.stages]
     partings = [
         Parting(int(np.flatnonzero(rows["stage"] == order.index(one.after))[-1]), one.of, one.share_pct / 100.0)
@@ -375,13 +377,14 @@ def test_draws_without_whey_are_left_out_and_counted(
     monkeypatch: pytest.MonkeyPatch, without: int, banded: bool
 ) -> None:  # fmt: skip
     """Some draws have nothing to part with: the bands are of the others, and it is said; of too few there are none."""
-    whole = run.run_many
+    whole, each = band.part, count()
 
-    def some(*args: Any, **more: Any) -> list[run.LaneRun | None] | None:
-        every = whole(*args, **more)
-        return None if every is None else [None if k < without else one for k, one in enumerate(every)]
+    def some(*args: Any) -> Parted:
+        if next(each) < without:
+            raise PartingError
+        return whole(*args)
 
-    monkeypatch.setattr(run, "run_many", some)
+    monkeypatch.setattr(band, "part", some)
     for lane in forecast(recipe(whey_cheese()), members=16).lanes:
         said = next(one for one in lane.cautions if one.code in ("draws-without", "no-bands"))
         assert f"In {without} of 16 draws" in said.text
@@ -390,18 +393,17 @@ def test_draws_without_whey_are_left_out_and_counted(
         assert lane.bands is None or len(lane.bands.samples["moisture_pct"]) == 16 - without
 
 
-def test_a_member_without_whey_is_none() -> None:
-    """The vat of one member has not given any whey yet, that of the other has."""
+def test_a_member_without_whey_is_lost() -> None:
+    """The vat has not given any whey yet, or it has."""
     schedule = lower(recipe(whey_cheese()))
     rows = run.until_room(schedule.lanes[0].rows, None)
-    p = parameters(schedule.milk)[0]
-    y0 = first_state(schedule.milk, p)
-    early, late = Parting(0, "whey", 0.9), Parting(len(rows) - 1, "whey", 0.9)
-    wait = run.day_row(0, 20.0, 0.0, rows[-1])
-    for parting, there in ((early, False), (late, True)):
-        made = run.run_many([rows], y0[None], np.array([p]), 0.0, wait, partings=[parting])
-        assert made is not None
-        assert (made[0] is not None) == there
+    wait = kernel.prepare(run.day_row(0, 20.0, rows[-1]))
+    main = band.Way(rows, wait, NOWHERE)
+    for at, lost in ((0, 4), (len(rows) - 1, 0)):
+        side = band.Way(run.until_room(schedule.lanes[1].rows, None), wait, NOWHERE, Parting(at, "whey", 0.9))
+        made, without = band.marched(schedule.milk, schedule.starter_min, main, [side], 4)
+        assert without == lost
+        assert (made is None) == (lost == 4)
 
 
 @pytest.mark.parametrize(

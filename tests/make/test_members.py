@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from designer.make import draws, kernel, members
+from designer.make import draws, kernel, many, members
 from designer.make.outcomes import composition
 from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
 from designer.recipe.schedule import as_rows
@@ -20,9 +20,9 @@ def spread(name: str, monkeypatch: pytest.MonkeyPatch, *, fine: bool) -> np.ndar
         if fine:
             patch.setattr(members, "coarser", lambda rows: rows.copy())
         rows, y0, p = members.drawn(COW, kernel.prepare(as_rows(MAKES[name])), COUNT)
-    paths = kernel.march_many(rows, y0, p)
-    assert paths is not None
-    ends = np.array([path.out[-1] for path in paths])
+    marks = many.unmarched(rows, [0, rows.shape[1]], y0, p, 0.0)
+    many.march_on(marks, np.zeros(COUNT, dtype=np.int64), beyond=1)
+    ends = marks.at_end[:, -1]
     moisture = composition(ends[:, -y0.shape[1] :], p)["moisture_pct"]
     return np.array([moisture, ends[:, 2]])
 
@@ -49,12 +49,6 @@ def test_a_drawn_milk_still_closes() -> None:
     assert np.ptp(solids + y0[:, CURD + WATER]) < 1e-12
     assert np.allclose(p["water_milk"], y0[:, CURD + WATER])
     assert np.allclose(p["casein_milk"], y0[:, CURD + CASEIN])
-
-
-def test_a_stop_is_heard() -> None:
-    ready()
-    rows, y0, p = members.drawn(COW, kernel.prepare(as_rows(MAKES["cheddar"])), COUNT)
-    assert kernel.march_many(rows, y0, p, stop=lambda: True) is None
 
 
 def test_draws_are_the_sobol_points_of_scipy() -> None:
