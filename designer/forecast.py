@@ -233,7 +233,8 @@ def _found(
     """The outcomes of makes over the same rows, each (m,); what did not happen in all of them has no key."""
     mills = None if mill_row is None else np.full(len(weight), mill_row)
     found = outcomes.outcomes(left, mill_row=mills, milk_kg=schedule.milk.mass_kg * weight)
-    return {key: values for key, values in found.items() if np.isfinite(values).all()}
+    there = np.isfinite(np.array(list(found.values()))).all(axis=1)
+    return {key: values for (key, values), one in zip(found.items(), there.tolist(), strict=True) if one}
 
 
 def _parting(recipe: Recipe, branch: Branch, rows: NDArray[Any]) -> Parting:
@@ -330,18 +331,21 @@ def _joined(
     values = path.columns(own.path, own.rows, own.p)
     row_stage = own.rows["stage"]
     trace = Trace(own.path.out[:, 0], row_stage[own.path.out[:, 1].astype(int)].astype(np.int32), values)
+    # Rows are those of the stages in order: each stage from its first row up to that of the next.
+    edges = np.searchsorted(row_stage[: own.end_row + 1], np.arange(len(stages) + 1)).tolist()
+    last = np.searchsorted(own.path.out[:, 1], np.array(edges[1:]) - 1, side="right") - 1
+    at_end = np.array([column[last] for column in values.values()]).T.tolist()
+    ends = own.path.ends.tolist()
+    low, high = (own.path.ends[:, 1].tolist(),) * 2 if spread is None else spread.ends.tolist()
     marched = []
-    for index, stage in enumerate(stages):
-        rows = np.flatnonzero(row_stage[: own.end_row + 1] == index)
-        if not rows.size:
+    for stage, first, beyond, figures_then in zip(stages, edges, edges[1:], at_end, strict=False):
+        if first == beyond:
             break
-        last = int(np.flatnonzero(own.path.out[:, 1] <= rows[-1])[-1])
-        low, high = spread.ends[:, rows[-1]] if spread is not None else (own.path.ends[rows[-1], 1],) * 2
+        end = beyond - 1
         marched.append(
             StageForecast(
-                stage.id, stage.title, stage.kind, float(own.path.ends[rows[0], 0]), float(own.path.ends[rows[-1], 1]),
-                float(low), float(high), bool(own.path.ends[rows[-1], 2] > 0.0) or not stage.end.is_state,
-                {name: float(column[last]) for name, column in values.items()},
+                stage.id, stage.title, stage.kind, ends[first][0], ends[end][1], low[end], high[end],
+                ends[end][2] > 0.0 or not stage.end.is_state, dict(zip(values, figures_then, strict=True)),
             )
         )  # fmt: skip
     remarks = validity.remarks(own)

@@ -63,7 +63,9 @@ def record_dtype() -> np.dtype[Any]:
 
 def record(members: int = 1) -> NDArray[Any]:
     """`members` copies of the shipped constants, shape (members,), dtype `record_dtype()`; free to change."""
-    out = np.zeros(members, dtype=record_dtype())
-    for name in record_dtype().names or ():
-        out[name] = table()[name].value
-    return out
+    return np.array([_values()] * members, dtype=record_dtype())
+
+
+@cache
+def _values() -> tuple[float, ...]:
+    return tuple(row.value for row in table().values() if isinstance(row.value, float))

@@ -24,6 +24,7 @@ from platformdirs import user_cache_path
 from designer.make import march as plain
 from designer.make.law import machine_code
 from designer.make.prepare import prepare as prepare
+from designer.make.records import copied
 from designer.make.start import first_state, parameters
 from designer.make.state import SIZE, ZONES
 from designer.recipe.schedule import Milk, as_rows, row
@@ -158,7 +159,7 @@ def march(
     rows: from `prepare`; y0 (SIZE,), or (ZONES, SIZE) to go on with a cheese; p one parameter record. The rows are
     copied, so a call never changes them.
     """
-    rows = rows.copy()
+    rows = copied(rows)
     info = np.array([0.0, rennet_min, floc_min, cut_min])
     if twin or (twin is None and not is_warm()):
         plain_rows = [SimpleNamespace(**{k: v.item() for k, v in zip(r.dtype.names, r, strict=True)}) for r in rows]

@@ -21,7 +21,7 @@ from designer.make.law import law, machine_code
 from designer.make.march import OUT_EXTRA, march
 from designer.make.outcomes import DAY_MIN, H6_MIN
 from designer.make.rates import curd_mass
-from designer.make.records import as_bytes, joined
+from designer.make.records import joined, plain
 from designer.make.start import first_state, parameters
 from designer.make.state import (
     ASH,
@@ -276,23 +276,23 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
     width = int(bounds[:, -1].max())
     # Rows move as bytes: numpy copies records field by field.
     rows = np.empty((m, width), dtype=base.rows.dtype)
-    raw, raw_base = as_bytes(rows), as_bytes(base.rows)[0]
+    raw, raw_base = plain(rows), plain(base.rows)[0]
     raw[:, : min(n, width)] = raw_base[:width]
     raw[:, n:] = raw_base[-1]
     for k, one in enumerate(variants, start=1):
         if k in longer:
             for stage in range(s):
                 raw[k, bounds[k, stage] : bounds[k, stage + 1]] = (
-                    as_bytes(one.pieces[stage])
+                    plain(one.pieces[stage])
                     if stage in one.pieces
                     else raw_base[base.bounds[0, stage] : base.bounds[0, stage + 1]]
                 )
             raw[k, bounds[k, s]] = raw_base[-1]
         else:
             for stage, piece in one.pieces.items():
-                raw[k, bounds[k, stage] : bounds[k, stage + 1]] = as_bytes(piece)
+                raw[k, bounds[k, stage] : bounds[k, stage + 1]] = plain(piece)
         if one.wait is not None:
-            raw[k, bounds[k, s]] = as_bytes(one.wait)[0]
+            raw[k, bounds[k, s]] = plain(one.wait)[0]
     at_end, ends = np.zeros((m, width, WIDTH)), np.zeros((m, width, 3))
     at_end[:, :n], ends[:, :n] = base.at_end[:, :width], base.ends[:, :width]
     y, milk = np.repeat(base.y, m, axis=0), np.repeat(base.milk, m, axis=0)
@@ -307,8 +307,8 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
     starters = np.array([base.starter_min[0], *(one.starter_min for one in variants)])
     out = Marks(
         rows, bounds, milk, at_end, ends, np.repeat(base.info, m, axis=0), np.repeat(base.ph, m, axis=0), y,
-        np.repeat(base.t, m, axis=0), np.repeat(base.infos, m, axis=0), joined(records)[own_p], starters, NOWHERE,
-        np.empty((len(SEEN), 0, m)),
+        np.repeat(base.t, m, axis=0), np.repeat(base.infos, m, axis=0),
+        plain(joined(records))[own_p].view(base.p.dtype), starters, NOWHERE, np.empty((len(SEEN), 0, m)),
     )  # fmt: skip
     # Those that take longest first, so that both threads end together.
     order = np.argsort(begins, kind="stable")

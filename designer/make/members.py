@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.make import draws
-from designer.make.records import beside
+from designer.make.records import beside, copied
 from designer.make.start import first_state, parameters
 from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
 from designer.recipe.schedule import END_TEMPERATURE, PLACE_MOULD, T_FOLLOW, Milk
@@ -87,7 +87,7 @@ def warmed(rows: NDArray[Any], members: int) -> NDArray[Any]:
 
 def coarser(rows: NDArray[Any]) -> NDArray[Any]:
     """Rows on longer steps: a spread of makes on the same steps needs less than each of them alone (see the tests)."""
-    out = rows.copy()
+    out = copied(rows)
     step = rows["step_max_min"]
     may = np.where(rows["place"] < PLACE_MOULD, step >= 0.9, step <= 5.0)
     out["step_max_min"] *= np.where(may, 2.0, 1.0)

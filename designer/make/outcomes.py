@@ -141,9 +141,11 @@ def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats)
     end_row = left.counts - 2
     at, p = left.at_end[every, end_row], left.p
     y = at[:, OUT_EXTRA:]
-    out = composition(y, p)
-    mass = out["yield_kg_per_100kg"] / 100.0
     used = np.arange(left.rows.shape[1]) < left.counts[:, None]
+    drained, there = _before(left, (left.rows["place"] >= PLACE_DRAINED) & used)
+    both = composition(np.stack([y, drained[:, OUT_EXTRA:]]), p)
+    out = {key: values[0] for key, values in both.items()}
+    mass = out["yield_kg_per_100kg"] / 100.0
     # In an acid-and-heat curd whey protein counts as casein, so a recovery of casein says nothing there.
     heated = ((left.rows["gel"] == GEL_ACID_HEAT) & used).any(axis=1)
     recovered = 100.0 * y[:, CURD + CASEIN] / left.milk[:, CURD + CASEIN]
@@ -166,9 +168,8 @@ def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats)
         "floc_min": np.where(floc >= 0.0, floc, np.nan),
         "cut_min": np.where((cut >= rennet) & (rennet >= 0.0), cut - rennet, np.nan),
     }
-    before, there = _before(left, (left.rows["place"] >= PLACE_DRAINED) & used)
-    out["ph_drain"], out["ph_whey_drain"] = before[:, 2] * there, before[:, 3] * there
-    out["drain_moisture_pct"] = composition(before[:, OUT_EXTRA:], p)["moisture_pct"] * there
+    out["ph_drain"], out["ph_whey_drain"] = drained[:, 2] * there, drained[:, 3] * there
+    out["drain_moisture_pct"] = both["moisture_pct"][1] * there
     drawn, there = _before(left, (left.rows["whey_off"] > 0.0) & used)
     whey = drawn[:, OUT_EXTRA:]
     out["acidity_drawn_pct"] = np.where(whey[:, WHEY + WATER] > LEAST_WATER, acidity_pct(whey, WHEY), np.nan) * there

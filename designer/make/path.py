@@ -15,6 +15,7 @@ from designer.make.state import (
     CASEIN,
     CELLS,
     COLLOIDAL,
+    COMPONENTS,
     CURD,
     FAT,
     GALACTOSE,
@@ -33,13 +34,15 @@ from designer.make.state import (
 )
 
 Series = NDArray[np.float64]
+KG = np.zeros(len(COMPONENTS))
+"""What each component of a phase weighs [kg per unit of it]; what is only counted, nothing."""
+KG[[WATER, FAT, CASEIN, WHEY_PROTEIN, ASH, SALT]] = 1.0
+KG[[HEXOSE, GALACTOSE, LACTATE]] = HEXOSE_KG, GALACTOSE_KG, LACTATE_KG
 
 
 def phase_mass(y: Series, phase: int, p: Any) -> Series:
     """Mass of curd, whey or run-off [kg per kg milk] for states y, shape (..., SIZE) -> (...)."""
-    mass = sum(y[..., phase + i] for i in (WATER, FAT, CASEIN, WHEY_PROTEIN, ASH, SALT))
-    mass = mass + HEXOSE_KG * y[..., phase + HEXOSE] + GALACTOSE_KG * y[..., phase + GALACTOSE]
-    mass = mass + LACTATE_KG * y[..., phase + LACTATE]
+    mass = (y[..., phase : phase + len(KG)] * KG).sum(axis=-1)
     if phase == CURD:
         mass = mass + p["ash_per_calcium"] * y[..., COLLOIDAL]
     return np.asarray(mass)

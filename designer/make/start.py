@@ -50,10 +50,10 @@ def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
     ph_native [pH]; casein_milk, water_milk, bound_whey_protein [kg/kg milk]; colloidal_per_casein [kg Ca/kg];
     floc_milk and activity [1] multiply the clotting time and the growth rates; heat_denatured [1] as in Milk.
     """
-    constants = record(members)
+    constants = record()[0]
     out = np.zeros(members, dtype=parameter_dtype())
-    for name in record_dtype().names or ():
-        out[name] = constants[name]
+    flat = out.view(np.float64).reshape(members, -1)
+    flat[:, : -len(MILK_FIELDS)] = constants.tolist()
     casein = milk.casein / 1000.0
     out["ph_native"] = milk.ph
     out["casein_milk"] = casein

@@ -79,15 +79,15 @@ COLUMNS: Mapping[str, tuple[str, float, str]] = {
     "evaporation": ("f8", 0.0, "drying from the surface: room deficit, 1 - RH (0: none)"),
 }
 
+_SILENT: dict[str, float] = {name: default for name, (_, default, _) in COLUMNS.items()}
 ROW = np.dtype([(name, kind) for name, (kind, _, _) in COLUMNS.items()])
 
 
 def row(**columns: float) -> dict[str, float]:
     """One Schedule row as a plain mapping; a name that is no column raises KeyError at once."""
-    for name in columns:
-        if name not in COLUMNS:
-            raise KeyError(f"no Schedule column {name!r}")
-    return {name: default for name, (_, default, _) in COLUMNS.items()} | columns
+    if not columns.keys() <= COLUMNS.keys():
+        raise KeyError(f"no Schedule column {min(columns.keys() - COLUMNS.keys())!r}")
+    return _SILENT | columns
 
 
 ADDED = (
