@@ -157,13 +157,12 @@ def _draws(recipe: Recipe, key: str, ways: Sequence[tuple[Movable, float]], memb
     """An outcome in draws (members,) of the main make, and with each change; nan where that can't be."""
     make = Stepped(recipe)
     moves = [make.move(one, value) for one, value in ways]
-    still = many.Variant({}, make.starter_min)
-    variants = make.spread([still, *(move for move in moves if move is not None)], members)
-    marks = many.march_variants(make.base, variants)
-    milk_kg = np.full(len(variants) + 1, make.milk.mass_kg)
-    found = outcomes(marks, mill_row=make.mill_row(marks), milk_kg=milk_kg)[key][1:].reshape(-1, members)
-    rest = iter(found[1:])
-    return [found[0], *(np.full(members, np.nan) if move is None else next(rest) for move in moves)]
+    kg = np.full(members, make.milk.mass_kg)
+    made = (
+        outcomes(marks, mill_row=make.mill_row(marks), milk_kg=kg)[key]
+        for marks in make.spread([move for move in moves if move is not None], members)
+    )
+    return [next(made), *(np.full(members, np.nan) if move is None else next(made) for move in moves)]
 
 
 def _parted_draws(

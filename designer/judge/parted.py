@@ -169,7 +169,7 @@ class Parted:
         """The main make, or as much of it as the lanes need. `starts` stand for the branches in order, as far as they
         had parted by then."""
         partings = self._partings(rows)
-        wait = self.main.wait() if variant.wait is None else variant.wait
+        wait = self.main.wait if variant.wait is None else variant.wait
         if None in lanes:
             return run.run_parted(rows, y0, p, variant.starter_min + ALL_DAY, wait, partings, False)
         last = max(partings[k].row for k, name in enumerate(self.names) if name in lanes)
@@ -189,7 +189,7 @@ class Parted:
         side = self.sides[name]
         start = main.starts[self.names.index(name)]
         held = side.holding(start.weight * milk.mass_kg, own)
-        wait = side.wait() if own.wait is None else own.wait
+        wait = side.wait if own.wait is None else own.wait
         return self._along(name, main, side.lane(held), wait, variant.starter_min, milk)
 
     def _along(
@@ -276,7 +276,7 @@ class Parted:
 def outcomes_of(rans: Sequence[Ran]) -> dict[str, Floats]:
     """Outcomes of lanes with as many rows each."""
     left = outcomes.of_paths(
-        [one.whole.path for one in rans], np.array([one.whole.rows for one in rans]),
+        [one.whole.path for one in rans], joined([one.whole.rows for one in rans]).reshape(len(rans), -1),
         joined([one.whole.p for one in rans]), np.array([one.starter_min for one in rans]),
         np.array([one.whole.milk for one in rans]),
     )  # fmt: skip

@@ -5,7 +5,7 @@ Rows are worked out once for each stage and kept: from one edit to the next almo
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import cached_property, lru_cache
 from typing import Any, TypeVar
@@ -19,7 +19,7 @@ from designer.make import many
 from designer.make.march import OUT_EXTRA
 from designer.make.members import drawn
 from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
-from designer.make.records import joined
+from designer.make.records import beside, joined
 from designer.make.run import day_row
 from designer.make.start import first_state, parameters
 from designer.make.state import T
@@ -74,27 +74,32 @@ class Stepped:
     def base(self) -> many.Marks:
         """The main make, marched; of a vat that parts with curd only."""
         p, y0 = start_of(self.milk)
-        return many.march_base([piece.base for piece in self.pieces], self.wait(), y0, p, self.starter_min)
+        return many.march_base([piece.base for piece in self.pieces], self.wait, y0, p, self.starter_min)
 
-    def wait(self, room_c: float | None = None, pieces: Mapping[int, NDArray[Any]] | None = None) -> NDArray[Any]:
-        """The row that waits for 24 h, where the forecast lets it wait: with another make room, or other pieces."""
+    @cached_property
+    def wait(self) -> NDArray[Any]:
+        """The row that waits for 24 h, where the forecast lets it wait."""
+        return self.waiting(self.recipe.room_c, {})
+
+    def waiting(self, room_c: float, pieces: Mapping[int, NDArray[Any]]) -> NDArray[Any]:
+        """The same with another make room, or with other pieces."""
         lane = self.recipe if self.branch is None else self.branch
         room = next((stage for stage in lane.stages if stage.kind == "room"), None)
         own = None if room is None else getattr(room, "room_c", None)
-        make_room = self.recipe.room_c if room_c is None else room_c
-        last = (pieces or {}).get(len(self.stages) - 1, self.pieces[-1].base)[-1]
-        return _longer(day_row(len(self.stages), make_room if own is None else own, last), 0.0)[:1]
+        last = pieces.get(len(self.stages) - 1, self.pieces[-1].base)[-1]
+        shape = float(last["va_mm"]), float(last["height_mm"]), float(last["radius_mm"])
+        return _wait(len(self.stages), room_c if own is None else own, *shape)
 
     def _starter_min(self, pieces: Mapping[int, NDArray[Any]] | None = None, given: Given = (), at: int = -1) -> float:
         """Planned minute of the first starter, with other rows for some stages, or other doses at one."""
         clock = 0.0
-        for index in range(len(self.stages)):
+        for index, piece in enumerate(self.pieces):
             doses = given if index == at else self.given[index]
             first = min((each.after_min for each in doses if isinstance(each, Starter)), default=None)
             if first is not None:
                 return clock + first
-            rows = self.pieces[index].base if pieces is None else pieces.get(index, self.pieces[index].base)
-            clock += float(rows["minutes"].sum())
+            other = None if pieces is None else pieces.get(index)
+            clock += piece.minutes if other is None else float(other["minutes"].sum())
         return 0.0
 
     def move(self, one: Movable, value: float) -> many.Variant | None:
@@ -113,11 +118,11 @@ class Stepped:
                     lane = self.recipe if one.branch is None else self.recipe.branch(one.branch)
                     assert lane.form is not None
                     pieces = self.told("geometry", geometry(changed(lane.form, one.field, value)))
-                    return many.Variant(pieces, self.starter_min, wait=self.wait(pieces=pieces))
+                    return many.Variant(pieces, self.starter_min, wait=self.waiting(self.recipe.room_c, pieces))
                 case "branch":
                     return self._move_share(one, value)
             pieces = self.told("room_c", value)
-            return many.Variant(pieces, self.starter_min, wait=self.wait(value, pieces))
+            return many.Variant(pieces, self.starter_min, wait=self.waiting(value, pieces))
         except ValueError:
             return None
 
@@ -196,23 +201,28 @@ class Stepped:
         stage = next((kinds.index(kind) for kind in ("mill", "salt") if kind in kinds), None)
         return None if stage is None else marks.bounds[:, stage]
 
-    def spread(self, moves: Sequence[many.Variant], count: int) -> list[many.Variant]:
-        """Each move (an empty one is the recipe itself) with `count` draws of what is uncertain, draw by draw.
-
-        Comes back as moves[0] with every draw, then moves[1] with the same draws, and so on.
-        """
-        out = []
+    def spread(self, moves: Sequence[many.Variant], count: int) -> Iterator[many.Marks]:
+        """The recipe, then each move, in the same `count` draws of what is uncertain; each from where it differs on."""
+        still = many.Variant({}, self.starter_min)
+        base = self._drawn(still, count, None)
+        yield base
         for move in moves:
-            rows = [move.pieces.get(index, own.base) for index, own in enumerate(self.pieces)]
-            edges = np.cumsum([0, *(len(piece) for piece in rows)])
-            lane = joined(rows)
-            milk = self.milk if move.milk is None else move.milk
-            every, y0, p = drawn(milk, lane, count)
-            every["step_max_min"] = lane["step_max_min"]
-            for own, first, parameters_ in zip(every, y0, p, strict=True):
-                pieces = {k: own[edges[k] : edges[k + 1]] for k in range(len(rows))}
-                out.append(many.Variant(pieces, move.starter_min, first, parameters_, wait=move.wait))
-        return out
+            yield self._drawn(move, count, base)
+
+    def _drawn(self, move: many.Variant, count: int, base: many.Marks | None) -> many.Marks:
+        lane, first = self.lane(move), 0
+        rows, y0, p = drawn(self.milk if move.milk is None else move.milk, lane, count)
+        rows["step_max_min"] = lane["step_max_min"]
+        edges = np.cumsum([0, *(len(move.pieces.get(k, own.base)) for k, own in enumerate(self.pieces))])
+        rows = beside(count, rows, self.wait if move.wait is None else move.wait)
+        if base is not None and move.y0 is None:
+            first = min(move.pieces, default=len(self.pieces))
+            after = edges[first:] - edges[first]
+            marks = many.along(base, first, rows[:, edges[first] :], after.tolist(), move.starter_min)
+        else:
+            marks = many.unmarched(rows, edges.tolist(), y0, p, move.starter_min)
+        many.march_on(marks, np.full(count, first))
+        return marks
 
     def lane(self, variant: many.Variant) -> NDArray[Any]:
         """All rows of a variant, without the wait."""
@@ -308,6 +318,7 @@ class _Pieces:
         ends_c = stage.end_temperature_c(context.temperature_c)
         self.hottest_c = max((temp for temp in (context.temperature_c, ends_c) if temp == temp), default=0.0)
         self.base = self._longer(stage, given, context)
+        self.minutes = float(self.base["minutes"].sum())
 
     def _longer(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
         rows = as_rows(stage_rows(stage, given, context, stage.title)[0])
@@ -393,6 +404,12 @@ def _longer(rows: NDArray[Any], hottest_c: float, *, cut: bool = False, gel: flo
     steps = steps * np.where(out["whey_off"] > 0.0, 1.0, longer)
     out["step_max_min"] = np.minimum(np.minimum(steps, LONGEST_MIN), np.maximum(out["minutes"] / 3.0, 0.1))
     return out
+
+
+@lru_cache(maxsize=512)
+def _wait(stage: int, room_c: float, va_mm: float, height_mm: float, radius_mm: float) -> NDArray[Any]:
+    like = {"va_mm": va_mm, "height_mm": height_mm, "radius_mm": radius_mm}
+    return _longer(day_row(stage, room_c, like), 0.0)[:1]
 
 
 @lru_cache(maxsize=512)

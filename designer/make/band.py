@@ -89,16 +89,12 @@ def marched(
 
 def _branch(main: many.Marks, section: int, starts: Sequence[Start], way: Way, rows: NDArray[Any]) -> Members:
     """The members of a branch that begins where `section` of the main make does, ready to be marched."""
-    m, after, started = len(starts), int(main.bounds[0, section]), main.starter_min
+    rows, sections = beside(len(starts), rows, way.wait), [0, len(way.rows)]
+    weight = np.array([one.weight for one in starts])
+    if way.parting is not None and way.parting.of == "curd":  # it came all the way, and goes on as it is
+        marks = many.along(main, section, rows, sections, main.starter_min, way.at)
+        return Members(marks, weight, int(main.bounds[0, section]))
     y, p = np.array([one.y for one in starts]), joined([one.p for one in starts])
-    curd = way.parting is not None and way.parting.of == "curd"
-    if curd:
-        every = beside(m, main.rows[:, :after], rows, way.wait)
-        marks = many.unmarched(every, [0, after, after + len(way.rows)], y, p, started, after + way.at)
-        marks.y[:, 1], marks.infos[:, 1] = y, main.infos[:, section]
-        marks.milk[:], marks.ph[:] = main.milk, main.ph
-        marks.at_end[:, :after], marks.ends[:, :after] = main.at_end[:, :after], main.ends[:, :after]
-    else:
-        marks = many.unmarched(beside(m, rows, way.wait), [0, len(way.rows)], y, p, started, way.at)
-    marks.t[:, -2] = main.t[:, section]
-    return Members(marks, np.array([one.weight for one in starts]), after if curd else 0)
+    marks = many.unmarched(rows, sections, y, p, main.starter_min, way.at)
+    marks.t[:, 0] = main.t[:, section]
+    return Members(marks, weight)

@@ -21,7 +21,7 @@ from designer.make.law import law, machine_code
 from designer.make.march import OUT_EXTRA, march
 from designer.make.outcomes import DAY_MIN, H6_MIN
 from designer.make.rates import curd_mass
-from designer.make.records import joined, plain
+from designer.make.records import beside, joined, plain
 from designer.make.start import first_state, parameters
 from designer.make.state import (
     ASH,
@@ -247,6 +247,22 @@ def unmarched(
         np.full((m, 2), np.nan), y, np.zeros((m, s)), np.repeat(info[:, None], s, axis=1), p,
         np.full(m, starter_min), at, np.empty((len(SEEN), len(at), m)),
     )  # fmt: skip
+
+
+def along(
+    base: Marks, section: int, rows: NDArray[Any], sections: Sequence[int], starter_min: float | Floats,
+    at: Floats = NOWHERE,
+) -> Marks:  # fmt: skip
+    """Makes that came the way of `base`, whose sections are alike, as far as one of its sections, and have yet to be
+    marched from there: along their own rows (m, n), in sections that begin at the rows `sections` of these."""
+    m, first = len(rows), int(base.bounds[0, section])
+    edges = [*base.bounds[0, :section].tolist(), *(first + own for own in sections)]
+    out = unmarched(beside(m, base.rows[:, :first], rows), edges, base.y[:, 0], base.p, starter_min, first + at)
+    for ours, theirs in ((out.y, base.y), (out.t, base.t), (out.infos, base.infos)):
+        ours[:, : section + 1] = theirs[:, : section + 1]
+    out.milk[:], out.ph[:] = base.milk, base.ph
+    out.at_end[:, :first], out.ends[:, :first] = base.at_end[:, :first], base.ends[:, :first]
+    return out
 
 
 def march_base(stages: Sequence[NDArray[Any]], wait: NDArray[Any], y0: Floats, p: Any, starter_min: float) -> Marks:

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from designer.language import say
 from designer.make.path import phase_mass
+from designer.make.records import joined
 from designer.make.state import (
     ACID_IN,
     AWAKE,
@@ -155,7 +156,7 @@ def _drawn(y: State, share: float) -> State:
 
 def _fresh(p: Any, y: State) -> Any:
     """Parameters of a milk-like liquid y (SIZE,) that is the whole of a lane."""
-    p = p.copy()
+    p = joined([p])[0]
     p["casein_milk"] = y[CURD + CASEIN] + 0.85 * y[CURD + WHEY_PROTEIN]
     p["water_milk"] = y[CURD + WATER]
     p["bound_whey_protein"] = 0.0
@@ -230,7 +231,7 @@ def without_cream(y: State, p: Any, share: float) -> tuple[State, Any, float]:
     left[POPULATION] *= (1.0 - serum) / weight
     for ledger in (DRY_SALT, EVAPORATED, SALT_IN, WATER_IN, ACID_IN):
         left[ledger] /= weight
-    p = p.copy()
+    p = joined([p])[0]
     p["casein_milk"] *= (1.0 - serum) / weight
     p["bound_whey_protein"] *= (1.0 - serum) / weight
     p["water_milk"] = left[CURD + WATER]

@@ -6,7 +6,7 @@ A branch is a march that begins from the state at its stage. States stay per kil
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -47,8 +47,9 @@ def until_room(rows: NDArray[Any], room_stage: int | None, *, cut: bool = False)
     return kernel.prepare(kept, cut=cut)
 
 
-def day_row(stage: int, room_c: float, like: NDArray[Any]) -> NDArray[Any]:
-    """A row that only waits for a day, so that the march reaches 24 hours; to be prepared like any other."""
+def day_row(stage: int, room_c: float, like: NDArray[Any] | Mapping[str, float]) -> NDArray[Any]:
+    """A row that only waits for a day, so that the march reaches 24 hours, of a cheese in the shape of the row `like`;
+    to be prepared like any other."""
     return as_rows(
         [
             row(
