@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -39,6 +39,24 @@ class Outcome:
     low: float
     high: float
     outside: str = ""
+
+
+class _AtPoint(Mapping[str, float]):
+    """The columns of a trace at one of its points."""
+
+    __slots__ = ("columns", "point")
+
+    def __init__(self, columns: Mapping[str, Series], point: int) -> None:
+        self.columns, self.point = columns, point
+
+    def __getitem__(self, name: str) -> float:
+        return float(self.columns[name][self.point])
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self.columns)
+
+    def __len__(self) -> int:
+        return len(self.columns)
 
 
 @dataclass(frozen=True, slots=True)
@@ -328,24 +346,23 @@ def _joined(
     recipe: Recipe, schedule: Schedule, made: _Made, spread: _Spread | None, branches: tuple[Forecast, ...]
 ) -> Forecast:
     own, stages = made.own, made.stages
-    values = path.columns(own.path, own.rows, own.p)
+    columns = path.Columns(own.path, own.rows, own.p)
     row_stage = own.rows["stage"]
-    trace = Trace(own.path.out[:, 0], row_stage[own.path.out[:, 1].astype(int)].astype(np.int32), values)
+    trace = Trace(own.path.out[:, 0], row_stage[own.path.out[:, 1].astype(int)].astype(np.int32), columns)
     # Rows are those of the stages in order: each stage from its first row up to that of the next.
     edges = np.searchsorted(row_stage[: own.end_row + 1], np.arange(len(stages) + 1)).tolist()
-    last = np.searchsorted(own.path.out[:, 1], np.array(edges[1:]) - 1, side="right") - 1
-    at_end = np.array([column[last] for column in values.values()]).T.tolist()
+    last = (np.searchsorted(own.path.out[:, 1], np.array(edges[1:]) - 1, side="right") - 1).tolist()
     ends = own.path.ends.tolist()
     low, high = (own.path.ends[:, 1].tolist(),) * 2 if spread is None else spread.ends.tolist()
     marched = []
-    for stage, first, beyond, figures_then in zip(stages, edges, edges[1:], at_end, strict=False):
+    for stage, first, beyond, point in zip(stages, edges, edges[1:], last, strict=False):
         if first == beyond:
             break
         end = beyond - 1
         marched.append(
             StageForecast(
                 stage.id, stage.title, stage.kind, ends[first][0], ends[end][1], low[end], high[end],
-                ends[end][2] > 0.0 or not stage.end.is_state, dict(zip(values, figures_then, strict=True)),
+                ends[end][2] > 0.0 or not stage.end.is_state, _AtPoint(columns, point),
             )
         )  # fmt: skip
     remarks = validity.remarks(own)

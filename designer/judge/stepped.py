@@ -25,7 +25,7 @@ from designer.make.start import first_state, parameters
 from designer.make.state import T
 from designer.recipe.document import Addition, Branch, Recipe, Starter
 from designer.recipe.field import Model
-from designer.recipe.lower import context_of, geometry, given_at, stage_rows, temperatures_before
+from designer.recipe.lower import contexts_of, geometry, given_at, stage_rows, temperatures_before
 from designer.recipe.milk import blend
 from designer.recipe.schedule import GEL_ACID_HEAT, GEL_NONE, PLACE_MOULD, PLACE_UNDER_WHEY, Milk, as_rows
 from designer.recipe.stages.stage import Geometry, RowContext, Stage
@@ -58,9 +58,7 @@ class Stepped:
         self.stages = tuple(made_stages(lane))
         starts_c = temperatures_before(recipe, self.milk.temperature_c)
         held = self.milk if branch is None else replace(self.milk, mass_kg=max(held_kg, 1e-9))
-        self.contexts = [
-            context_of(recipe, lane, index, held, starts_c[stage.id]) for index, stage in enumerate(self.stages)
-        ]
+        self.contexts = contexts_of(recipe, lane, held, starts_c)[: len(self.stages)]
         self.given = [given_at(lane, stage) for stage in self.stages]
         self.pieces: list[_Pieces] = []
         cut, gel = branch is not None, float(GEL_NONE)

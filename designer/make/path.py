@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Iterator, Mapping
 from typing import Any
 
 import numpy as np
@@ -60,35 +60,71 @@ def acidity_pct(y: Series, phase: int) -> Series:
     return np.asarray(np.where(water > LEAST_WATER, own, acidity_pct(y, CURD)) if phase == WHEY else own)
 
 
-def columns(path: Path, rows: NDArray[Any], p: Any, names: Collection[str] | None = None) -> dict[str, Series]:
-    """Trace columns for one path (all, or those named), each shape (n,); see designer.forecast.Trace for the clock."""
-    y = path.out[:, OUT_EXTRA:]
-    curd = phase_mass(y, CURD, p)
-    per_water = p["water_milk"] / y[:, CURD + WATER]
-    read: dict[str, Callable[[], Series]] = {
-        "temperature_c": lambda: y[:, T],
-        "ph": lambda: path.out[:, 2],
-        "ph_whey": lambda: path.out[:, 3],
-        "firmness_pa": lambda: path.out[:, 4],
-        "temperature_core_c": lambda: path.out[:, 5],
-        "temperature_edge_c": lambda: path.out[:, 6],
-        "ph_core": lambda: path.out[:, 7],
-        "ph_edge": lambda: path.out[:, 8],
-        "moisture_core_pct": lambda: 100.0 * path.out[:, 9],
-        "moisture_edge_pct": lambda: 100.0 * path.out[:, 10],
-        "curd_moisture_pct": lambda: 100.0 * y[:, CURD + WATER] / curd,
-        "curd_kg_per_100kg": lambda: 100.0 * curd,
-        "whey_in_vat_kg_per_100kg": lambda: 100.0 * phase_mass(y, WHEY, p),
-        "whey_kg_per_100kg": lambda: 100.0 * phase_mass(y, GONE, p),
-        "salt_pct": lambda: 100.0 * y[:, CURD + SALT] / curd,
-        "lactose_pct": lambda: 100.0 * (HEXOSE_KG * y[:, CURD + HEXOSE] + GALACTOSE_KG * y[:, CURD + GALACTOSE]) / curd,
-        "lactate_pct": lambda: 100.0 * LACTATE_KG * y[:, CURD + LACTATE] / curd,
-        "acidity_pct": lambda: acidity_pct(y, CURD),
-        "acidity_whey_pct": lambda: acidity_pct(y, WHEY),
-        "r": lambda: y[:, CURD + WATER] / y[:, CURD + CASEIN],
-        "load_kpa": lambda: rows["load_kpa"][path.out[:, 1].astype(int)],
-        "meso": lambda: y[:, CELLS] * per_water,
-        "strep": lambda: y[:, CELLS + 1] * per_water,
-        "rods": lambda: y[:, CELLS + 2] * per_water,
-    }
-    return {name: np.ascontiguousarray(one()) for name, one in read.items() if names is None or name in names}
+class Columns(Mapping[str, Series]):
+    """Trace columns of one path by name, each (n,), worked out when they are first read: most of them seldom are.
+
+    `rows` are those of the path, p its parameters; see designer.forecast.Trace for the clock.
+    """
+
+    __slots__ = ("_known", "out", "p", "rows")
+
+    def __init__(self, path: Path, rows: NDArray[Any], p: Any) -> None:
+        self.out, self.rows, self.p = path.out, rows, p
+        self._known: dict[str, Series] = {}
+
+    @property
+    def y(self) -> Series:
+        """The state at each point, (n, SIZE)."""
+        return self.out[:, OUT_EXTRA:]
+
+    def __getitem__(self, name: str) -> Series:
+        if name not in self._known:
+            self._known[name] = np.ascontiguousarray(READ[name](self))
+        return self._known[name]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(READ)
+
+    def __len__(self) -> int:
+        return len(READ)
+
+
+def _of_curd(of: Columns, share: Series) -> Series:
+    """Kilograms per kilogram of milk as per cent of the curd."""
+    return np.asarray(100.0 * 100.0 * share / of["curd_kg_per_100kg"])
+
+
+def _cells(of: Columns, population: int) -> Series:
+    """Living cells by the water they live in."""
+    return np.asarray(of.y[:, CELLS + population] * (of.p["water_milk"] / of.y[:, CURD + WATER]))
+
+
+READ: Mapping[str, Callable[[Columns], Series]] = {
+    "temperature_c": lambda of: of.y[:, T],
+    "ph": lambda of: of.out[:, 2],
+    "ph_whey": lambda of: of.out[:, 3],
+    "firmness_pa": lambda of: of.out[:, 4],
+    "temperature_core_c": lambda of: of.out[:, 5],
+    "temperature_edge_c": lambda of: of.out[:, 6],
+    "ph_core": lambda of: of.out[:, 7],
+    "ph_edge": lambda of: of.out[:, 8],
+    "moisture_core_pct": lambda of: 100.0 * of.out[:, 9],
+    "moisture_edge_pct": lambda of: 100.0 * of.out[:, 10],
+    "curd_moisture_pct": lambda of: _of_curd(of, of.y[:, CURD + WATER]),
+    "curd_kg_per_100kg": lambda of: 100.0 * phase_mass(of.y, CURD, of.p),
+    "whey_in_vat_kg_per_100kg": lambda of: 100.0 * phase_mass(of.y, WHEY, of.p),
+    "whey_kg_per_100kg": lambda of: 100.0 * phase_mass(of.y, GONE, of.p),
+    "salt_pct": lambda of: _of_curd(of, of.y[:, CURD + SALT]),
+    "lactose_pct": lambda of: _of_curd(
+        of, HEXOSE_KG * of.y[:, CURD + HEXOSE] + GALACTOSE_KG * of.y[:, CURD + GALACTOSE]
+    ),
+    "lactate_pct": lambda of: _of_curd(of, LACTATE_KG * of.y[:, CURD + LACTATE]),
+    "acidity_pct": lambda of: acidity_pct(of.y, CURD),
+    "acidity_whey_pct": lambda of: acidity_pct(of.y, WHEY),
+    "r": lambda of: of.y[:, CURD + WATER] / of.y[:, CURD + CASEIN],
+    "load_kpa": lambda of: of.rows["load_kpa"][of.out[:, 1].astype(int)],
+    "meso": lambda of: _cells(of, 0),
+    "strep": lambda of: _cells(of, 1),
+    "rods": lambda of: _cells(of, 2),
+}
+"""How each column is read from points and state."""

@@ -43,7 +43,7 @@ class LaneRun:
 
 def until_room(rows: NDArray[Any], room_stage: int | None, *, cut: bool = False) -> NDArray[Any]:
     """Prepared rows up to the first room, where the make ends; `cut` as in `prepare`."""
-    kept = rows if room_stage is None else rows[rows["stage"] < room_stage]
+    kept = rows if room_stage is None else rows[: int(np.searchsorted(rows["stage"], room_stage))]
     return kernel.prepare(kept, cut=cut)
 
 

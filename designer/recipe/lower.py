@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from designer.language import say
@@ -160,21 +160,24 @@ def _held_by(recipe: Recipe, branch: Branch, milk: schedule.Milk) -> float:
     return milk_left(recipe, index, milk) * held * branch.share_pct / 100.0
 
 
-def context_of(recipe: Recipe, lane: Recipe | Branch, index: int, milk: schedule.Milk, start_c: float) -> RowContext:
-    """What the stage at `index` of a lane may know of the make; `start_c` as `temperatures_before` says.
+def contexts_of(
+    recipe: Recipe, lane: Recipe | Branch, milk: schedule.Milk, starts_c: Mapping[str, float]
+) -> list[RowContext]:
+    """What each stage of a lane may know of the make; `starts_c` as `temperatures_before` says.
 
-    `milk` is what the lane began with; of the main make, what branches took before the stage is taken off here.
+    `milk` is what the lane began with; of the main make, what branches took before a stage is taken off here.
     """
-    left = milk_left(recipe, index, milk) if isinstance(lane, Recipe) and recipe.branches else 1.0
-    kg = milk.mass_kg if left == 1.0 else max(milk.mass_kg * left, 1e-9)
-    return RowContext(
-        index=index,
-        milk=milk if left == 1.0 else replace(milk, mass_kg=kg),
-        geometry=geometry(lane.form if lane.form is not None else recipe.form),
-        room_c=recipe.room_c,
-        temperature_c=start_c,
-        vat_of=vat_heat(recipe.vat, kg, kg / milk.density_kg_l, recipe.room_c),
-    )
+    form = geometry(lane.form if lane.form is not None else recipe.form)
+    parts = isinstance(lane, Recipe) and bool(recipe.branches)
+    out: list[RowContext] = []
+    behind, vat = milk, vat_heat(recipe.vat, milk.mass_kg, milk.mass_kg / milk.density_kg_l, recipe.room_c)
+    for index, stage in enumerate(lane.stages):
+        left = milk_left(recipe, index, milk) if parts else 1.0
+        if left != 1.0:
+            behind = replace(milk, mass_kg=max(milk.mass_kg * left, 1e-9))
+            vat = vat_heat(recipe.vat, behind.mass_kg, behind.mass_kg / milk.density_kg_l, recipe.room_c)
+        out.append(RowContext(index, behind, form, recipe.room_c, starts_c[stage.id], vat))
+    return out
 
 
 def stage_rows(
@@ -217,8 +220,7 @@ def _lane(
     place = say("branch “{name}”, ", name=lane.name or lane.id) if isinstance(lane, Branch) else ""
     out: list[Row] = []
     clock, starter_min = 0.0, None
-    for index, stage in enumerate(lane.stages):
-        context = context_of(recipe, lane, index, milk, starts_c[stage.id])
+    for index, (stage, context) in enumerate(zip(lane.stages, contexts_of(recipe, lane, milk, starts_c), strict=True)):
         where = place + stage_label(lane.stages, index)
         rows, first = stage_rows(stage, given_at(lane, stage), context, where)
         if first is not None and (starter_min is None or clock + first < starter_min):

@@ -78,7 +78,7 @@ def test_members_marched_together_are_those_marched_alone(name: str) -> None:
             whole = parting.of == "curd"
             alone.append(run.run_branch(main, start, parting.row, own, until, way.wait, whole=whole))
         for (own_run, whole_run), way, one, figures in zip(alone, ways, together, found, strict=True):
-            read_there = path.columns(own_run.path, own_run.rows, own_run.p, many.SEEN)
+            read_there = path.Columns(own_run.path, own_run.rows, own_run.p)
             for k, column in enumerate(many.SEEN):
                 there = np.interp(way.at, places(own_run), read_there[column])
                 assert one.marks.seen[k, :, m] == pytest.approx(there, rel=1e-9, abs=1e-9), column
