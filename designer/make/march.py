@@ -1,6 +1,6 @@
 """The march: one make from any row and any state, stage by stage, in equal Heun steps with ends found inside a step.
 
-`march` and `march_many` are compiled; the same functions run as plain Python (the twin) while the compiler works.
+`march` is compiled; the same function runs as plain Python (the twin) while the compiler works.
 Columns of `out`: minute, row, pH of curd, pH of whey, firmness [Pa]; core and edge: two temperatures [°C], two pH,
 two moistures [kg/kg] (equal where there is one zone); then the state of the whole.
 """

@@ -77,7 +77,7 @@ class Start:
 @dataclass(frozen=True, slots=True)
 class Parted:
     """What is left of the main make, and where its branches begin, in the order asked. `milk` (SIZE,) is set where the
-    milk itself has changed, `changed` where the main make goes on from another state than it came to."""
+    milk itself has changed."""
 
     y: State
     p: Any
@@ -85,7 +85,6 @@ class Parted:
     taken: State
     starts: tuple[Start, ...]
     milk: State | None
-    changed: bool
 
 
 def part(y: State, p: Any, weight: float, taken: State, partings: Sequence[Parting]) -> Parted:
@@ -95,14 +94,13 @@ def part(y: State, p: Any, weight: float, taken: State, partings: Sequence[Parti
     """
     starts: dict[int, Start] = {}
     milk = None
-    changed = False
     cream = [k for k, one in enumerate(partings) if one.of == "cream"]
     if cream:
         for k in cream:
             part_y, part_p, kg = cream_of(y, p)
             starts[k] = Start(part_y, part_p, weight * partings[k].share * kg, np.zeros(PHASE))
         y, p, left = without_cream(y, p, sum(partings[k].share for k in cream))
-        weight, milk, changed = weight * left, y[0].copy(), True
+        weight, milk = weight * left, y[0].copy()
     whey = [k for k, one in enumerate(partings) if one.of == "whey"]
     if whey:
         source, in_vat = _whey(y, p, taken)
@@ -113,14 +111,13 @@ def part(y: State, p: Any, weight: float, taken: State, partings: Sequence[Parti
         taken = taken + share * source
         if in_vat:
             y = _drawn(y, share)
-            changed = True
     kept = 1.0
     for k, one in enumerate(partings):
         if one.of == "curd":
             starts[k] = Start(y.copy(), p, weight * one.share, taken)
             kept -= one.share
     in_order = tuple(starts[k] for k in range(len(partings)))
-    return Parted(y, p, weight * max(kept, 0.0), taken, in_order, milk, changed)
+    return Parted(y, p, weight * max(kept, 0.0), taken, in_order, milk)
 
 
 def _mean(y: State) -> State:

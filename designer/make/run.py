@@ -38,7 +38,6 @@ class LaneRun:
     milk: NDArray[np.float64]
     taken: NDArray[np.float64] = field(default_factory=lambda: np.zeros(PHASE))
     starts: tuple[Start, ...] = ()
-    changed: bool = False
 
 
 def until_room(rows: NDArray[Any], room_stage: int | None, *, cut: bool = False) -> NDArray[Any]:
@@ -114,7 +113,7 @@ def run_parted(
 ) -> LaneRun:  # fmt: skip
     """The main lane from prepared rows and a state, marched from one parting to the next and on to `until_min`; as
     `run_main` gives it. Raises PartingError."""
-    y, first, weight, taken, changed = kernel.zoned(y0), 0, 1.0, np.zeros(PHASE), False
+    y, first, weight, taken = kernel.zoned(y0), 0, 1.0, np.zeros(PHASE)
     milk = y[0]
     path: Path | None = None
     starts: dict[int, Start] = {}
@@ -124,14 +123,12 @@ def run_parted(
         left = part(path.last, p, weight, taken, [partings[k] for k in here])
         starts |= dict(zip(here, left.starts, strict=True))
         y, p, weight, taken, first = left.y, left.p, left.weight, left.taken, at + 1
-        milk, changed = (milk if left.milk is None else left.milk), changed or left.changed
+        milk = milk if left.milk is None else left.milk
     if path is None or first < len(rows):
         path = _further(path, rows, y, p, first, twin)
     path = to_a_day(path, rows, p, until_min, wait, twin)
     in_order = tuple(starts[k] for k in range(len(partings)))
-    return LaneRun(
-        path, joined([rows, wait[:1]]), p, len(rows) - 1, weight, milk, taken, in_order, changed
-    )  # fmt: skip
+    return LaneRun(path, joined([rows, wait[:1]]), p, len(rows) - 1, weight, milk, taken, in_order)
 
 
 def _further(
