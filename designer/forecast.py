@@ -370,10 +370,10 @@ def _joined(
     nominal = _outcomes(schedule, made.whole, made.mill_row)
     around = {} if bands is None or not bands.samples else _around(bands.samples)
     figures = {key: _outcome(key, value, around.get(key, (value, value)), remarks) for key, value in nominal.items()}
-    told = Forecast(
-        recipe, tuple(marched), trace, figures, (), bands, branches, made.lane.branch_id, remarks, own.weight
+    cautions = safety.cautions(recipe, stages, schedule, marched, trace, figures)
+    return Forecast(
+        recipe, tuple(marched), trace, figures, cautions, bands, branches, made.lane.branch_id, remarks, own.weight
     )  # fmt: skip
-    return replace(told, cautions=safety.cautions(recipe, stages, schedule, told.stages, trace, figures))
 
 
 def _around(samples: Mapping[str, Series]) -> dict[str, tuple[float, float]]:

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
+import numpy as np
 from numpy.typing import NDArray
 
 from designer.make import heat_treatment, slow_acid
@@ -103,8 +104,7 @@ def _days_of_age(recipe: Recipe, stages: Sequence[Stage]) -> float:
 
 def _lane(recipe: Recipe, stages: Sequence[Stage]) -> Recipe | Branch:
     """The main make or the branch these stages belong to."""
-    ids = [stage.id for stage in stages]
-    return next((lane for lane in recipe.lanes() if [stage.id for stage in lane.stages] == ids), recipe)
+    return next((lane for lane in recipe.lanes() if lane.stages == tuple(stages)), recipe)
 
 
 def _coat(lane: Recipe | Branch) -> str:
@@ -128,14 +128,19 @@ def _allergen_of() -> Mapping[str, Mapping[str, Any]]:
     return {word: row for row in table()["allergen"] for word in row["words"]}
 
 
+@lru_cache(maxsize=1024)
+def _named_in(text: str) -> tuple[Mapping[str, Any], ...]:
+    """The allergens a text names."""
+    return tuple(row for row in map(_allergen_of().get, WORD.findall(text.lower())) if row is not None)
+
+
 def _allergens(recipe: Recipe, stages: Sequence[Stage]) -> Iterator[Caution]:
     """Milk always; the rest by the words the maker wrote for additions, starters, coat and stages."""
     yield say("allergen-milk")
     told: set[str] = set()
     for name, text, stage in _written(recipe, stages):
-        for word in WORD.findall(text.lower()):
-            row = _allergen_of().get(word)
-            if row is not None and row["name"] not in told:
+        for row in _named_in(text):
+            if row["name"] not in told:
                 told.add(row["name"])
                 yield say("allergen", stage, name=name, allergen=row["name"], more=row.get("more", ""))
     for given in _additions(recipe, stages):
@@ -197,11 +202,12 @@ def _work(recipe: Recipe, stages: Sequence[Stage], rows: NDArray[Any]) -> Iterat
 
 def _slow_vat(stages: Sequence[Stage], rows: NDArray[Any]) -> Iterator[Caution]:
     """Changes of temperature that are asked for faster than the vat can make them."""
-    for index, stage in enumerate(stages):
+    longest = np.zeros(len(stages))
+    np.maximum.at(longest, rows["stage"], rows["ramp_min"])
+    for stage, needed in zip(stages, longest.tolist(), strict=True):
         if not isinstance(stage, VatStage):
             continue
         asked = stage.end.planned_min if stage.ramp_min is None and stage.end.by != "temperature" else stage.ramp_min
-        needed = float(rows["ramp_min"][rows["stage"] == index].max(initial=0.0))
         if asked and needed > 1.03 * asked:
             yield say("vat-slow", stage.id, name=stage.title, asked=asked, needed=needed)
 
