@@ -169,7 +169,10 @@ def march(
 
 
 def each(one: Callable[[int], M], count: int, stop: Callable[[], bool]) -> list[M] | None:
-    """`one` of 0..count-1, on two threads; None when `stop()` turned true before the last began."""
+    """`one` of 0..count-1, on two threads; None when `stop()` turned true before the last began.
+
+    Not from within another: both threads would wait for a third.
+    """
     over = map if count == 1 else _pool().map
     done = list(over(lambda member: None if stop() else one(member), range(count)))
     return None if any(made is None for made in done) else [made for made in done if made is not None]
