@@ -27,6 +27,7 @@ from designer.make.prepare import prepare as prepare
 from designer.make.records import copied
 from designer.make.start import first_state, parameters
 from designer.make.state import SIZE, ZONES
+from designer.make.stride import TOLERANCE
 from designer.recipe.schedule import Milk, as_rows, row
 
 Path2D = NDArray[np.float64]
@@ -59,6 +60,7 @@ MARCHED = (
     "rates.py",
     "set.py",
     "state.py",
+    "stride.py",
     "syneresis.py",
     "uptake.py",
 )
@@ -126,12 +128,13 @@ def _run(
     t0: float,
     p: Any,
     info: NDArray[np.float64],
-    size: int | None = None,
+    tolerance: float = TOLERANCE,
+    room: int | None = None,
 ) -> Path:
-    out = np.empty((size or room_for(rows), plain.OUT_EXTRA + SIZE))
+    out = np.empty((room or room_for(rows), plain.OUT_EXTRA + SIZE))
     ends = np.zeros((len(rows), 3))
     last = np.zeros((ZONES, SIZE))
-    n = function(rows, zoned(y0), first_row, t0, p, out, ends, info, last)
+    n = function(rows, zoned(y0), first_row, t0, p, tolerance, out, ends, info, last)
     return Path(out[:n], ends, float(info[1]), float(info[2]), float(info[3]), last)
 
 
@@ -152,20 +155,21 @@ def march(
     rennet_min: float = -1.0,
     floc_min: float = -1.0,
     cut_min: float = -1.0,
+    tolerance: float = TOLERANCE,
     twin: bool | None = None,
 ) -> Path:
     """March prepared rows from a state. `twin=None` takes the compiled march if it is ready, else the plain twin.
 
-    rows: from `prepare`; y0 (SIZE,), or (ZONES, SIZE) to go on with a cheese; p one parameter record. The rows are
-    copied, so a call never changes them.
+    rows: from `prepare`; y0 (SIZE,), or (ZONES, SIZE) to go on with a cheese; p one parameter record; tolerance as in
+    `make.stride`. The rows are copied, so a call never changes them.
     """
     rows = copied(rows)
     info = np.array([0.0, rennet_min, floc_min, cut_min])
     if twin or (twin is None and not is_warm()):
         plain_rows = [SimpleNamespace(**{k: v.item() for k, v in zip(r.dtype.names, r, strict=True)}) for r in rows]
         plain_p = SimpleNamespace(**{k: float(p[k]) for k in p.dtype.names})
-        return _run(plain.march, plain_rows, y0, first_row, t0, plain_p, info, room_for(rows))
-    return _run(compiled(), rows, y0, first_row, t0, p, info)
+        return _run(plain.march, plain_rows, y0, first_row, t0, plain_p, info, tolerance, room_for(rows))
+    return _run(compiled(), rows, y0, first_row, t0, p, info, tolerance)
 
 
 def each(one: Callable[[int], M], count: int, stop: Callable[[], bool]) -> list[M] | None:

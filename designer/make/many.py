@@ -42,6 +42,7 @@ from designer.make.state import (
     ZONES,
     T,
 )
+from designer.make.stride import ROUGH
 from designer.recipe.schedule import Milk, as_rows, row
 
 Floats = NDArray[np.float64]
@@ -162,7 +163,9 @@ def _each(
                     rest = rows[m][first]
                     rest.minutes = left if stop == end else min(rest.minutes, left)
                 begun = last.copy()
-                more = _march(rows[m][first:stop], begun, top, minute, p[m], out[n:], ends[m][first:], info[m], last)
+                more = _march(
+                    rows[m][first:stop], begun, top, minute, p[m], ROUGH, out[n:], ends[m][first:], info[m], last
+                )
                 for k in range(n, n + more):
                     out[k, 1] = bounds[m, s] if wait else out[k, 1] + first
                 n += more

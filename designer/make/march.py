@@ -1,4 +1,4 @@
-"""The march: one make from any row and any state, stage by stage, in equal Heun steps with ends found inside a step.
+"""The march: one make from any row and any state, row by row, in strides as long as their error allows.
 
 `march` is compiled; the same function runs as plain Python (the twin) while the compiler works.
 Columns of `out`: minute, row, pH of curd, pH of whey, firmness [Pa]; core and edge: two temperatures [°C], two pH,
@@ -41,6 +41,7 @@ from designer.make.state import (
     LACTATE_KG,
     LEAST_WATER,
     OUTER,
+    PHASE,
     RENNET,
     SALT,
     SALT_IN,
@@ -51,6 +52,7 @@ from designer.make.state import (
     ZONES,
     T,
 )
+from designer.make.stride import SHORTEST_MIN, STAGES, longer, stride, take, within
 from designer.recipe.schedule import (
     END_FIRMNESS,
     END_FLOC_MULTIPLE,
@@ -132,6 +134,10 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
             y[WHEY + FAT] += fat
         if y[GRAIN] <= 0.0 or row.place == PLACE_UNDER_WHEY:
             y[GRAIN] = edge
+    if row.place != PLACE_MILK and row.place != PLACE_UNDER_WHEY and row.whey_off <= 0.0:
+        for i in range(PHASE):  # the little that clung to the curd when the whey was drawn
+            y[GONE + i] += y[WHEY + i]
+            y[WHEY + i] = 0.0
     strewn = row.salt_per_curd * curd_mass(y, p)
     y[DRY_SALT] += strewn
     if row.place == PLACE_MILK:
@@ -141,36 +147,6 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
     y[SALT_IN] += strewn + row.salt_per_milk
     if row.t_law == T_HOLD and not np.isnan(row.t_end_c):
         y[T] = row.t_end_c
-
-
-@law
-def heun(
-    y: NDArray[np.float64],
-    zones: int,
-    row: Any,
-    p: Any,
-    kept: NDArray[np.float64],
-    h: float,
-    k1: NDArray[np.float64],
-    k2: NDArray[np.float64],
-    to: NDArray[np.float64],
-) -> None:
-    """One Heun step of h minutes from y into `to`, all (ZONES, SIZE); k1 must hold the rates at y."""
-    for zone in range(zones):
-        for i in range(SIZE):
-            to[zone, i] = y[zone, i] + h * k1[zone, i]
-    zone_rates(to, zones, row, p, kept, k2)
-    for zone in range(zones):
-        for i in range(SIZE):
-            to[zone, i] = y[zone, i] + 0.5 * h * (k1[zone, i] + k2[zone, i])
-
-
-@law
-def take(source: NDArray[np.float64], into: NDArray[np.float64]) -> None:
-    """Copy zones (ZONES, SIZE); a plain loop, since an array assignment costs the compiler seconds."""
-    for zone in range(ZONES):
-        for i in range(SIZE):
-            into[zone, i] = source[zone, i]
 
 
 @law
@@ -245,9 +221,65 @@ def _write(
 
 
 @law
-def _note_clot(before: float, after: float, minute: float, h: float, info: NDArray[np.float64]) -> None:
-    if info[2] < 0.0 and after >= 1.0 > before:
-        info[2] = minute + h * (1.0 - before) / (after - before) - info[1]
+def _note_clot(
+    before: float, after: float, minute: float, h: float, k: NDArray[np.float64], info: NDArray[np.float64]
+) -> None:
+    """The minute at which the milk flocculates, on the cubic of its stride by three secants."""
+    if info[2] >= 0.0 or after < 1.0 or before >= 1.0:
+        return
+    low, high, clot_low, clot_high = 0.0, 1.0, before, after
+    share = 1.0
+    for _ in range(3):
+        share = low + (high - low) * (1.0 - clot_low) / (clot_high - clot_low)
+        bent = share * (1.0 - share) * h
+        clot = before + share * share * (3.0 - 2.0 * share) * (after - before)
+        clot += bent * ((1.0 - share) * k[0, CORE, CLOT] - share * k[3, CORE, CLOT])
+        if clot < 1.0:
+            low, clot_low = share, clot
+        else:
+            high, clot_high = share, clot
+    info[2] = minute + h * share - info[1]
+
+
+@law
+def _end_within(
+    y: NDArray[np.float64],
+    to: NDArray[np.float64],
+    zones: int,
+    row: Any,
+    p: Any,
+    kept: NDArray[np.float64],
+    minute: float,
+    h: float,
+    k: NDArray[np.float64],
+    info: NDArray[np.float64],
+    toward: float,
+    after: float,
+    between: NDArray[np.float64],
+    mean: NDArray[np.float64],
+) -> float:
+    """Minutes into a stride at which its stage ends; `after` >= 0 is the margin at the end of it."""
+    whole(y, zones, mean)
+    before = end_margin(mean, row, p, kept[CORE], minute, info, toward)
+    if before >= 0.0:
+        return 0.0
+    low, high, part, side = 0.0, h, h, 0
+    for _ in range(30):
+        part = low + (high - low) * before / (before - after)
+        within(y, to, zones, k, h, part, between)
+        whole(between, zones, mean)
+        margin = end_margin(mean, row, p, kept[CORE], minute + part, info, toward)
+        if abs(margin) < 1e-10 or high - low < 1e-9:
+            break
+        if margin >= 0.0:
+            high, after = part, margin
+            before *= 0.5 if side > 0 else 1.0  # Illinois: the end that stays twice counts half
+            side = 1
+        else:
+            low, before = part, margin
+            after *= 0.5 if side < 0 else 1.0
+            side = -1
+    return part
 
 
 def march(
@@ -256,6 +288,7 @@ def march(
     first_row: int,
     t0: float,
     p: Any,
+    tolerance: float,
     out: NDArray[np.float64],
     ends: NDArray[np.float64],
     info: NDArray[np.float64],
@@ -265,12 +298,12 @@ def march(
 
     out (n, OUT_EXTRA + SIZE). ends (rows, 3) takes start, end and 1 where a state end was reached (0: ran to its
     latest). info (INFO,) is read and updated, and last (ZONES, SIZE) takes the final state, so that a march can go on
-    from another. p is one record of constants and milk.
+    from another. p is one record of constants and milk; `tolerance` is what a stride may be off by (see `make.stride`).
     """
     y, trial = np.empty((ZONES, SIZE)), np.empty((ZONES, SIZE))
     take(y0, y)
     take(y0, trial)
-    k1, k2 = np.zeros((ZONES, SIZE)), np.zeros((ZONES, SIZE))
+    between, k = y.copy(), np.zeros((STAGES, ZONES, SIZE))
     mean, kept = np.zeros(SIZE), np.empty((ZONES, KEPT))
     nothing_kept(kept, p.ph_native)
     minute, n, done_stage = t0, 0, -1
@@ -303,43 +336,42 @@ def march(
         if row.t_law == T_RAMP and row.minutes > 0.0:
             row.slope_c_min = (row.t_end_c - mean[T]) / max(row.ramp_min, row.minutes)
         row.bath_start_c = mean[T]
-        steps = int(np.ceil(row.minutes / row.step_max_min - 1e-9))
-        h = row.minutes / steps if steps > 0 else 0.0
-        start = minute
+        start, gone, points = minute, 0.0, 1
+        h = 2.0 * row.step_max_min
         reached = not open_end
-        for step in range(steps):
-            zone_rates(y, zones, row, p, kept, k1)
-            heun(y, zones, row, p, kept, h, k1, k2, trial)
-            _note_clot(y[CORE, CLOT], trial[CORE, CLOT], minute, h, info)
-            if open_end and minute + h - start >= row.earliest_min - 1e-9:
+        zone_rates(y, zones, row, p, kept, k[0])
+        while gone < row.minutes - 1e-9:
+            h = min(h, row.minutes - gone)
+            error = stride(y, zones, row, p, kept, h, k, trial) / tolerance
+            if not error <= 1.0 and h > SHORTEST_MIN:  # so that nan, from a stride far too long, is refused too
+                h = longer(h, error)
+                continue
+            _note_clot(y[CORE, CLOT], trial[CORE, CLOT], minute, h, k, info)
+            part = h
+            if open_end and gone + h >= row.earliest_min - 1e-9:
                 whole(trial, zones, mean)
                 after = end_margin(mean, row, p, kept[CORE], minute + h, info, toward)
                 if after >= 0.0:
-                    whole(y, zones, mean)
-                    before = end_margin(mean, row, p, kept[CORE], minute, info, toward)
-                    low, high, part = 0.0, h, h
-                    if before >= 0.0:
-                        part = max(0.0, row.earliest_min - (minute - start))
-                        heun(y, zones, row, p, kept, part, k1, k2, trial)
-                    else:
-                        for _ in range(4):
-                            part = low + (high - low) * before / (before - after)
-                            heun(y, zones, row, p, kept, part, k1, k2, trial)
-                            whole(trial, zones, mean)
-                            margin = end_margin(mean, row, p, kept[CORE], minute + part, info, toward)
-                            if margin >= 0.0:
-                                high, after = part, margin
-                            else:
-                                low, before = part, margin
-                            if abs(margin) < 1e-10 or high - low < 1e-9:
-                                break
-                    take(trial, y)
-                    minute += part
-                    n = _write(out, n, minute, index, y, zones, p, kept)
+                    part = _end_within(y, trial, zones, row, p, kept, minute, h, k, info, toward, after, between, mean)
+                    part = max(part, min(h, row.earliest_min - gone))
                     reached = True
-                    break
+            while points * row.step_max_min < gone + part - 1e-6:
+                within(y, trial, zones, k, h, points * row.step_max_min - gone, between)
+                n = _write(out, n, start + points * row.step_max_min, index, between, zones, p, kept)
+                points += 1
+            if part < h:
+                within(y, trial, zones, k, h, part, between)
+                take(between, trial)
             take(trial, y)
-            minute = start + (step + 1) * h
+            gone += part
+            minute = start + gone
+            if reached and open_end:
+                break
+            for zone in range(zones):
+                for i in range(SIZE):
+                    k[0, zone, i] = k[3, zone, i]
+            h = longer(h, error)
+        if gone > 0.0:
             n = _write(out, n, minute, index, y, zones, p, kept)
         ends[index, 1] = minute
         if not reached:

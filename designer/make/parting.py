@@ -29,6 +29,7 @@ from designer.make.state import (
     GONE,
     GRAIN,
     OUTER,
+    PHASE,
     SALT_IN,
     SERUM,
     WATER,
@@ -40,7 +41,6 @@ from designer.make.state import (
 from designer.recipe.schedule import CREAM_FAT
 
 State = NDArray[np.float64]
-PHASE = 12
 NOTHING_KG = 1e-3
 LEAST_CASEIN = 1e-6
 """The laws divide by casein; whey without any borrows this much of its own protein."""

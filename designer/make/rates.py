@@ -44,6 +44,7 @@ from designer.make.state import (
     LACTATE_KG,
     LEAST_WATER,
     OUTER,
+    PHASE,
     RENNET,
     SALT,
     SALT_IN,
@@ -345,13 +346,9 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
     if row.water_on > 0.0:
         dy[WHEY + WATER] += row.water_on / row.minutes
         dy[WATER_IN] += row.water_on / row.minutes
-    run_off = 0.0
     if row.whey_off > 0.0:
         run_off = -np.log(1.0 - min(row.whey_off, WHEY_OFF_MOST)) / row.minutes
-    elif to == GONE:
-        run_off = min(0.25, 1.0 / row.step_max_min)  # a faster rate would swing up in long steps
-    if run_off > 0.0:
-        for i in range(12):
+        for i in range(PHASE):
             flow = run_off * y[WHEY + i]
             dy[WHEY + i] -= flow
             dy[GONE + i] += flow

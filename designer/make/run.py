@@ -15,8 +15,9 @@ from numpy.typing import NDArray
 
 from designer.make import kernel
 from designer.make.kernel import Path
-from designer.make.parting import PHASE, Parting, Start, part
+from designer.make.parting import Parting, Start, part
 from designer.make.records import joined
+from designer.make.state import PHASE
 from designer.recipe.schedule import PLACE_AIR, T_FOLLOW, Schedule, as_rows, row
 
 DAY_MIN = 1440.0
