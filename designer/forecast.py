@@ -204,9 +204,9 @@ def _room_stage(stages: tuple[Stage, ...]) -> int | None:
     return next((index for index, stage in enumerate(stages) if stage.kind == "room"), None)
 
 
-def _before_room(rows: NDArray[Any], stages: tuple[AnyStage, ...], *, cut: bool = False) -> NDArray[Any]:
+def _before_room(rows: NDArray[Any], stages: tuple[AnyStage, ...]) -> NDArray[Any]:
     """What the march marches: prepared rows up to the first room; RecipeError where none are left."""
-    kept = run.until_room(rows, _room_stage(stages), cut=cut)
+    kept = run.until_room(rows, _room_stage(stages))
     if not len(kept):
         raise RecipeError(
             say("no cheese goes into the room yet; put a stage of the make before it"), stage_label(stages, 0)
@@ -272,7 +272,7 @@ def _branch(
     twin: bool | None,
 ) -> _Made:  # fmt: skip
     lane = lower_branch(recipe, branch, schedule.milk, start.weight * schedule.milk.mass_kg)
-    rows = _before_room(lane.rows, branch.stages, cut=True)
+    rows = _before_room(lane.rows, branch.stages)
     wait = _wait(branch.stages, rows, schedule.room_c)
     curd = branch.of == "curd"
     until = schedule.starter_min + run.DAY_MIN

@@ -249,8 +249,6 @@ class Parted:
         every, y0, p = drawn(made.milk, rows, members)
         own = made.lanes[lane].own
         sides = warmed(own.rows[: own.end_row + 1], members)
-        sides["step_max_min"] = own.rows["step_max_min"][: own.end_row + 1]
-        every["step_max_min"] = rows["step_max_min"]
 
         def march(member: int) -> tuple[Ran | None]:
             try:

@@ -1,4 +1,4 @@
-"""A make on long steps, as rows of each stage: its base march, and what any one changed figure makes of it.
+"""A make as rows of each stage: its base march, and what any one changed figure makes of it.
 
 Rows are worked out once for each stage and kept: from one edit to the next almost all stages stay as they are.
 """
@@ -18,7 +18,7 @@ from designer.judge.movable import Movable, changes, made_stages, moved
 from designer.make import many
 from designer.make.march import OUT_EXTRA
 from designer.make.members import drawn
-from designer.make.prepare import HOT_C, HOT_STEP_MIN, prepare
+from designer.make.prepare import prepare
 from designer.make.records import beside, joined
 from designer.make.run import day_row
 from designer.make.start import first_state, parameters
@@ -27,15 +27,14 @@ from designer.recipe.document import Addition, Branch, Recipe, Starter
 from designer.recipe.field import Model
 from designer.recipe.lower import contexts_of, geometry, given_at, stage_rows, temperatures_before
 from designer.recipe.milk import blend
-from designer.recipe.schedule import GEL_ACID_HEAT, GEL_NONE, PLACE_MOULD, PLACE_UNDER_WHEY, Milk, as_rows
+from designer.recipe.schedule import Milk, as_rows
 from designer.recipe.stages.stage import Geometry, RowContext, Stage
 
 Floats = NDArray[np.float64]
 Given = tuple[Starter | Addition, ...]
 M = TypeVar("M", bound=Model)
-LONGER_UNDER_WHEY, LONGER_COOLING, LONGER = 3.0, 2.0, 4.0
-"""How much longer steps are than in a forecast, by what limits them: whey loss, conduction, acid."""
-LONGEST_MIN, NO_LIMIT_MIN = 40.0, 1e6
+SPARSE_MIN = 20.0
+"""Points as far apart as this still tell the pH at 6 and 24 h."""
 # Settings of styles.settings that come of the whole make: (key, kind of stage, minutes in its unit), (key, kinds).
 _LENGTHS = (
     ("ripen_min", "ripen", 1.0),
@@ -61,11 +60,8 @@ class Stepped:
         self.contexts = contexts_of(recipe, lane, held, starts_c)[: len(self.stages)]
         self.given = [given_at(lane, stage) for stage in self.stages]
         self.pieces: list[_Pieces] = []
-        cut, gel = branch is not None, float(GEL_NONE)
         for stage, given, context in zip(self.stages, self.given, self.contexts, strict=True):
-            self.pieces.append(_pieces(_Same(stage, *given), context, cut, gel))
-            rows = self.pieces[-1].base
-            cut, gel = cut or bool((rows["cut_mm"] > 0.0).any()), float(rows["gel"][-1]) or gel
+            self.pieces.append(_pieces(_Same(stage, *given), context))
         self.starter_min = self._starter_min()
 
     @cached_property
@@ -210,7 +206,6 @@ class Stepped:
     def _drawn(self, move: many.Variant, count: int, base: many.Marks | None) -> many.Marks:
         lane, first = self.lane(move), 0
         rows, y0, p = drawn(self.milk if move.milk is None else move.milk, lane, count)
-        rows["step_max_min"] = lane["step_max_min"]
         edges = np.cumsum([0, *(len(move.pieces.get(k, own.base)) for k, own in enumerate(self.pieces))])
         rows = beside(count, rows, self.wait if move.wait is None else move.wait)
         if base is not None and move.y0 is None:
@@ -304,31 +299,16 @@ def _other_milk(of: _Milks, where: str, field: str, value: float) -> Milk:
 
 
 class _Pieces:
-    """Rows of one stage on long steps: as it stands, and with any one thing changed. Each is worked out once.
+    """Rows of one stage: as it stands, and with any one thing changed. Each is worked out once."""
 
-    `cut` says that the curd has been cut before it, `gel` of what kind that was.
-    """
-
-    def __init__(self, stage: Stage, given: Given, context: RowContext, cut: bool, gel: float) -> None:
+    def __init__(self, stage: Stage, given: Given, context: RowContext) -> None:
         self.stage, self.given, self.context = stage, given, context
-        self.cut, self.gel = cut, gel
         self.known: dict[tuple[Any, ...], Any] = {}
-        ends_c = stage.end_temperature_c(context.temperature_c)
-        self.hottest_c = max((temp for temp in (context.temperature_c, ends_c) if temp == temp), default=0.0)
-        self.base = self._longer(stage, given, context)
+        self.base = self._rows(stage, given, context)
         self.minutes = float(self.base["minutes"].sum())
 
-    def _longer(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
-        rows = as_rows(stage_rows(stage, given, context, stage.title)[0])
-        return _longer(rows, self.hottest_c, cut=self.cut, gel=self.gel)
-
     def _rows(self, stage: Stage, given: Given, context: RowContext) -> NDArray[Any]:
-        out = self._longer(stage, given, context)
-        if len(out) == len(self.base):
-            # The same steps, so that what they are off by cancels in a difference; shorter in a row cut short.
-            shrink = np.minimum(1.0, out["minutes"] / np.maximum(self.base["minutes"], 1e-9))
-            out["step_max_min"] = self.base["step_max_min"] * shrink
-        return out
+        return _sparse(as_rows(stage_rows(stage, given, context, stage.title)[0]))
 
     def own(self, field: str, value: float) -> tuple[NDArray[Any], float]:
         """Rows with a field of the stage changed, and the temperature it then ends at."""
@@ -380,34 +360,21 @@ class _Pieces:
 
 
 @lru_cache(maxsize=512)
-def _pieces(parts: _Same, context: RowContext, cut: bool, gel: float) -> _Pieces:
+def _pieces(parts: _Same, context: RowContext) -> _Pieces:
     stage, *given = parts.parts
-    return _Pieces(stage, tuple(given), context, cut, gel)
+    return _Pieces(stage, tuple(given), context)
 
 
-def _longer(rows: NDArray[Any], hottest_c: float, *, cut: bool = False, gel: float = GEL_NONE) -> NDArray[Any]:
-    """Rows prepared for the march on longer steps; where a cheese cools, as long as its conduction bears.
-
-    Acid-and-heat curd gives up its whey within minutes, as a vat does its own, so they bear none longer.
-    """
-    if GEL_ACID_HEAT in (gel, *rows["gel"]):
-        return prepare(rows, cut=cut, gel=gel)
-    rows["step_max_min"][rows["place"] >= PLACE_MOULD] = NO_LIMIT_MIN
-    out = prepare(rows, cut=cut, gel=gel)
-    under, cooling = out["place"] == PLACE_UNDER_WHEY, out["place"] >= PLACE_MOULD
-    steps = out["step_max_min"]
-    if hottest_c > HOT_C:
-        steps = np.where(under, np.minimum(steps, HOT_STEP_MIN), steps)
-    longer = np.where(under, LONGER_UNDER_WHEY, np.where(cooling, LONGER_COOLING, LONGER))
-    steps = steps * np.where(out["whey_off"] > 0.0, 1.0, longer)
-    out["step_max_min"] = np.minimum(np.minimum(steps, LONGEST_MIN), np.maximum(out["minutes"] / 3.0, 0.1))
-    return out
+def _sparse(rows: NDArray[Any]) -> NDArray[Any]:
+    """Rows prepared for the march with their points far apart: little but the ends of rows is read."""
+    rows["every_min"] = np.maximum(rows["every_min"], SPARSE_MIN)
+    return prepare(rows)
 
 
 @lru_cache(maxsize=512)
 def _wait(stage: int, room_c: float, va_mm: float, height_mm: float, radius_mm: float) -> NDArray[Any]:
     like = {"va_mm": va_mm, "height_mm": height_mm, "radius_mm": radius_mm}
-    return _longer(day_row(stage, room_c, like), 0.0)[:1]
+    return _sparse(day_row(stage, room_c, like))[:1]
 
 
 @lru_cache(maxsize=512)

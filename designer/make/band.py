@@ -14,8 +14,9 @@ from numpy.typing import NDArray
 
 from designer.make import many
 from designer.make.members import drawn, warmed
-from designer.make.parting import PHASE, Parting, PartingError, Start, part
+from designer.make.parting import Parting, PartingError, Start, part
 from designer.make.records import beside, joined
+from designer.make.state import PHASE
 from designer.recipe.schedule import Milk
 
 Floats = NDArray[np.float64]

@@ -116,7 +116,7 @@ def _fresh_info() -> NDArray[np.float64]:
 
 def room_for(rows: NDArray[Any]) -> int:
     """Points a march of these rows can write at the most."""
-    steps = np.ceil(rows["minutes"] / rows["step_max_min"] - 1e-9)
+    steps = np.ceil(rows["minutes"] / rows["every_min"] - 1e-9)
     return int(steps.sum()) + 2 * len(rows) + 2
 
 

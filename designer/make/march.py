@@ -337,7 +337,7 @@ def march(
             row.slope_c_min = (row.t_end_c - mean[T]) / max(row.ramp_min, row.minutes)
         row.bath_start_c = mean[T]
         start, gone, points = minute, 0.0, 1
-        h = 2.0 * row.step_max_min
+        h = 2.0 * row.every_min
         reached = not open_end
         zone_rates(y, zones, row, p, kept, k[0])
         while gone < row.minutes - 1e-9:
@@ -355,9 +355,9 @@ def march(
                     part = _end_within(y, trial, zones, row, p, kept, minute, h, k, info, toward, after, between, mean)
                     part = max(part, min(h, row.earliest_min - gone))
                     reached = True
-            while points * row.step_max_min < gone + part - 1e-6:
-                within(y, trial, zones, k, h, points * row.step_max_min - gone, between)
-                n = _write(out, n, start + points * row.step_max_min, index, between, zones, p, kept)
+            while points * row.every_min < gone + part - 1e-6:
+                within(y, trial, zones, k, h, points * row.every_min - gone, between)
+                n = _write(out, n, start + points * row.every_min, index, between, zones, p, kept)
                 points += 1
             if part < h:
                 within(y, trial, zones, k, h, part, between)

@@ -15,10 +15,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from designer.make import draws
-from designer.make.records import beside, copied
+from designer.make.records import beside
 from designer.make.start import first_state, parameters
 from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
-from designer.recipe.schedule import END_TEMPERATURE, PLACE_MOULD, T_FOLLOW, Milk
+from designer.recipe.schedule import END_TEMPERATURE, T_FOLLOW, Milk
 
 OF_MILK = ("fat", "casein", "lactose")
 
@@ -78,17 +78,8 @@ def warmed(rows: NDArray[Any], members: int) -> NDArray[Any]:
     shift = _shifts(members)
     off = [shift[row.name] for row in uncertainties() if row.on == "temperature"]
     warmer = np.sum(off, axis=0)[:, None] if off else np.zeros((members, 1))
-    out = beside(members, coarser(rows))
+    out = beside(members, rows)
     out["t_end_c"] += warmer
     read = (rows["t_law"] != T_FOLLOW) & (rows["end_by"] == END_TEMPERATURE)
     out["end_value"] += np.where(read, warmer, 0.0)
-    return out
-
-
-def coarser(rows: NDArray[Any]) -> NDArray[Any]:
-    """Rows on longer steps: a spread of makes on the same steps needs less than each of them alone (see the tests)."""
-    out = copied(rows)
-    step = rows["step_max_min"]
-    may = np.where(rows["place"] < PLACE_MOULD, step >= 0.9, step <= 5.0)
-    out["step_max_min"] *= np.where(may, 2.0, 1.0)
     return out

@@ -47,10 +47,10 @@ def prepare(rows: NDArray[Any]) -> NDArray[Any]:
 
 def _late(row: dict[str, float]) -> tuple[dict[str, float], ...]:
     """A row of a cheese in its form, with its points farther apart from its second hour on."""
-    if row["minutes"] <= LATE_MIN or row["follow_c"] > HOT_BATH_C or row["step_max_min"] >= LATE_EVERY_MIN:
+    if row["minutes"] <= LATE_MIN or row["follow_c"] > HOT_BATH_C or row["every_min"] >= LATE_EVERY_MIN:
         return (row,)
     first, rest = split(row, LATE_MIN)
-    return first, rest | {"step_max_min": LATE_EVERY_MIN}
+    return first, rest | {"every_min": LATE_EVERY_MIN}
 
 
 def _cooling(row: dict[str, float]) -> tuple[dict[str, float], ...]:

@@ -41,10 +41,10 @@ class LaneRun:
     starts: tuple[Start, ...] = ()
 
 
-def until_room(rows: NDArray[Any], room_stage: int | None, *, cut: bool = False) -> NDArray[Any]:
-    """Prepared rows up to the first room, where the make ends; `cut` as in `prepare`."""
+def until_room(rows: NDArray[Any], room_stage: int | None) -> NDArray[Any]:
+    """Prepared rows up to the first room, where the make ends."""
     kept = rows if room_stage is None else rows[: int(np.searchsorted(rows["stage"], room_stage))]
-    return kernel.prepare(kept, cut=cut)
+    return kernel.prepare(kept)
 
 
 def day_row(stage: int, room_c: float, like: NDArray[Any] | Mapping[str, float]) -> NDArray[Any]:
@@ -58,7 +58,7 @@ def day_row(stage: int, room_c: float, like: NDArray[Any] | Mapping[str, float])
                 place=PLACE_AIR,
                 t_law=T_FOLLOW,
                 follow_c=room_c,
-                step_max_min=10.0,
+                every_min=10.0,
                 va_mm=float(like["va_mm"]),
                 height_mm=float(like["height_mm"]),
                 radius_mm=float(like["radius_mm"]),

@@ -38,7 +38,7 @@ COLUMNS: Mapping[str, tuple[str, float, str]] = {
     "end_of": ("i4", OF_CURD, "OF_*: what the end is read on"),
     "end_value": ("f8", 0.0, "°C, pH, % lactic acid, multiple, Pa or kg whey off per kg milk, by end_by"),
     "earliest_min": ("f8", 0.0, "a state end is not looked for before this [min]"),
-    "step_max_min": ("f8", 1.0, "longest step [min]"),
+    "every_min": ("f8", 1.0, "how far apart its points are kept [min]"),
     "t_law": ("i4", T_HOLD, "T_*"),
     "t_end_c": ("f8", np.nan, "T_RAMP: temperature reached [°C]; T_HOLD: jump here at the start (nan: stay)"),
     "ramp_min": ("f8", 0.0, "T_RAMP: minutes from the start of the row to t_end_c; held afterwards"),

@@ -48,7 +48,7 @@ def cheddar(**change: float) -> list[dict[str, float]]:
         row(stage=5, minutes=15, place=PLACE_DRAINED, disturbed=0.3, whey_off=1.0, **OUTSIDE),
         row(stage=6, minutes=90, place=PLACE_DRAINED, **OUTSIDE),
         row(stage=7, minutes=20, place=PLACE_DRAINED, disturbed=1, salt_per_curd=get("salt", 0.026), **OUTSIDE),
-        row(stage=8, minutes=900, place=PLACE_PRESS, load_kpa=get("load_kpa", 70.0), step_max_min=5, **OUTSIDE),
+        row(stage=8, minutes=900, place=PLACE_PRESS, load_kpa=get("load_kpa", 70.0), every_min=5, **OUTSIDE),
     ]  # fmt: skip
 
 
@@ -67,11 +67,11 @@ def gouda(**change: float) -> list[dict[str, float]]:
         ),
         row(stage=6, minutes=20, place=PLACE_UNDER_WHEY, disturbed=1),
         row(stage=7, minutes=15, place=PLACE_DRAINED, whey_off=1.0, **OUTSIDE),
-        row(stage=8, minutes=60, place=PLACE_PRESS, load_kpa=30.0, step_max_min=5, **OUTSIDE),
-        row(stage=9, minutes=300, place=PLACE_PRESS, load_kpa=100.0, step_max_min=5, **OUTSIDE),
+        row(stage=8, minutes=60, place=PLACE_PRESS, load_kpa=30.0, every_min=5, **OUTSIDE),
+        row(stage=9, minutes=300, place=PLACE_PRESS, load_kpa=100.0, every_min=5, **OUTSIDE),
         row(
             stage=10, minutes=60 * get("brine_h", 36), place=PLACE_BRINE, brine_pct=get("brine_pct", 20.0),
-            step_max_min=5,
+            every_min=5,
             t_law=T_FOLLOW, follow_c=12.0, va_mm=35.0, height_mm=get("height_mm", 90.0), radius_mm=120.0,
         ),
     ]  # fmt: skip
@@ -79,7 +79,7 @@ def gouda(**change: float) -> list[dict[str, float]]:
 
 def camembert() -> list[dict[str, float]]:
     """A ladled make without a cook, acid to the end."""
-    mould = {"t_law": T_FOLLOW, "follow_c": 22.0, "va_mm": 25.0, "step_max_min": 5}
+    mould = {"t_law": T_FOLLOW, "follow_c": 22.0, "va_mm": 25.0, "every_min": 5}
     return [
         row(stage=0, minutes=60, t_end_c=32.0, inoculum_meso=0.03, inoculum_lactate=0.002),
         row(stage=1, minutes=45, rennet_imcu_l=50.0, gel=GEL_RENNET),
@@ -91,10 +91,10 @@ def camembert() -> list[dict[str, float]]:
 
 def lactic() -> list[dict[str, float]]:
     """Soured overnight to an acid gel, ladled, drained in its forms."""
-    mould = {"t_law": T_FOLLOW, "follow_c": 19.0, "va_mm": 15.0, "height_mm": 60.0, "step_max_min": 5}
+    mould = {"t_law": T_FOLLOW, "follow_c": 19.0, "va_mm": 15.0, "height_mm": 60.0, "every_min": 5}
     return [
         row(minutes=1080, t_end_c=21.0, inoculum_meso=0.02, inoculum_lactate=0.001, gel=GEL_LACTIC, rennet_imcu_l=2.0,
-            step_max_min=5),
+            every_min=5),
         row(stage=1, minutes=60, place=PLACE_MOULD, whey_off=1.0, cut_mm=30.0, **mould),
         row(stage=2, minutes=900, place=PLACE_MOULD, **mould),
     ]  # fmt: skip
@@ -102,7 +102,7 @@ def lactic() -> list[dict[str, float]]:
 
 def hot_acid() -> list[dict[str, float]]:
     """Curdled hot by acid, drained and pressed a little."""
-    mould = {"t_law": T_FOLLOW, "follow_c": 22.0, "va_mm": 20.0, "height_mm": 60.0, "step_max_min": 5}
+    mould = {"t_law": T_FOLLOW, "follow_c": 22.0, "va_mm": 20.0, "height_mm": 60.0, "every_min": 5}
     return [
         row(minutes=40, t_law=T_RAMP, t_end_c=85.0, ramp_min=40.0),
         row(stage=1, minutes=10, acid_mol_kg=0.03, gel=GEL_ACID_HEAT),
@@ -114,7 +114,7 @@ def hot_acid() -> list[dict[str, float]]:
 
 def stretched() -> list[dict[str, float]]:
     """Ripened as a pile, stretched in hot water, cooled in water, brined."""
-    ball = {"t_law": T_FOLLOW, "va_mm": 20.0, "height_mm": 90.0, "radius_mm": 95.0, "step_max_min": 5}
+    ball = {"t_law": T_FOLLOW, "va_mm": 20.0, "height_mm": 90.0, "radius_mm": 95.0, "every_min": 5}
     return [
         row(minutes=30, t_law=T_RAMP, t_end_c=36.5, ramp_min=30.0, inoculum_strep=0.01, inoculum_rods=0.005,
             inoculum_lactate=0.001),

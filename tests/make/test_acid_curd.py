@@ -38,12 +38,12 @@ P = lsoda.named(parameters(COW)[0])
 def lactic(**setting: float) -> list[dict[str, float]]:
     """Soured overnight, then ladled into forms or hung, then perhaps pressed."""
     get = setting.get
-    room: dict[str, Any] = {"t_law": T_FOLLOW, "follow_c": get("room_c", 18.0), "va_mm": 20.0, "step_max_min": 5.0}
+    room: dict[str, Any] = {"t_law": T_FOLLOW, "follow_c": get("room_c", 18.0), "va_mm": 20.0, "every_min": 5.0}
     room["height_mm"] = get("height_mm", 60.0)
     place = PLACE_DRAINED if get("hung", 1.0) else PLACE_MOULD
     return [
         row(minutes=60 * get("sour_h", 18.0), t_end_c=get("set_c", 21.0), inoculum_meso=0.02, gel=GEL_LACTIC,
-            rennet_imcu_l=get("rennet", 2.0), step_max_min=5),
+            rennet_imcu_l=get("rennet", 2.0), every_min=5),
         row(stage=1, minutes=60 * get("hang_h", 10.0), place=place, whey_off=1.0, cut_mm=get("cut_mm", 30.0), **room),
         row(stage=2, minutes=60 * get("press_h", 0.0), place=PLACE_PRESS, load_kpa=get("kpa", 3.0), **room),
     ]  # fmt: skip
@@ -96,7 +96,7 @@ def test_gels_of_heated_milk_hold_their_whey_and_set_sooner() -> None:
 
 def test_still_afloat_it_loses_little() -> None:
     """A lactic curd that is cut and left in its whey has next to no weight to squeeze it."""
-    afloat = [*lactic()[:1], row(stage=1, minutes=600, place=PLACE_UNDER_WHEY, cut_mm=30.0, step_max_min=5)]
+    afloat = [*lactic()[:1], row(stage=1, minutes=600, place=PLACE_UNDER_WHEY, cut_mm=30.0, every_min=5)]
     assert moisture(afloat) > moisture(lactic()) + 8.0
 
 
@@ -105,7 +105,7 @@ def hot(ph_acid: float, temp_c: float = 88.0, *, kpa: float = 0.0, fat: float = 
     ready()
     milk = Milk(1.0, 1.03, fat, 26.0, 6.5, 47.0, 7.2, 6.65, "cow", 1.2, heat_denatured=0.05)
     p = parameters(milk)[0]
-    basket = {"height_mm": 70.0, "t_law": T_FOLLOW, "follow_c": 20.0, "va_mm": 18.0, "step_max_min": 1.0}
+    basket = {"height_mm": 70.0, "t_law": T_FOLLOW, "follow_c": 20.0, "va_mm": 18.0, "every_min": 1.0}
     rows = [
         row(minutes=10, t_end_c=temp_c),
         row(stage=1, minutes=15, gel=GEL_ACID_HEAT, acid_mol_kg=ph_acid),

@@ -187,7 +187,7 @@ def test_cooling_against_the_exact_block() -> None:
     p = parameters(COW)
     p["cooling_h"] = 1e6
     alpha = float(p["cheese_conductivity"][0] / (p["cheese_density"][0] * p["cheese_cp"][0] * 1000.0))
-    block = row(minutes=600, place=PLACE_PRESS, t_law=T_FOLLOW, follow_c=4.0, va_mm=float(va_mm), step_max_min=2)
+    block = row(minutes=600, place=PLACE_PRESS, t_law=T_FOLLOW, follow_c=4.0, va_mm=float(va_mm), every_min=2)
     rows = kernel.prepare(as_rows([block]))
     ready()
     y0 = first_state(COW, p[0])

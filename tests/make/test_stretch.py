@@ -32,7 +32,7 @@ def stretched(minutes: float = 6.0, water_c: float = 75.0, **columns: float) -> 
     """States (n, SIZE) of the stretch alone."""
     ready()
     hot = row(stage=6, minutes=minutes, place=PLACE_DRAINED, t_law=T_FOLLOW, follow_c=water_c, va_mm=5.0, stretch=1.0,
-              disturbed=1.0, step_max_min=0.5, **columns)  # fmt: skip
+              disturbed=1.0, every_min=0.5, **columns)  # fmt: skip
     p = parameters(COW)[0]
     rows = kernel.prepare(as_rows([*RIPE, hot]))
     path = kernel.march(rows, first_state(COW, p), p)

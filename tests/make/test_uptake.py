@@ -31,9 +31,9 @@ def brined(salt_first: float, strength_pct: float, days: float) -> np.ndarray:
     ready()
     rows = [
         row(minutes=40, t_end_c=33.0, rennet_imcu_l=42.0, gel=GEL_RENNET),
-        row(stage=1, minutes=DAY, place=PLACE_MOULD, cut_mm=15.0, whey_off=1.0, step_max_min=5, t_end_c=33.0),
-        row(stage=2, minutes=DAY, place=PLACE_MOULD, salt_per_curd=salt_first, step_max_min=5, t_end_c=18.0),
-        row(stage=3, minutes=days * DAY, place=PLACE_BRINE, brine_pct=strength_pct, step_max_min=30, **IN_BRINE),
+        row(stage=1, minutes=DAY, place=PLACE_MOULD, cut_mm=15.0, whey_off=1.0, every_min=5, t_end_c=33.0),
+        row(stage=2, minutes=DAY, place=PLACE_MOULD, salt_per_curd=salt_first, every_min=5, t_end_c=18.0),
+        row(stage=3, minutes=days * DAY, place=PLACE_BRINE, brine_pct=strength_pct, every_min=30, **IN_BRINE),
     ]
     p = parameters(COW)[0]
     path = kernel.march(kernel.prepare(as_rows(rows)), first_state(COW, p), p)

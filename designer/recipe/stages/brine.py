@@ -18,7 +18,7 @@ class Brine(BrineStage):
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
     PLAN: ClassVar[tuple[str, ...]] = ("in brine of {strength_pct} and {brine_c}", "salt the floating faces")
     TICKS: ClassVar[tuple[str, ...]] = ("turned",)
-    STEP_MAX_MIN: ClassVar[float] = 5.0
+    EVERY_MIN: ClassVar[float] = 5.0
 
     kind: Literal["brine"] = words("brine", "Kind of stage.")
     end: End = part(after(720.0), "end", "end", "What ends the stage.")

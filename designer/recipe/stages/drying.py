@@ -20,7 +20,7 @@ class Drying(RoomStage):
     PLAN: ClassVar[tuple[str, ...]] = ("at {room_c}", "{humidity_pct} humidity")
     TICKS: ClassVar[tuple[str, ...]] = ("turned",)
     PLACE: ClassVar[int] = schedule.PLACE_AIR
-    STEP_MAX_MIN: ClassVar[float] = 20.0
+    EVERY_MIN: ClassVar[float] = 20.0
 
     kind: Literal["drying"] = words("drying", "Kind of stage.")
     end: End = part(after(1440.0), "end", "end", "What ends the stage.")

@@ -17,7 +17,7 @@ class HoldBrine(BrineStage):
     ENDS: ClassVar[tuple[By, ...]] = ("time",)
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("strength_pct", "inside", 0.5), Handle("brine_c", "corner", 1.0))
     PLAN: ClassVar[tuple[str, ...]] = ("under brine of {strength_pct} and {brine_c}",)
-    STEP_MAX_MIN: ClassVar[float] = 30.0
+    EVERY_MIN: ClassVar[float] = 30.0
 
     kind: Literal["hold_brine"] = words("hold_brine", "Kind of stage.")
     end: End = part(after(20_160.0), "end", "end", "What ends the stage.")

@@ -19,7 +19,7 @@ class LacticSet(VatStage):
     ENDS: ClassVar[tuple[By, ...]] = ("ph", "time", "firmness", "acidity", "feel")
     PLAN: ClassVar[tuple[str, ...]] = ("keep still", "at {temperature_c}")
     TICKS: ClassVar[tuple[str, ...]] = ("lid on",)
-    STEP_MAX_MIN: ClassVar[float] = 5.0
+    EVERY_MIN: ClassVar[float] = 5.0
     USUAL: ClassVar[Mapping[str, Usual]] = {"temperature_c": (12.0, 45.0)}
 
     kind: Literal["lactic_set"] = words("lactic_set", "Kind of stage.")

@@ -14,7 +14,7 @@ class Ripen(VatStage):
     """Milk held with its starter; by time, or until its pH or acidity has moved."""
 
     LABEL: ClassVar[str] = "ripen"
-    STEP_MAX_MIN: ClassVar[float] = 2.5
+    EVERY_MIN: ClassVar[float] = 2.5
     HELP: ClassVar[str] = "Hold the milk warm with its starter until acid has begun."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "ph", "acidity", "feel")
     PLAN: ClassVar[tuple[str, ...]] = ("at {temperature_c}",)

@@ -20,7 +20,7 @@ class Room(RoomStage):
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("room_c", "corner", 1.0), Handle("humidity_pct", "inside", 1.0))
     PLAN: ClassVar[tuple[str, ...]] = ("at {room_c}", "{humidity_pct} humidity")
     PLACE: ClassVar[int] = schedule.PLACE_AIR
-    STEP_MAX_MIN: ClassVar[float] = 60.0
+    EVERY_MIN: ClassVar[float] = 60.0
     USUAL: ClassVar[Mapping[str, Usual]] = {"room_c": (0.0, 26.0), "humidity_pct": (60.0, None)}
 
     kind: Literal["room"] = words("room", "Kind of stage.")

@@ -47,7 +47,7 @@ class Salt(VatStage):
         key = "salt_per_curd" if self.of == "curd" else "salt_per_milk"
         if self.on == "curd":
             return [self.row(context, disturbed=1.0, **{key: self.salt_pct / 100.0})]
-        air = {"place": schedule.PLACE_AIR, "t_law": schedule.T_FOLLOW, "follow_c": context.room_c, "step_max_min": 5.0}
+        air = {"place": schedule.PLACE_AIR, "t_law": schedule.T_FOLLOW, "follow_c": context.room_c, "every_min": 5.0}
         return [self.row(context, **(air | context.geometry.columns), **{key: self.salt_pct / 100.0})]
 
     def end_temperature_c(self, before_c: float) -> float:

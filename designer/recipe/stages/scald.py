@@ -19,7 +19,7 @@ class Scald(RoomStage):
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("bath_c", "corner", 1.0),)
     PLAN: ClassVar[tuple[str, ...]] = ("in whey or water of {bath_c}",)
     PLACE: ClassVar[int] = schedule.PLACE_BRINE  # in a liquid, here without salt
-    STEP_MAX_MIN: ClassVar[float] = 1.0
+    EVERY_MIN: ClassVar[float] = 1.0
 
     kind: Literal["scald"] = words("scald", "Kind of stage.")
     end: End = part(after(60.0), "end", "end", "What ends the stage.")

@@ -15,7 +15,7 @@ class Set(VatStage):
     """Rennet gel. The coagulant is an addition at this stage; its dose in IMCU comes from there."""
 
     LABEL: ClassVar[str] = "set"
-    STEP_MAX_MIN: ClassVar[float] = 2.5
+    EVERY_MIN: ClassVar[float] = 2.5
     HELP: ClassVar[str] = "Coagulant goes in; the milk stands still until the gel is ready to cut."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "floc_multiple", "firmness", "feel")
     PLAN: ClassVar[tuple[str, ...]] = ("stir in 1 min, then still",)

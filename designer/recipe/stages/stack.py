@@ -14,7 +14,7 @@ class Stack(VatStage):
     """Drained bed kept warm, turned and piled; usually until the pH for milling."""
 
     LABEL: ClassVar[str] = "stack"
-    STEP_MAX_MIN: ClassVar[float] = 2.5
+    EVERY_MIN: ClassVar[float] = 2.5
     HELP: ClassVar[str] = "Cut the drained bed into slabs, turn and pile them while acid comes."
     ENDS: ClassVar[tuple[By, ...]] = ("ph", "time", "acidity", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("temperature_c", "corner", 0.5),)

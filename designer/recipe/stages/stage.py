@@ -83,7 +83,7 @@ class Stage(Model):
     """Usual range of a field the kind shares with others, by field."""
     PLACE: ClassVar[int] = schedule.PLACE_MILK
     DISTURBED: ClassVar[float] = 0.0
-    STEP_MAX_MIN: ClassVar[float] = 1.0
+    EVERY_MIN: ClassVar[float] = 1.0
 
     id: str = words(..., "Short stable name that drag handles, comments and readings hang on.")
     kind: str = words(..., "Kind of stage.")
@@ -128,7 +128,7 @@ class Stage(Model):
             "stage": context.index,
             "place": self.PLACE,
             "disturbed": self.DISTURBED,
-            "step_max_min": self.STEP_MAX_MIN,
+            "every_min": self.EVERY_MIN,
             **self.end.columns(),
             **self.temperature_columns(context),
         }
@@ -289,7 +289,7 @@ class RoomStage(Stage):
     """A stage out of the vat: the cheese follows the room (or `room_c`) at the pace of its size."""
 
     PLACE: ClassVar[int] = schedule.PLACE_MOULD
-    STEP_MAX_MIN: ClassVar[float] = 5.0
+    EVERY_MIN: ClassVar[float] = 5.0
 
     room_c: float | None = quantity(
         None,

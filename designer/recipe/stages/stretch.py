@@ -23,7 +23,7 @@ class Stretch(RoomStage):
         "until it shines and pulls long",
     )
     PLACE: ClassVar[int] = schedule.PLACE_DRAINED
-    STEP_MAX_MIN: ClassVar[float] = 1.0
+    EVERY_MIN: ClassVar[float] = 1.0
 
     kind: Literal["stretch"] = words("stretch", "Kind of stage.")
     end: End = part(after(10.0), "end", "end", "What ends the stage.")
