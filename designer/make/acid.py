@@ -6,7 +6,11 @@ lag, Luedeking & Piret for acid by growing and resting cells. Figures and their 
 
 from __future__ import annotations
 
+import numpy as np
+
 from designer.make.law import law
+
+LN_10 = 2.302585092994046
 
 
 @law
@@ -38,7 +42,7 @@ def salt_share(salt_in_moisture_pct: float, most: float) -> float:
 @law
 def death_per_min(temp: float, d_ref_min: float, t_ref: float, z: float) -> float:
     """First-order death rate [1/min] from a decimal reduction time at t_ref [°C] and a z value [K]."""
-    return 2.302585 / d_ref_min * 10.0 ** ((temp - t_ref) / z)
+    return LN_10 / d_ref_min * np.exp(LN_10 * (temp - t_ref) / z)
 
 
 @law

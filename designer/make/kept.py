@@ -43,9 +43,10 @@ def keep(temp_c: float, edge_mm: float, gel: int, p: Any, kept: NDArray[np.float
         kept[GROWTH + 2] = p.rods_mu * ctmi_rosso_1993(temp_c, p.rods_t_min, p.rods_t_opt, p.rods_t_max)
         for i in range(3):
             kept[GROWTH + i] *= p.activity / 60.0
-        kept[DEATH] = death_per_min(temp_c, p.meso_d_ref_min, p.death_t_ref_c, p.death_z_c)
-        kept[DEATH + 1] = death_per_min(temp_c, p.strep_d_ref_min, p.death_t_ref_c, p.death_z_c)
-        kept[DEATH + 2] = death_per_min(temp_c, p.rods_d_ref_min, p.death_t_ref_c, p.death_z_c)
+        lethal = death_per_min(temp_c, 1.0, p.death_t_ref_c, p.death_z_c)
+        kept[DEATH] = lethal / p.meso_d_ref_min
+        kept[DEATH + 1] = lethal / p.strep_d_ref_min
+        kept[DEATH + 2] = lethal / p.rods_d_ref_min
         kept[DRAINS] = warm_share(temp_c, gel, p)
         kept[HOLDS] = hot_holds(temp_c, p)
     if edge_mm != kept[AT_MM] or gel != kept[OF_GEL]:

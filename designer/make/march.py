@@ -52,7 +52,7 @@ from designer.make.state import (
     ZONES,
     T,
 )
-from designer.make.stride import SHORTEST_MIN, STAGES, longer, stride, take, within
+from designer.make.stride import SHORTEST_MIN, STAGES, first, longer, stride, take, within
 from designer.recipe.schedule import (
     END_FIRMNESS,
     END_FLOC_MULTIPLE,
@@ -337,9 +337,9 @@ def march(
             row.slope_c_min = (row.t_end_c - mean[T]) / max(row.ramp_min, row.minutes)
         row.bath_start_c = mean[T]
         start, gone, points = minute, 0.0, 1
-        h = 2.0 * row.every_min
         reached = not open_end
         zone_rates(y, zones, row, p, kept, k[0])
+        h = first(y, zones, k, tolerance)
         while gone < row.minutes - 1e-9:
             h = min(h, row.minutes - gone)
             error = stride(y, zones, row, p, kept, h, k, trial) / tolerance

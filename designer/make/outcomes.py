@@ -164,7 +164,7 @@ def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats)
         "moisture_edge_pct": 100.0 * at[:, 10],
         "finish_min": left.ends[every, end_row, 1],
         "weight_loss_pct": 100.0 * y[:, EVAPORATED] / mass,
-        "dry_salt_left_pct": 100.0 * y[:, DRY_SALT] / mass,
+        "dry_salt_left_pct": 100.0 * np.maximum(y[:, DRY_SALT], 0.0) / mass,
         "floc_min": np.where(floc >= 0.0, floc, np.nan),
         "cut_min": np.where((cut >= rennet) & (rennet >= 0.0), cut - rennet, np.nan),
     }

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from designer.make.acid import cpm_rosso_1995, salt_share
 from designer.make.buffer import LACTIC_H, on_curve, ph_of, serum_balance
 from designer.make.kept import DEATH, DRAINS, GROWTH, HOLDS, PH_CURD, PH_WHEY, SIZED, keep
-from designer.make.law import law
+from designer.make.law import law, power
 from designer.make.set import firmness_acid, firmness_scott_blair_1959, floc_minutes_foltmann_1959
 from designer.make.state import (
     ACID,
@@ -125,7 +125,7 @@ def _ferment(y: NDArray[np.float64], p: Any, ph: float, kept: NDArray[np.float64
     hexose = max(0.0, y[CURD + HEXOSE]) / water
     galactose = max(0.0, y[CURD + GALACTOSE]) / water
     undissociated = y[CURD + LACTATE] * on_curve(LACTIC_H, ph) / water
-    ceiling = p.crowding * shrunk**p.crowding_curd
+    ceiling = p.crowding * power(shrunk, p.crowding_curd)
     for i in range(3):
         if y[CELLS + i] <= 0.0:
             continue
@@ -299,7 +299,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
     if y[GEL] != GEL_NONE and y[RENNET] > 0.0:
         dy[CLOT] += 1.0 / floc_minutes_foltmann_1959(y[RENNET], y[T], ph, y[CACL2], int(y[COAGULANT]), p)
     # Calcium leaves the micelle as pH falls, the less the less water there is.
-    loose = 1.0 / (1.0 + np.exp((ph - p.calcium_ph_half) / p.calcium_ph_width)) * r / (r + p.calcium_water_half)
+    loose = r / ((1.0 + np.exp((ph - p.calcium_ph_half) / p.calcium_ph_width)) * (r + p.calcium_water_half))
     freed = p.calcium_dissolve_per_min * (y[COLLOIDAL] - p.colloidal_per_casein * casein * (1.0 - loose))
     if freed < 0.0:
         dissolved = max(y[CURD + CALCIUM], 0.0)  # nothing is bound again from water that holds none
@@ -341,7 +341,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
         if to == WHEY and y[WHEY + WATER] > NONE_LEFT:
             solvent = y[CURD + WATER] - p.nonsolvent * casein
             kept[PH_WHEY] = whey_ph(y, p, ph, kept[PH_WHEY])
-            _even_out(y, p, ph, kept[PH_WHEY], solvent, y[GRAIN] * mass ** (1.0 / 3.0), dy)
+            _even_out(y, p, ph, kept[PH_WHEY], solvent, y[GRAIN] * power(mass, 1.0 / 3.0), dy)
     _salt(y, row, p, ph, r, mass, dy)
     if row.water_on > 0.0:
         dy[WHEY + WATER] += row.water_on / row.minutes

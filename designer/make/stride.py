@@ -22,8 +22,8 @@ TOLERANCE, ROUGH = 3e-4, 2e-3
 and differences of makes that count."""
 LITTLE, LITTLE_WHEY = 0.01, 0.1
 """A state of curd or whey as small as this [kg or mol per kg milk] may be off by a share of this."""
-NOTHING = -1e-11
-"""As far below nothing [kg or mol per kg milk] as a stride may bring what runs out."""
+NOTHING, NO_SALT = -1e-11, -1e-7
+"""As far below nothing [kg or mol per kg milk] as a stride may bring what runs out, and salt strewn that dissolves."""
 SHORTEST_MIN = 1e-3
 """A stride is not shortened below this, whatever its error."""
 LEAST, MOST, SAFE = 0.2, 3.0, 0.9
@@ -51,7 +51,7 @@ def stride(
 ) -> float:
     """h minutes from y into `to`, both (ZONES, SIZE); returns its error as a share of the states, nan for none of it.
 
-    k (STAGES, ZONES, SIZE): k[0] must hold the rates at y; k[3] takes those at `to`.
+    k (STAGES, ZONES, SIZE): k[0] must hold the rates at y; k[3] takes those at `to`, k[1] the error per minute.
     """
     for zone in range(zones):
         for i in range(SIZE):
@@ -65,38 +65,52 @@ def stride(
         for i in range(SIZE):
             to[zone, i] = y[zone, i] + h / 9.0 * (2.0 * k[0, zone, i] + 3.0 * k[1, zone, i] + 4.0 * k[2, zone, i])
     zone_rates(to, zones, row, p, kept, k[3])
-    off = 0.0
+    if _overdrawn(y, to, zones):
+        return np.nan
+    for zone in range(zones):
+        for i in range(SIZE):
+            k[1, zone, i] = (
+                5.0 * k[0, zone, i] - 6.0 * k[1, zone, i] - 8.0 * k[2, zone, i] + 9.0 * k[3, zone, i]
+            ) / 72.0
+    return h * _size(k[1], to, zones)
+
+
+@law
+def first(y: NDArray[np.float64], zones: int, k: NDArray[np.float64], tolerance: float) -> float:
+    """A stride [min] to begin a row with: a fair guess from how fast the states move, k[0] being their rates."""
+    return max(SHORTEST_MIN, 2.0 * tolerance ** (1.0 / 3.0) / (_size(k[0], y, zones) + 1e-6))
+
+
+@law
+def _size(change: NDArray[np.float64], y: NDArray[np.float64], zones: int) -> float:
+    """A change as a share of the states y, both (ZONES, SIZE)."""
+    total = 0.0
     for zone in range(zones):
         # What leaves the curd decides the cheese: its water is held four times as closely as the rest.
-        off += (4.0 * _off(k, zone, CURD + WATER) / to[zone, CURD + WATER]) ** 2
+        total += (4.0 * change[zone, CURD + WATER] / y[zone, CURD + WATER]) ** 2
         for i in range(CURD + 1, WHEY):
-            off += (_off(k, zone, i) / (abs(to[zone, i]) + LITTLE)) ** 2
+            total += (change[zone, i] / (abs(y[zone, i]) + LITTLE)) ** 2
         for i in range(WHEY, GONE):
-            off += (_off(k, zone, i) / (abs(to[zone, i]) + LITTLE_WHEY)) ** 2
-        off += (_off(k, zone, T) / (abs(to[zone, T]) + 1.0)) ** 2
+            total += (change[zone, i] / (abs(y[zone, i]) + LITTLE_WHEY)) ** 2
+        total += (change[zone, T] / (abs(y[zone, T]) + 1.0)) ** 2
         for i in range(CELLS, AWAKE):
-            if to[zone, i] > 0.0:  # what grows a thousandfold is held to a share of itself
-                off += (_off(k, zone, i) / to[zone, i]) ** 2
-            off += (_off(k, zone, i + 3) / (abs(to[zone, i + 3]) + LITTLE)) ** 2
-        off += (_off(k, zone, DRY_SALT) / (abs(to[zone, DRY_SALT]) + LITTLE)) ** 2
-        if _overdrawn(y, to, zone):
-            return np.nan
-    return h * np.sqrt(off)
+            if y[zone, i] > 0.0:  # what grows a thousandfold is held to a share of itself
+                total += (change[zone, i] / y[zone, i]) ** 2
+            total += (change[zone, i + 3] / (abs(y[zone, i + 3]) + LITTLE)) ** 2
+        total += (change[zone, DRY_SALT] / (abs(y[zone, DRY_SALT]) + LITTLE)) ** 2
+    return np.sqrt(total)
 
 
 @law
-def _overdrawn(y: NDArray[np.float64], to: NDArray[np.float64], zone: int) -> bool:
+def _overdrawn(y: NDArray[np.float64], to: NDArray[np.float64], zones: int) -> bool:
     """Whether a stride took more of something than there was."""
-    for i in range(GONE):
-        if i != CURD + ACID and i != WHEY + ACID and to[zone, i] < min(y[zone, i], NOTHING):
+    for zone in range(zones):
+        for i in range(GONE):
+            if i != CURD + ACID and i != WHEY + ACID and to[zone, i] < min(y[zone, i], NOTHING):
+                return True
+        if to[zone, DRY_SALT] < min(y[zone, DRY_SALT], NO_SALT):
             return True
-    return to[zone, DRY_SALT] < min(y[zone, DRY_SALT], NOTHING)
-
-
-@law
-def _off(k: NDArray[np.float64], zone: int, i: int) -> float:
-    """How far the third-order stride lies from the second-order one, in one state and per minute."""
-    return abs(-5.0 * k[0, zone, i] + 6.0 * k[1, zone, i] + 8.0 * k[2, zone, i] - 9.0 * k[3, zone, i]) / 72.0
+    return False
 
 
 @law

@@ -11,7 +11,7 @@ from typing import Any
 
 import numpy as np
 
-from designer.make.law import law
+from designer.make.law import law, power
 from designer.make.set import GAS, ZERO_C
 from designer.recipe.schedule import (
     GEL_ACID_HEAT,
@@ -80,7 +80,8 @@ def handling(place: int, disturbed: float, load_kpa: float, p: Any) -> float:
 def rennet_curd_per_min(warm: float, ph: float, sized: float, fat_per_casein: float, handled: float, p: Any) -> float:
     """Rate constant k of the whey law [1/min] for rennet curd, with its shares by temperature and by the size cut."""
     k = p.syneresis_k * sized * handled * warm
-    sourer = p.syneresis_ph_span * np.tanh((6.5 - ph) / p.syneresis_ph_span)
+    # The hyperbolic tangent, levelling off at the span on both sides.
+    sourer = p.syneresis_ph_span * (1.0 - 2.0 / (1.0 + np.exp((6.5 - ph) * 2.0 / p.syneresis_ph_span)))
     return k * np.exp(p.syneresis_ph * sourer - p.syneresis_fat * (fat_per_casein - p.syneresis_fat_ref))
 
 
@@ -197,10 +198,10 @@ def water_loss(
         slow = 1.0
     else:
         k = rennet_curd_per_min(warm, ph, sized, fat_per_casein, handled, p)
-        k = k / (1.0 + k / p.syneresis_k_limit)
+        k *= p.syneresis_k_limit / (k + p.syneresis_k_limit)
         scalded = scalded_share(place, temp_c, bath_c, p)
         over = r - end_point(ph, hot, p) * (1.0 - scalded) - p.scald_r_holds * scalded
-        slow = 1.0 + (p.syneresis_r_slow / r) ** p.syneresis_q
+        slow = 1.0 + power(p.syneresis_r_slow / r, p.syneresis_q)
         k += scalded * p.scald_per_min * slow
     if over <= 0.0:
         return 0.0
