@@ -17,6 +17,7 @@ from designer.make.members import drawn, warmed
 from designer.make.parting import Parting, PartingError, Start, part
 from designer.make.records import beside, joined
 from designer.make.state import PHASE
+from designer.make.stride import ROUGH
 from designer.recipe.schedule import Milk
 
 Floats = NDArray[np.float64]
@@ -45,10 +46,10 @@ class Members:
 
 def marched(
     milk: Milk, starter_min: float, main: Way, branches: Sequence[Way], count: int,
-    stop: Callable[[], bool] = lambda: False,
+    stop: Callable[[], bool] = lambda: False, tolerance: float = ROUGH,
 ) -> tuple[list[Members] | None, int]:  # fmt: skip
     """The lanes of those of `count` members that find something to part with, and how many are lost because they don't;
-    None when stopped, or where fewer than half are left."""
+    None when stopped, or where fewer than half are left; tolerance as in `make.stride`."""
     rows, y0, p = drawn(milk, main.rows, count)
     partings = [way.parting for way in branches if way.parting is not None]
     edges = sorted({one.row for one in partings})
@@ -57,7 +58,7 @@ def marched(
     there, weight, taken = np.arange(count), np.ones(count), np.zeros((count, PHASE))
     starts: dict[tuple[int, int], Start] = {}
     for section, row in enumerate(edges):
-        if not many.march_on(marks, np.full(count, section), there, beyond=section + 1, stop=stop):
+        if not many.march_on(marks, np.full(count, section), there, beyond=section + 1, stop=stop, tolerance=tolerance):
             return None, 0
         here = [k for k, one in enumerate(partings) if one.row == row]
         lost = []
@@ -76,13 +77,14 @@ def marched(
     gone = count - len(there)
     if len(there) < count / 2:
         return None, gone
-    if not many.march_on(marks, np.full(count, len(edges)), there, stop=stop):
+    if not many.march_on(marks, np.full(count, len(edges)), there, stop=stop, tolerance=tolerance):
         return None, 0
     out = [Members(marks.of(there) if gone else marks, weight[there])]
     for k, way in enumerate(branches):
         own = [starts[k, int(m)] for m in there]
         made = _branch(out[0].marks, edges.index(partings[k].row) + 1, own, way, warmed(way.rows, count)[there])
-        if not many.march_on(made.marks, np.full(len(there), made.marks.t.shape[1] - 2), stop=stop):
+        begins = np.full(len(there), made.marks.t.shape[1] - 2)
+        if not many.march_on(made.marks, begins, stop=stop, tolerance=tolerance):
             return None, 0
         out.append(made)
     return out, gone

@@ -141,8 +141,8 @@ def _look(point: Floats, p: Any, into: Floats) -> None:
 
 def _each(
     members: NDArray[np.int64], begins: NDArray[np.int64], beyond: int, rows: Any, bounds: NDArray[np.int64], p: Any,
-    until: Floats, ask: Floats, at: Floats, out: Floats, at_end: Floats, ends: Floats, info: Floats, ph: Floats,
-    y: Floats, t: Floats, infos: Floats, seen: Floats,
+    tolerance: float, until: Floats, ask: Floats, at: Floats, out: Floats, at_end: Floats, ends: Floats,
+    info: Floats, ph: Floats, y: Floats, t: Floats, infos: Floats, seen: Floats,
 ) -> None:  # fmt: skip
     """March each of `members` from its section to `beyond`, and wait until `until`; `out` has room for any of them."""
     last, before, after = np.zeros((ZONES, SIZE)), np.empty(len(seen)), np.empty(len(seen))
@@ -164,7 +164,7 @@ def _each(
                     rest.minutes = left if stop == end else min(rest.minutes, left)
                 begun = last.copy()
                 more = _march(
-                    rows[m][first:stop], begun, top, minute, p[m], ROUGH, out[n:], ends[m][first:], info[m], last
+                    rows[m][first:stop], begun, top, minute, p[m], tolerance, out[n:], ends[m][first:], info[m], last
                 )
                 for k in range(n, n + more):
                     out[k, 1] = bounds[m, s] if wait else out[k, 1] + first
@@ -337,12 +337,13 @@ def march_variants(base: Marks, variants: Sequence[Variant]) -> Marks:
 
 def march_on(
     makes: Marks, begins: NDArray[np.int64], members: NDArray[np.int64] | None = None, *, beyond: int | None = None,
-    stop: Callable[[], bool] = lambda: False,
+    stop: Callable[[], bool] = lambda: False, tolerance: float = ROUGH,
 ) -> bool:  # fmt: skip
     """March makes (all, or `members`, in that order) from where their section `begins` (m,) to the section `beyond`, or
     through their wait; False when `stop()` turned true before all had begun.
 
-    What the loop is given lies closely in memory: strided is another type, for which it is compiled once more.
+    `tolerance` as in `make.stride`. What the loop is given lies closely in memory: strided is another type, for which
+    it is compiled once more.
     """
     each = _compiled()
     members = np.arange(len(makes.rows)) if members is None else members
@@ -355,9 +356,9 @@ def march_on(
 
     def chunk(part: int) -> bool:
         each(
-            members[part::parts].copy(), begins, beyond, makes.rows, makes.bounds, makes.p, ask[:, 1].copy(), ask,
-            makes.at, np.empty((room, WIDTH)), makes.at_end, makes.ends, makes.info, makes.ph, makes.y, makes.t,
-            makes.infos, makes.seen,
+            members[part::parts].copy(), begins, beyond, makes.rows, makes.bounds, makes.p, tolerance,
+            ask[:, 1].copy(), ask, makes.at, np.empty((room, WIDTH)), makes.at_end, makes.ends, makes.info, makes.ph,
+            makes.y, makes.t, makes.infos, makes.seen,
         )  # fmt: skip
         return True
 

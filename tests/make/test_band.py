@@ -14,6 +14,7 @@ from designer.make import band, many, members, outcomes, path, run
 from designer.make.parting import Parting
 from designer.make.prepare import prepare
 from designer.make.records import joined
+from designer.make.stride import TOLERANCE
 from designer.recipe.document import Recipe
 from designer.recipe.examples import example
 from designer.recipe.file import read
@@ -45,7 +46,7 @@ def lanes_of(made: Recipe) -> tuple[Sequence[band.Way], float]:
     for lane, branch in zip(schedule.lanes, (None, *made.branches), strict=True):
         stages = made.stages if branch is None else branch.stages
         room = next((index for index, stage in enumerate(stages) if stage.kind == "room"), None)
-        rows = run.until_room(lane.rows, room, cut=branch is not None)
+        rows = run.until_room(lane.rows, room)
         wait = prepare(run.day_row(len(stages) - 1, 18.0, rows[-1]))
         at = np.concatenate([k + np.array([0.0, 0.37, many.WITHIN]) for k in range(len(rows))])
         parting = None
@@ -62,7 +63,7 @@ def test_members_marched_together_are_those_marched_alone(name: str) -> None:
     made = MAKES[name]
     ways, starter_min = lanes_of(made)
     milk, until = lower(made).milk, starter_min + run.DAY_MIN
-    together, lost = band.marched(milk, starter_min, ways[0], ways[1:], COUNT)
+    together, lost = band.marched(milk, starter_min, ways[0], ways[1:], COUNT, tolerance=TOLERANCE)
     assert together is not None
     assert lost == 0
     found = [
