@@ -1,6 +1,6 @@
 """What moves it: for every outcome, the effect of one natural step of every setting, both ways.
 
-The whole recipe is marched once and each step from its own stage on, all on longer steps than a forecast takes: a
+The whole recipe is marched once and each step from its own stage on, all in rougher strides than a forecast takes: a
 difference is good to a few per cent so, and a change that is kept is always forecast again.
 """
 
@@ -92,7 +92,7 @@ def effects(
     its main make, or of a branch.
 
     nan for a value that can't be set. `settings_too` adds what a style has usual ranges for beside outcomes: its
-    temperatures and times, by their keys in styles.settings. All on the long steps of this module.
+    temperatures and times, by their keys in styles.settings. All in the rough strides of `make.many`.
     """
     if branch is not None or _parts(recipe):
         return Parted(recipe).effects(which, values, [branch], settings_too=settings_too)[branch]

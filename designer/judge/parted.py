@@ -1,4 +1,4 @@
-"""A vat that parts, on long steps: what any one changed figure makes of its main make and of each branch.
+"""A vat that parts: what any one changed figure makes of its main make and of each branch.
 
 Rows come from the pieces of `stepped`, one set a lane; the main make is marched to each parting and the branches on
 from there, as in a forecast. A lane that a change does not reach is not marched again.

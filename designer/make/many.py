@@ -1,9 +1,8 @@
 """Many makes at once, kept only where they are read: at the end of each row, and at places of a clock they share.
 
 What levers, aim, explain and the bands need. A make is marched in sections; one may begin later, from the state another
-make was in there, so that a late edit or a branch costs only what comes after it. Makes that differ by one thing may
-take longer steps than a forecast: a difference of two makes on the same steps is good to a few per cent where each of
-them is off by more (see the tests).
+make was in there, so that a late edit or a branch costs only what comes after it. Strides are rougher than those of a
+forecast: what spreads and differences of makes are off by is a few per cent of them (see the tests).
 """
 
 from __future__ import annotations

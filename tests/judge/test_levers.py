@@ -1,4 +1,4 @@
-"""What moves it: effects on long steps against full forecasts, directions of the trade, what can't be moved."""
+"""What moves it: effects in rough strides against full forecasts, directions of the trade, what can't be moved."""
 
 from __future__ import annotations
 
