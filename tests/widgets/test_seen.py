@@ -17,7 +17,7 @@ from widgets.window import Window
 LEAST = 3.0
 """WCAG 2.2, 1.4.11 and 2.4.13: what tells a focused control from the same one without."""
 RING_PX = 6
-CHANCE_PX = 20
+CHANCE_PX = 40
 """Edges are blended, and a blend may come out as any colour."""
 PAPERS = ("plan", "lesson")
 """Places that show white paper in every theme."""
