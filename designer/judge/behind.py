@@ -11,7 +11,6 @@ from dataclasses import dataclass
 
 from designer.judge.depths import topic_of
 from designer.judge.movable import Movable
-from designer.language import number, say
 from designer.make.constants import Constant, table
 from designer.recipe.document import Recipe
 
@@ -20,9 +19,11 @@ Rows = tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class Law:
-    """A row behind a setting: its name, value with unit and the range it may lie in, source and how we have it."""
+    """A row behind a setting: its name, what a maker calls it, value with unit and the range it may lie in, source and
+    how we have it."""
 
     name: str
+    label: str
     value: str
     source: str
     have: str
@@ -100,11 +101,7 @@ def laws_behind(recipe: Recipe, setting: Movable) -> tuple[Law, ...]:
 
 def law_of(row: Constant) -> Law:
     """A constant in words."""
-    values = row.value if isinstance(row.value, tuple) else (row.value,)
-    value = f"{', '.join(number(one) for one in values)} {row.unit}".rstrip()
-    if row.low is not None and row.high is not None:
-        value += say(" (may lie from {low} to {high})", low=number(row.low), high=number(row.high))
-    return Law(row.name, value, row.source, row.have)
+    return Law(row.name, row.label, row.shown_with_range, row.source, row.have)
 
 
 def _kind(recipe: Recipe, setting: Movable) -> str:

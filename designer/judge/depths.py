@@ -15,7 +15,7 @@ from inspect import getdoc
 from typing import Literal
 
 from designer.judge.movable import Movable
-from designer.language import number, say, word
+from designer.language import say, word
 from designer.make.constants import Constant, table
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
@@ -113,10 +113,6 @@ def _statement(name: str) -> str:
 
 
 def row_words(row: Constant) -> str:
-    """A constant as a sentence: its name, value, the range it may honestly have, where it is from, how we have it."""
-    values = row.value if isinstance(row.value, tuple) else (row.value,)
-    value = ", ".join(number(one) for one in values)
-    text = f"{row.name.replace('_', ' ')} = {value} {row.unit}".rstrip()
-    if row.low is not None and row.high is not None:
-        text += say(" (may lie from {low} to {high})", low=number(row.low), high=number(row.high))
-    return say("{what}. {source} [{have}]", what=text, source=row.source.rstrip("."), have=row.have)
+    """A constant as a sentence: what it is called, its value and range, where it is from, how we have it."""
+    text = f"{row.label} = {row.shown_with_range}"
+    return say("{what}. {source} [{have}]", what=text, source=row.source.rstrip("."), have=word(row.have, "have"))

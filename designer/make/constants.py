@@ -11,14 +11,21 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.language import number, say, word
+
+CONTEXT = "constant"
 HOW_WE_HAVE_IT = ("published", "derived", "common practice", "engineering default", "calibrated")
 
 
 @dataclass(frozen=True, slots=True)
 class Constant:
-    """One row of constants.toml; `value` is a number or a tuple of numbers in `unit`."""
+    """One row of constants.toml; `value` is a number or a tuple of numbers in `unit`.
+
+    `name` is what the laws call it, `words` what a maker would.
+    """
 
     name: str
+    words: str
     value: float | tuple[float, ...]
     unit: str
     source: str
@@ -27,6 +34,29 @@ class Constant:
     high: float | None = None
     note: str = ""
 
+    @property
+    def label(self) -> str:
+        """What a maker would call it, in the language spoken."""
+        return word(self.words, CONTEXT)
+
+    @property
+    def unit_words(self) -> str:
+        """Its unit in the language spoken; nothing for a plain number."""
+        return "" if self.unit == "1" else word(self.unit, "unit")
+
+    @property
+    def shown(self) -> str:
+        """Its value or values, with the unit."""
+        values = self.value if isinstance(self.value, tuple) else (self.value,)
+        return f"{', '.join(number(one) for one in values)} {self.unit_words}".rstrip()
+
+    @property
+    def shown_with_range(self) -> str:
+        """The same, with the range it may honestly have."""
+        if self.low is None or self.high is None:
+            return self.shown
+        return self.shown + say(" (may lie from {low} to {high})", low=number(self.low), high=number(self.high))
+
 
 def read(text: str) -> dict[str, Constant]:
     """Rows of a constants table. Raises ValueError naming the row that is incomplete or has an unknown key."""
@@ -34,8 +64,9 @@ def read(text: str) -> dict[str, Constant]:
     for name, raw in tomllib.loads(text).items():
         fields = dict(raw)
         value = fields.pop("value")
+        fields["value"] = tuple(value) if isinstance(value, list) else float(value)
         try:
-            row = Constant(name, tuple(value) if isinstance(value, list) else float(value), **fields)
+            row = Constant(name, **fields)
         except TypeError as fault:
             raise ValueError(f"constant {name!r}: {fault}") from None
         if not row.have.startswith(HOW_WE_HAVE_IT + ("from memory (",)):

@@ -6112,6 +6112,857 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
 </context>
 <context>
+    <name>constant</name>
+    <message>
+        <source>acid freed by added calcium</source>
+        <translation>acide libéré par le calcium ajouté</translation>
+    </message>
+    <message>
+        <source>acid made by growing starter</source>
+        <translation>acide produit par le levain qui croît</translation>
+    </message>
+    <message>
+        <source>acid made by resting starter</source>
+        <translation>acide produit par le levain au repos</translation>
+    </message>
+    <message>
+        <source>acid that stops the cocci</source>
+        <translation>acide qui arrête les coques</translation>
+    </message>
+    <message>
+        <source>acid that stops the rods</source>
+        <translation>acide qui arrête les bâtonnets</translation>
+    </message>
+    <message>
+        <source>best pH of mesophilic growth</source>
+        <translation>pH optimal de croissance mésophile</translation>
+    </message>
+    <message>
+        <source>best pH of the rods</source>
+        <translation>pH optimal des bâtonnets</translation>
+    </message>
+    <message>
+        <source>best pH of the thermophilic cocci</source>
+        <translation>pH optimal des coques thermophiles</translation>
+    </message>
+    <message>
+        <source>best temperature of mesophilic growth</source>
+        <translation>température optimale de croissance mésophile</translation>
+    </message>
+    <message>
+        <source>best temperature of the rods</source>
+        <translation>température optimale des bâtonnets</translation>
+    </message>
+    <message>
+        <source>best temperature of the thermophilic cocci</source>
+        <translation>température optimale des coques thermophiles</translation>
+    </message>
+    <message>
+        <source>buffering of the casein</source>
+        <translation>pouvoir tampon de la caséine</translation>
+    </message>
+    <message>
+        <source>buffering of the milk as a whole</source>
+        <translation>pouvoir tampon du lait dans son ensemble</translation>
+    </message>
+    <message>
+        <source>buffering of the milk serum</source>
+        <translation>pouvoir tampon du sérum du lait</translation>
+    </message>
+    <message>
+        <source>calcium bound in the casein</source>
+        <translation>calcium lié à la caséine</translation>
+    </message>
+    <message>
+        <source>casein kept in acid curd</source>
+        <translation>caséine gardée dans le caillé acide</translation>
+    </message>
+    <message>
+        <source>casein kept in rennet curd</source>
+        <translation>caséine gardée dans le caillé présure</translation>
+    </message>
+    <message>
+        <source>change with warmth of the water curd keeps</source>
+        <translation>variation avec la chaleur de l'eau que garde le caillé</translation>
+    </message>
+    <message>
+        <source>cold below which curd keeps its whey</source>
+        <translation>froid sous lequel le caillé garde son sérum</translation>
+    </message>
+    <message>
+        <source>cold below which curd knits badly</source>
+        <translation>froid sous lequel le caillé se soude mal</translation>
+    </message>
+    <message>
+        <source>cold storage for half of its slowing of rennet</source>
+        <translation>stockage au froid pour la moitié de son ralentissement de la présure</translation>
+    </message>
+    <message>
+        <source>cooling in brine</source>
+        <translation>refroidissement en saumure</translation>
+    </message>
+    <message>
+        <source>cooling in still air</source>
+        <translation>refroidissement dans l'air calme</translation>
+    </message>
+    <message>
+        <source>curd temperature at which stretching is given</source>
+        <translation>température du caillé à laquelle est donné le filage</translation>
+    </message>
+    <message>
+        <source>curd water at which the calcium dissolves half as far</source>
+        <translation>eau du caillé à laquelle le calcium se dissout deux fois moins</translation>
+    </message>
+    <message>
+        <source>delay until flocs are seen</source>
+        <translation>retard avant que le floc se voie</translation>
+    </message>
+    <message>
+        <source>draining by brisk stirring</source>
+        <translation>égouttage par brassage vif</translation>
+    </message>
+    <message>
+        <source>draining in the form by its own weight</source>
+        <translation>égouttage en moule sous son propre poids</translation>
+    </message>
+    <message>
+        <source>draining in the press</source>
+        <translation>égouttage sous presse</translation>
+    </message>
+    <message>
+        <source>draining of a drained bed of curd</source>
+        <translation>égouttage d'un lit de caillé soutiré</translation>
+    </message>
+    <message>
+        <source>draining of curd at rest under whey</source>
+        <translation>égouttage du caillé au repos sous sérum</translation>
+    </message>
+    <message>
+        <source>draining of lactic curd at rest under whey</source>
+        <translation>égouttage du caillé lactique au repos sous sérum</translation>
+    </message>
+    <message>
+        <source>draining of lactic curd in forms</source>
+        <translation>égouttage du caillé lactique en moules</translation>
+    </message>
+    <message>
+        <source>draining of worked curd</source>
+        <translation>égouttage du caillé travaillé</translation>
+    </message>
+    <message>
+        <source>dry salt that stays in the curd</source>
+        <translation>sel à sec qui reste dans le caillé</translation>
+    </message>
+    <message>
+        <source>drying of a bare surface</source>
+        <translation>séchage d'une surface nue</translation>
+    </message>
+    <message>
+        <source>early load that counts as full pressure</source>
+        <translation>première charge qui compte comme pleine pression</translation>
+    </message>
+    <message>
+        <source>faster draining by a little rennet</source>
+        <translation>égouttage plus rapide avec un peu de présure</translation>
+    </message>
+    <message>
+        <source>fastest heating without a film</source>
+        <translation>chauffage le plus rapide sans peau</translation>
+    </message>
+    <message>
+        <source>fastest that acid curd can drain</source>
+        <translation>vitesse maximale d'égouttage du caillé acide</translation>
+    </message>
+    <message>
+        <source>fastest that grain and water even out</source>
+        <translation>vitesse maximale d'équilibre entre grain et eau</translation>
+    </message>
+    <message>
+        <source>fastest the whey can leave a grain</source>
+        <translation>vitesse maximale de sortie du sérum d'un grain</translation>
+    </message>
+    <message>
+        <source>fat lost in stretching</source>
+        <translation>matière grasse perdue au filage</translation>
+    </message>
+    <message>
+        <source>fat lost to the whey</source>
+        <translation>matière grasse perdue dans le sérum</translation>
+    </message>
+    <message>
+        <source>fat to casein at which the whey rate is given</source>
+        <translation>rapport matière grasse/caséine auquel est donnée la vitesse du sérum</translation>
+    </message>
+    <message>
+        <source>film on the grain from fast heating</source>
+        <translation>peau du grain due à un chauffage rapide</translation>
+    </message>
+    <message>
+        <source>firmer acid gel of heated milk</source>
+        <translation>gel acide plus ferme d'un lait qui a été chauffé</translation>
+    </message>
+    <message>
+        <source>firming time of the gel</source>
+        <translation>temps de raffermissement du gel</translation>
+    </message>
+    <message>
+        <source>firming time, microbial coagulant</source>
+        <translation>temps de raffermissement, coagulant microbien</translation>
+    </message>
+    <message>
+        <source>firming time, plant coagulant</source>
+        <translation>temps de raffermissement, coagulant végétal</translation>
+    </message>
+    <message>
+        <source>firmness of a gel in the end</source>
+        <translation>fermeté finale du gel</translation>
+    </message>
+    <message>
+        <source>firmness of an acid gel</source>
+        <translation>fermeté d'un gel acide</translation>
+    </message>
+    <message>
+        <source>flocculation time, buffalo milk</source>
+        <translation>temps de floculation, lait de bufflonne</translation>
+    </message>
+    <message>
+        <source>flocculation time, cow's milk</source>
+        <translation>temps de floculation, lait de vache</translation>
+    </message>
+    <message>
+        <source>flocculation time, goat's milk</source>
+        <translation>temps de floculation, lait de chèvre</translation>
+    </message>
+    <message>
+        <source>flocculation time, sheep's milk</source>
+        <translation>temps de floculation, lait de brebis</translation>
+    </message>
+    <message>
+        <source>galactose used by the rods</source>
+        <translation>galactose utilisé par les bâtonnets</translation>
+    </message>
+    <message>
+        <source>grain at which evening out is given</source>
+        <translation>grain auquel est donné l'équilibre avec l'eau</translation>
+    </message>
+    <message>
+        <source>grain at which the whey rate is given</source>
+        <translation>grain auquel est donnée la vitesse du sérum</translation>
+    </message>
+    <message>
+        <source>growth rate of mesophilic starter</source>
+        <translation>vitesse de croissance du levain mésophile</translation>
+    </message>
+    <message>
+        <source>growth rate of the rods</source>
+        <translation>vitesse de croissance des bâtonnets</translation>
+    </message>
+    <message>
+        <source>growth rate of thermophilic cocci</source>
+        <translation>vitesse de croissance des coques thermophiles</translation>
+    </message>
+    <message>
+        <source>heat at which whey protein joins the curd</source>
+        <translation>chaleur à laquelle les protéines du sérum rejoignent le caillé</translation>
+    </message>
+    <message>
+        <source>heat that sets pieces in scalding</source>
+        <translation>chaleur qui fixe les morceaux à l'échaudage</translation>
+    </message>
+    <message>
+        <source>highest pH of mesophilic growth</source>
+        <translation>pH maximal de croissance mésophile</translation>
+    </message>
+    <message>
+        <source>highest pH of the rods</source>
+        <translation>pH maximal des bâtonnets</translation>
+    </message>
+    <message>
+        <source>highest pH of the thermophilic cocci</source>
+        <translation>pH maximal des coques thermophiles</translation>
+    </message>
+    <message>
+        <source>highest temperature of mesophilic growth</source>
+        <translation>température maximale de croissance mésophile</translation>
+    </message>
+    <message>
+        <source>highest temperature of the rods</source>
+        <translation>température maximale des bâtonnets</translation>
+    </message>
+    <message>
+        <source>highest temperature of the thermophilic cocci</source>
+        <translation>température maximale des coques thermophiles</translation>
+    </message>
+    <message>
+        <source>how acid speeds the whey</source>
+        <translation>accélération de la sortie du sérum par l'acidité</translation>
+    </message>
+    <message>
+        <source>how fast salt travels in cheese</source>
+        <translation>vitesse du sel dans le fromage</translation>
+    </message>
+    <message>
+        <source>how fat slows the whey</source>
+        <translation>ralentissement de la sortie du sérum par la matière grasse</translation>
+    </message>
+    <message>
+        <source>how firmness rises with casein</source>
+        <translation>croissance de la fermeté avec la caséine</translation>
+    </message>
+    <message>
+        <source>how much faster salt travels in moister cheese</source>
+        <translation>vitesse de plus du sel dans un fromage plus humide</translation>
+    </message>
+    <message>
+        <source>how much more starter drained curd carries</source>
+        <translation>charge supplémentaire de levain dans le caillé égoutté</translation>
+    </message>
+    <message>
+        <source>how sharply the closing curd slows</source>
+        <translation>netteté du ralentissement du caillé qui se ferme</translation>
+    </message>
+    <message>
+        <source>how smaller grains drain faster</source>
+        <translation>égouttage plus rapide des petits grains</translation>
+    </message>
+    <message>
+        <source>how smaller lumps of lactic curd drain faster</source>
+        <translation>égouttage plus rapide des petits morceaux de caillé lactique</translation>
+    </message>
+    <message>
+        <source>how the cheese's shape cools</source>
+        <translation>effet de la forme du fromage sur son refroidissement</translation>
+    </message>
+    <message>
+        <source>how warmth speeds salt in cheese</source>
+        <translation>accélération du sel par la chaleur</translation>
+    </message>
+    <message>
+        <source>how warmth speeds the draining of hot acid curd</source>
+        <translation>accélération par la chaleur de l'égouttage du caillé acide chaud</translation>
+    </message>
+    <message>
+        <source>how warmth speeds the draining of lactic curd</source>
+        <translation>accélération de l'égouttage lactique par la chaleur</translation>
+    </message>
+    <message>
+        <source>how warmth speeds the whey</source>
+        <translation>accélération de la sortie du sérum par la chaleur</translation>
+    </message>
+    <message>
+        <source>how weight presses water out of hot acid curd</source>
+        <translation>effet du poids sur l'eau du caillé acide chaud</translation>
+    </message>
+    <message>
+        <source>how weight presses water out of lactic curd</source>
+        <translation>effet du poids sur l'eau du caillé lactique</translation>
+    </message>
+    <message>
+        <source>knit left after brief pressing</source>
+        <translation>soudure restante d'un pressage bref</translation>
+    </message>
+    <message>
+        <source>knit left in cold curd</source>
+        <translation>soudure restante d'un caillé froid</translation>
+    </message>
+    <message>
+        <source>knit left in curd worked into loose grains</source>
+        <translation>soudure restante d'un caillé travaillé en grains libres</translation>
+    </message>
+    <message>
+        <source>knit left in dry curd</source>
+        <translation>soudure restante d'un caillé sec</translation>
+    </message>
+    <message>
+        <source>knit left in sour curd</source>
+        <translation>soudure restante d'un caillé trop acide</translation>
+    </message>
+    <message>
+        <source>knit left in sweet salted curd</source>
+        <translation>soudure restante d'un caillé salé doux</translation>
+    </message>
+    <message>
+        <source>knit left in warm salted curd</source>
+        <translation>soudure restante d'un caillé salé chaud</translation>
+    </message>
+    <message>
+        <source>knit left when pressed hard at once</source>
+        <translation>soudure restante d'un pressage fort d'emblée</translation>
+    </message>
+    <message>
+        <source>knit left when pressed too lightly</source>
+        <translation>soudure restante sous une pression trop faible</translation>
+    </message>
+    <message>
+        <source>least pressure for salted curd</source>
+        <translation>pression minimale d'un caillé salé</translation>
+    </message>
+    <message>
+        <source>least pressure for unsalted curd</source>
+        <translation>pression minimale d'un caillé non salé</translation>
+    </message>
+    <message>
+        <source>less water held in hotter stretching</source>
+        <translation>eau retenue en moins par un filage plus chaud</translation>
+    </message>
+    <message>
+        <source>lowest pH of mesophilic growth</source>
+        <translation>pH minimal de croissance mésophile</translation>
+    </message>
+    <message>
+        <source>lowest pH of the rods</source>
+        <translation>pH minimal des bâtonnets</translation>
+    </message>
+    <message>
+        <source>lowest pH of the thermophilic cocci</source>
+        <translation>pH minimal des coques thermophiles</translation>
+    </message>
+    <message>
+        <source>lowest temperature of mesophilic growth</source>
+        <translation>température minimale de croissance mésophile</translation>
+    </message>
+    <message>
+        <source>lowest temperature of the rods</source>
+        <translation>température minimale des bâtonnets</translation>
+    </message>
+    <message>
+        <source>lowest temperature of the thermophilic cocci</source>
+        <translation>température minimale des coques thermophiles</translation>
+    </message>
+    <message>
+        <source>lump at which the lactic draining rate is given</source>
+        <translation>morceau auquel est donnée la vitesse d'égouttage lactique</translation>
+    </message>
+    <message>
+        <source>milk salts bound along with the calcium</source>
+        <translation>sels du lait liés avec le calcium</translation>
+    </message>
+    <message>
+        <source>moisture below which curd knits badly</source>
+        <translation>humidité sous laquelle le caillé se soude mal</translation>
+    </message>
+    <message>
+        <source>moisture from which curd knits by itself</source>
+        <translation>humidité à partir de laquelle le caillé se soude seul</translation>
+    </message>
+    <message>
+        <source>more fat lost by a finer cut</source>
+        <translation>matière grasse perdue de plus par un décaillage plus fin</translation>
+    </message>
+    <message>
+        <source>more fat lost from richer milk</source>
+        <translation>matière grasse perdue de plus par un lait plus gras</translation>
+    </message>
+    <message>
+        <source>more fat lost in hotter water</source>
+        <translation>matière grasse perdue de plus dans une eau plus chaude</translation>
+    </message>
+    <message>
+        <source>most starter that milk carries</source>
+        <translation>charge maximale de levain dans le lait</translation>
+    </message>
+    <message>
+        <source>pH above which salted curd knits badly</source>
+        <translation>pH au-dessus duquel un caillé salé se soude mal</translation>
+    </message>
+    <message>
+        <source>pH at which acid milk gels</source>
+        <translation>pH auquel le lait acide prend</translation>
+    </message>
+    <message>
+        <source>pH at which half of the calcium is dissolved</source>
+        <translation>pH auquel la moitié du calcium est dissoute</translation>
+    </message>
+    <message>
+        <source>pH at which heated milk clots well again</source>
+        <translation>pH auquel le lait chauffé caille de nouveau bien</translation>
+    </message>
+    <message>
+        <source>pH at which lactic curd is sour enough to drain</source>
+        <translation>pH auquel le caillé lactique est assez acide pour s'égoutter</translation>
+    </message>
+    <message>
+        <source>pH at which rennet curd turns into acid curd</source>
+        <translation>pH auquel le caillé présure devient caillé acide</translation>
+    </message>
+    <message>
+        <source>pH at which rennet is measured</source>
+        <translation>pH auquel la présure est mesurée</translation>
+    </message>
+    <message>
+        <source>pH at which the casein buffers</source>
+        <translation>pH auxquels la caséine tamponne</translation>
+    </message>
+    <message>
+        <source>pH at which the milk serum buffers</source>
+        <translation>pH auxquels le sérum du lait tamponne</translation>
+    </message>
+    <message>
+        <source>pH below which curd knits badly</source>
+        <translation>pH sous lequel le caillé se soude mal</translation>
+    </message>
+    <message>
+        <source>pressing time below which knitting suffers</source>
+        <translation>temps de pressage sous lequel la soudure souffre</translation>
+    </message>
+    <message>
+        <source>pressure at which the closing of the rind is given</source>
+        <translation>pression à laquelle est donnée la fermeture de la croûte</translation>
+    </message>
+    <message>
+        <source>pressure for half of what pressing can do</source>
+        <translation>pression pour la moitié de l'effet du pressage</translation>
+    </message>
+    <message>
+        <source>pressure that counts as hard</source>
+        <translation>pression qui compte comme forte</translation>
+    </message>
+    <message>
+        <source>quickening of rennet by calcium chloride</source>
+        <translation>accélération de la présure par le chlorure de calcium</translation>
+    </message>
+    <message>
+        <source>rate at which acid dissolves the calcium</source>
+        <translation>vitesse à laquelle l'acide dissout le calcium</translation>
+    </message>
+    <message>
+        <source>rate at which dry salt goes in</source>
+        <translation>vitesse d'entrée du sel à sec</translation>
+    </message>
+    <message>
+        <source>rate at which hot acid curd drains</source>
+        <translation>vitesse d'égouttage du caillé acide chaud</translation>
+    </message>
+    <message>
+        <source>rate at which lactic curd drains</source>
+        <translation>vitesse d'égouttage du caillé lactique</translation>
+    </message>
+    <message>
+        <source>rate at which salt enters in stretching</source>
+        <translation>vitesse d'entrée du sel au filage</translation>
+    </message>
+    <message>
+        <source>rate at which scalding shrinks the pieces</source>
+        <translation>vitesse à laquelle l'échaudage resserre les morceaux</translation>
+    </message>
+    <message>
+        <source>rate at which stretching takes up or gives off water</source>
+        <translation>vitesse d'échange d'eau au filage</translation>
+    </message>
+    <message>
+        <source>rate at which the press closes the rind</source>
+        <translation>vitesse à laquelle la presse ferme la croûte</translation>
+    </message>
+    <message>
+        <source>rennet needed for flocculation</source>
+        <translation>présure qu'il faut pour la floculation</translation>
+    </message>
+    <message>
+        <source>salt from which curd counts as salted</source>
+        <translation>sel à partir duquel le caillé compte comme salé</translation>
+    </message>
+    <message>
+        <source>salt in saturated brine</source>
+        <translation>sel d'une saumure saturée</translation>
+    </message>
+    <message>
+        <source>salt that stops mesophilic starter</source>
+        <translation>sel qui arrête le levain mésophile</translation>
+    </message>
+    <message>
+        <source>salt that stops the rods</source>
+        <translation>sel qui arrête les bâtonnets</translation>
+    </message>
+    <message>
+        <source>salt that stops the thermophilic cocci</source>
+        <translation>sel qui arrête les coques thermophiles</translation>
+    </message>
+    <message>
+        <source>score from which a cheese counts as closed</source>
+        <translation>note à partir de laquelle un fromage est dit fermé</translation>
+    </message>
+    <message>
+        <source>score from which a cheese counts as nearly closed</source>
+        <translation>note à partir de laquelle un fromage est dit presque fermé</translation>
+    </message>
+    <message>
+        <source>score from which a cheese counts as open</source>
+        <translation>note à partir de laquelle un fromage est dit ouvert</translation>
+    </message>
+    <message>
+        <source>setting sooner in heated milk</source>
+        <translation>prise plus précoce d'un lait qui a été chauffé</translation>
+    </message>
+    <message>
+        <source>setting sooner in warm milk</source>
+        <translation>prise plus précoce dans un lait chaud</translation>
+    </message>
+    <message>
+        <source>sharpness of the casein's buffering</source>
+        <translation>netteté du pouvoir tampon de la caséine</translation>
+    </message>
+    <message>
+        <source>slowing by sweet milk, camel chymosin</source>
+        <translation>ralentissement par un lait peu acide, chymosine de chameau</translation>
+    </message>
+    <message>
+        <source>slowing by sweet milk, microbial coagulant</source>
+        <translation>ralentissement par un lait peu acide, coagulant microbien</translation>
+    </message>
+    <message>
+        <source>slowing by sweet milk, plant coagulant</source>
+        <translation>ralentissement par un lait peu acide, coagulant végétal</translation>
+    </message>
+    <message>
+        <source>slowing of rennet by cold storage of the milk</source>
+        <translation>ralentissement de la présure par le stockage au froid du lait</translation>
+    </message>
+    <message>
+        <source>slowing of rennet by heated milk</source>
+        <translation>ralentissement de la présure par le lait chauffé</translation>
+    </message>
+    <message>
+        <source>slowing of rennet by sweet milk</source>
+        <translation>ralentissement de la présure par un lait peu acide</translation>
+    </message>
+    <message>
+        <source>span of heat over which whey protein joins the curd</source>
+        <translation>étendue de chaleur où les protéines du sérum rejoignent le caillé</translation>
+    </message>
+    <message>
+        <source>span of moisture over which curd comes to knit by itself</source>
+        <translation>étendue d'humidité où le caillé se met à se souder seul</translation>
+    </message>
+    <message>
+        <source>span of pH over which acid milk gels</source>
+        <translation>étendue de pH où le lait acide prend</translation>
+    </message>
+    <message>
+        <source>span of pH over which acid speeds the whey</source>
+        <translation>plage de pH où l'acidité accélère la sortie du sérum</translation>
+    </message>
+    <message>
+        <source>span of pH over which heated milk clots well again</source>
+        <translation>étendue de pH où le lait chauffé se remet à bien cailler</translation>
+    </message>
+    <message>
+        <source>span of pH over which rennet curd turns into acid curd</source>
+        <translation>étendue de pH où le caillé présure devient caillé acide</translation>
+    </message>
+    <message>
+        <source>span of pH over which the calcium dissolves</source>
+        <translation>étendue de pH où le calcium se dissout</translation>
+    </message>
+    <message>
+        <source>span of pH over which the whey clears</source>
+        <translation>étendue de pH où le sérum s'éclaircit</translation>
+    </message>
+    <message>
+        <source>span of salt over which curd comes to count as salted</source>
+        <translation>étendue de sel où le caillé se met à compter comme salé</translation>
+    </message>
+    <message>
+        <source>span of the dry limit of knitting</source>
+        <translation>étendue du seuil de sécheresse de la soudure</translation>
+    </message>
+    <message>
+        <source>span of the early load that counts as full</source>
+        <translation>étendue de la première charge qui compte comme pleine</translation>
+    </message>
+    <message>
+        <source>span of the limit of brief pressing</source>
+        <translation>étendue du seuil de pressage bref</translation>
+    </message>
+    <message>
+        <source>span of the limit of hard pressing</source>
+        <translation>étendue du seuil de pressage fort</translation>
+    </message>
+    <message>
+        <source>span of the limit of light pressing</source>
+        <translation>étendue du seuil de pressage léger</translation>
+    </message>
+    <message>
+        <source>span of the pH limits of knitting</source>
+        <translation>étendue des seuils de pH de la soudure</translation>
+    </message>
+    <message>
+        <source>span of the temperature limits of knitting</source>
+        <translation>étendue des seuils de température de la soudure</translation>
+    </message>
+    <message>
+        <source>starter that leaves with the whey</source>
+        <translation>levain qui part avec le sérum</translation>
+    </message>
+    <message>
+        <source>still layer of brine at the rind</source>
+        <translation>couche de saumure immobile à la croûte</translation>
+    </message>
+    <message>
+        <source>strength of lactic acid (pKa)</source>
+        <translation>force de l'acide lactique (pKa)</translation>
+    </message>
+    <message>
+        <source>strength up to which stronger brine salts faster</source>
+        <translation>concentration jusqu'à laquelle une saumure plus forte sale plus vite</translation>
+    </message>
+    <message>
+        <source>sugar at which souring is half as fast</source>
+        <translation>sucre auquel l'acidification est deux fois plus lente</translation>
+    </message>
+    <message>
+        <source>syneresis, the rate at which curd gives off whey</source>
+        <translation>synérèse, vitesse à laquelle le caillé rend son sérum</translation>
+    </message>
+    <message>
+        <source>temperature at which killing times are given</source>
+        <translation>température à laquelle sont donnés les temps de destruction</translation>
+    </message>
+    <message>
+        <source>temperature at which the whey rate is given</source>
+        <translation>température à laquelle est donnée la vitesse du sérum</translation>
+    </message>
+    <message>
+        <source>time for grain and wash water to even out</source>
+        <translation>temps d'équilibre entre grain et eau de lavage</translation>
+    </message>
+    <message>
+        <source>time in which full pressure comes too soon</source>
+        <translation>temps dans lequel la pleine pression vient trop tôt</translation>
+    </message>
+    <message>
+        <source>time in which stretching loses most fat</source>
+        <translation>temps dans lequel le filage perd le plus de matière grasse</translation>
+    </message>
+    <message>
+        <source>time that kills nine in ten mesophilic cells</source>
+        <translation>temps qui tue neuf cellules mésophiles sur dix</translation>
+    </message>
+    <message>
+        <source>time that kills nine in ten rods</source>
+        <translation>temps qui tue neuf bâtonnets sur dix</translation>
+    </message>
+    <message>
+        <source>time that kills nine in ten thermophilic cocci</source>
+        <translation>temps qui tue neuf coques thermophiles sur dix</translation>
+    </message>
+    <message>
+        <source>warmer by this, cells die ten times as fast</source>
+        <translation>plus chaud d'autant, les cellules meurent dix fois plus vite</translation>
+    </message>
+    <message>
+        <source>warmth above which salted curd knits badly</source>
+        <translation>chaleur au-dessus de laquelle un caillé salé se soude mal</translation>
+    </message>
+    <message>
+        <source>warmth beyond which whey leaves no faster</source>
+        <translation>température au-delà de laquelle le sérum ne sort pas plus vite</translation>
+    </message>
+    <message>
+        <source>warmth carried through cheese</source>
+        <translation>chaleur conduite par le fromage</translation>
+    </message>
+    <message>
+        <source>warmth from which curd stretches</source>
+        <translation>chaleur à partir de laquelle le caillé file</translation>
+    </message>
+    <message>
+        <source>warmth held by cheese</source>
+        <translation>chaleur contenue par le fromage</translation>
+    </message>
+    <message>
+        <source>warmth held by milk</source>
+        <translation>chaleur contenue par le lait</translation>
+    </message>
+    <message>
+        <source>warmth held by water</source>
+        <translation>chaleur contenue par l'eau</translation>
+    </message>
+    <message>
+        <source>water at which the closing curd drains half as fast</source>
+        <translation>eau à laquelle le caillé qui se ferme s'égoutte deux fois moins vite</translation>
+    </message>
+    <message>
+        <source>water bound to the casein</source>
+        <translation>eau liée à la caséine</translation>
+    </message>
+    <message>
+        <source>water drawn in from weak brine</source>
+        <translation>eau reprise d'une saumure faible</translation>
+    </message>
+    <message>
+        <source>water kept by curd ladled too sweet</source>
+        <translation>eau gardée par un caillé moulé trop doux</translation>
+    </message>
+    <message>
+        <source>water kept by curd of heated milk</source>
+        <translation>eau gardée par le caillé d'un lait chauffé</translation>
+    </message>
+    <message>
+        <source>water kept by curd soured too little</source>
+        <translation>eau gardée par un caillé trop peu acidifié</translation>
+    </message>
+    <message>
+        <source>water of the cheese that takes part in brining</source>
+        <translation>part de l'eau du fromage qui participe au saumurage</translation>
+    </message>
+    <message>
+        <source>water that acid curd keeps in the end</source>
+        <translation>eau que le caillé acide garde à la fin</translation>
+    </message>
+    <message>
+        <source>water that hot acid curd keeps in the end</source>
+        <translation>eau que le caillé acide chaud garde à la fin</translation>
+    </message>
+    <message>
+        <source>water that lactic curd keeps in the end</source>
+        <translation>eau que le caillé lactique garde à la fin</translation>
+    </message>
+    <message>
+        <source>water that pressed curd keeps in the end</source>
+        <translation>eau que le caillé pressé garde à la fin</translation>
+    </message>
+    <message>
+        <source>water that scalded curd holds</source>
+        <translation>eau que retient le caillé échaudé</translation>
+    </message>
+    <message>
+        <source>water that stretched curd holds</source>
+        <translation>eau que retient le caillé filé</translation>
+    </message>
+    <message>
+        <source>weight of cheese for its size</source>
+        <translation>poids du fromage pour sa taille</translation>
+    </message>
+    <message>
+        <source>weight of curd afloat in its whey</source>
+        <translation>poids du caillé qui baigne dans son sérum</translation>
+    </message>
+    <message>
+        <source>weight of curd on itself in the form</source>
+        <translation>poids du caillé sur lui-même dans le moule</translation>
+    </message>
+    <message>
+        <source>weight of hung curd on itself</source>
+        <translation>poids du caillé suspendu sur lui-même</translation>
+    </message>
+    <message>
+        <source>whey driven out by salt</source>
+        <translation>sérum chassé par le sel</translation>
+    </message>
+    <message>
+        <source>whey kept in by a closed rind</source>
+        <translation>sérum retenu par une croûte fermée</translation>
+    </message>
+    <message>
+        <source>whey kept in by a film on the grain</source>
+        <translation>sérum retenu par une peau du grain</translation>
+    </message>
+    <message>
+        <source>whey protein caught in the curd</source>
+        <translation>protéines du sérum prises dans le caillé</translation>
+    </message>
+</context>
+<context>
     <name>designer</name>
     <message>
         <source>
@@ -10222,6 +11073,10 @@ Pesé avec d'autres, ci-dessus.</translation>
 <context>
     <name>have</name>
     <message>
+        <source>calibrated</source>
+        <translation>calé</translation>
+    </message>
+    <message>
         <source>common practice</source>
         <translation>usage courant</translation>
     </message>
@@ -10234,6 +11089,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>déduit</translation>
     </message>
     <message>
+        <source>engineering default</source>
+        <translation>valeur d'ingénieur par défaut</translation>
+    </message>
+    <message>
         <source>from memory (high)</source>
         <translation>de mémoire (sûr)</translation>
     </message>
@@ -10244,6 +11103,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>from memory (medium)</source>
         <translation>de mémoire (moyen)</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>publié</translation>
     </message>
     <message>
         <source>published, read</source>
@@ -14135,6 +14998,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>% d'acide lactique</translation>
     </message>
     <message>
+        <source>% moisture</source>
+        <translation>% d'humidité</translation>
+    </message>
+    <message>
         <source>% of curd</source>
         <translation>% du caillé</translation>
     </message>
@@ -14143,12 +15010,48 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>% du lait</translation>
     </message>
     <message>
+        <source>% salt in moisture</source>
+        <translation>% de sel dans l'humidité</translation>
+    </message>
+    <message>
         <source>/mL</source>
         <translation>/mL</translation>
     </message>
     <message>
+        <source>1/min</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>1/min at 22 °C, hung, in lumps of 40 mm, without rennet</source>
+        <translation>1/min à 22 °C, suspendu, en morceaux de 40 mm, sans présure</translation>
+    </message>
+    <message>
+        <source>1/min at 40 kPa</source>
+        <translation>1/min à 40 kPa</translation>
+    </message>
+    <message>
+        <source>1/min at 60 °C</source>
+        <translation>1/min à 60 °C</translation>
+    </message>
+    <message>
+        <source>1/min per unit of deficit and at 1 m²/kg</source>
+        <translation>1/min par unité de déficit et à 1 m²/kg</translation>
+    </message>
+    <message>
+        <source>1/pH</source>
+        <translation>1/pH</translation>
+    </message>
+    <message>
+        <source>1/pH above pH 4.6</source>
+        <translation>1/pH au-dessus de pH 4,6</translation>
+    </message>
+    <message>
         <source>10⁹ cells per mL</source>
         <translation>10⁹ cellules par mL</translation>
+    </message>
+    <message>
+        <source>1e9 cells per mL of water in milk</source>
+        <translation>1e9 cellules par mL d'eau du lait</translation>
     </message>
     <message>
         <source>BTU/h</source>
@@ -14159,8 +15062,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>UFC/g</translation>
     </message>
     <message>
+        <source>IMCU min/L</source>
+        <translation>IMCU min/L</translation>
+    </message>
+    <message>
         <source>IMCU/mL</source>
         <translation>IMCU/mL</translation>
+    </message>
+    <message>
+        <source>J/mol</source>
+        <translation>J/mol</translation>
     </message>
     <message>
         <source>K/min</source>
@@ -14199,8 +15110,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>US tsp</translation>
     </message>
     <message>
+        <source>W/m² K</source>
+        <translation>W/m² K</translation>
+    </message>
+    <message>
         <source>W/m²K</source>
         <translation>W/m²K</translation>
+    </message>
+    <message>
+        <source>added per unit of disturbance in a drained bed</source>
+        <translation>ajouté par unité de remuage d'un lit soutiré</translation>
     </message>
     <message>
         <source>bar</source>
@@ -14211,12 +15130,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>cL</translation>
     </message>
     <message>
+        <source>cells per kg serum against the curd's per kg serum they came in with</source>
+        <translation>cellules par kg de sérum, face à celles du caillé</translation>
+    </message>
+    <message>
         <source>cm</source>
         <translation>cm</translation>
     </message>
     <message>
         <source>cm²</source>
         <translation>cm²</translation>
+    </message>
+    <message>
+        <source>cm²/d at 12 °C and 35 % moisture</source>
+        <translation>cm²/j à 12 °C et 35 % d'humidité</translation>
+    </message>
+    <message>
+        <source>cm²/d per point of moisture</source>
+        <translation>cm²/j par point d'humidité</translation>
     </message>
     <message>
         <source>d</source>
@@ -14229,6 +15160,22 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>days</source>
         <translation>jours</translation>
+    </message>
+    <message>
+        <source>depth of heat path over that of a slab with the same volume/surface</source>
+        <translation>chemin de la chaleur face à celui d'une plaque de même volume/surface</translation>
+    </message>
+    <message>
+        <source>early load over highest load</source>
+        <translation>première charge sur la plus forte</translation>
+    </message>
+    <message>
+        <source>fat/casein</source>
+        <translation>matière grasse/caséine</translation>
+    </message>
+    <message>
+        <source>flocculation times</source>
+        <translation>temps de floculation</translation>
     </message>
     <message>
         <source>ft</source>
@@ -14271,8 +15218,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>in</translation>
     </message>
     <message>
+        <source>kJ/kg K</source>
+        <translation>kJ/kg K</translation>
+    </message>
+    <message>
         <source>kPa</source>
         <translation>kPa</translation>
+    </message>
+    <message>
+        <source>kPa at 100 mm</source>
+        <translation>kPa à 100 mm</translation>
     </message>
     <message>
         <source>kW</source>
@@ -14283,12 +15238,48 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>kg</translation>
     </message>
     <message>
+        <source>kg ash per kg colloidal calcium</source>
+        <translation>kg de cendres par kg de calcium colloïdal</translation>
+    </message>
+    <message>
         <source>kg per 100 kg milk</source>
         <translation>kg pour 100 kg de lait</translation>
     </message>
     <message>
         <source>kg per 100 kg of cheese and hour</source>
         <translation>kg pour 100 kg de fromage et par heure</translation>
+    </message>
+    <message>
+        <source>kg per kg milk</source>
+        <translation>kg par kg de lait</translation>
+    </message>
+    <message>
+        <source>kg salt per kg water</source>
+        <translation>kg de sel par kg d'eau</translation>
+    </message>
+    <message>
+        <source>kg water per kg casein</source>
+        <translation>kg d'eau par kg de caséine</translation>
+    </message>
+    <message>
+        <source>kg water per kg casein at 1 kPa</source>
+        <translation>kg d'eau par kg de caséine à 1 kPa</translation>
+    </message>
+    <message>
+        <source>kg water per kg casein at 60 °C</source>
+        <translation>kg d'eau par kg de caséine à 60 °C</translation>
+    </message>
+    <message>
+        <source>kg water per kg protein of the curd at 1 kPa</source>
+        <translation>kg d'eau par kg de protéine du caillé à 1 kPa</translation>
+    </message>
+    <message>
+        <source>kg water per kg salt given off</source>
+        <translation>kg d'eau par kg de sel cédé</translation>
+    </message>
+    <message>
+        <source>kg water per kg salt taken in</source>
+        <translation>kg d'eau par kg de sel pris</translation>
     </message>
     <message>
         <source>kg/L</source>
@@ -14303,8 +15294,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>kg/kg</translation>
     </message>
     <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
         <source>lb</source>
         <translation>lb</translation>
+    </message>
+    <message>
+        <source>logarithm of pressure</source>
+        <translation>logarithme de la pression</translation>
     </message>
     <message>
         <source>mL</source>
@@ -14331,16 +15330,44 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>min</translation>
     </message>
     <message>
+        <source>min at 6 mm edge</source>
+        <translation>min à 6 mm de côté</translation>
+    </message>
+    <message>
         <source>mm</source>
         <translation>mm</translation>
+    </message>
+    <message>
+        <source>mmol per g casein</source>
+        <translation>mmol par g de caséine</translation>
     </message>
     <message>
         <source>mmol per kg</source>
         <translation>mmol par kg</translation>
     </message>
     <message>
+        <source>mmol per kg milk</source>
+        <translation>mmol par kg de lait</translation>
+    </message>
+    <message>
         <source>mmol per kg solids-not-fat</source>
         <translation>mmol par kg d'extrait sec dégraissé</translation>
+    </message>
+    <message>
+        <source>mol H+ freed per mol calcium added</source>
+        <translation>mol de H+ libérée par mol de calcium ajoutée</translation>
+    </message>
+    <message>
+        <source>mol lactate per 1e9 cells/mL of growth and kg milk</source>
+        <translation>mol de lactate par 1e9 cellules/mL de croissance et kg de lait</translation>
+    </message>
+    <message>
+        <source>mol per kg curd water</source>
+        <translation>mol par kg d'eau du caillé</translation>
+    </message>
+    <message>
+        <source>mol undissociated lactic acid per kg water</source>
+        <translation>mol d'acide lactique non dissocié par kg d'eau</translation>
     </message>
     <message>
         <source>month</source>
@@ -14363,12 +15390,132 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>oz</translation>
     </message>
     <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>pH per unit of whey protein denatured</source>
+        <translation>pH par unité de protéines du sérum dénaturées</translation>
+    </message>
+    <message>
+        <source>pH/°C above 20 °C</source>
+        <translation>pH/°C au-dessus de 20 °C</translation>
+    </message>
+    <message>
+        <source>per g CaCl2/kg milk</source>
+        <translation>par g de CaCl2/kg de lait</translation>
+    </message>
+    <message>
+        <source>per unit of fat/casein above 1.35</source>
+        <translation>par unité de matière grasse/caséine au-dessus de 1,35</translation>
+    </message>
+    <message>
+        <source>per unit of stirring above gentle</source>
+        <translation>par unité de brassage au-delà du doux</translation>
+    </message>
+    <message>
+        <source>per °C heated too fast</source>
+        <translation>par °C chauffé trop vite</translation>
+    </message>
+    <message>
         <source>points</source>
         <translation>points</translation>
     </message>
     <message>
+        <source>power of 40 mm / edge</source>
+        <translation>puissance de 40 mm / côté</translation>
+    </message>
+    <message>
+        <source>power of 9.5 mm / edge</source>
+        <translation>puissance de 9,5 mm / côté</translation>
+    </message>
+    <message>
+        <source>power of kPa by which that end point falls</source>
+        <translation>puissance des kPa dont ce point final baisse</translation>
+    </message>
+    <message>
+        <source>power of milk fat / 3.8 %</source>
+        <translation>puissance de la matière grasse du lait / 3,8 %</translation>
+    </message>
+    <message>
+        <source>power of the water shrinkage by which the ceiling rises in curd</source>
+        <translation>puissance du retrait d'eau dont le plafond monte dans le caillé</translation>
+    </message>
+    <message>
         <source>psi</source>
         <translation>psi</translation>
+    </message>
+    <message>
+        <source>relative time</source>
+        <translation>temps relatif</translation>
+    </message>
+    <message>
+        <source>relative time after long cold storage</source>
+        <translation>temps relatif après un long stockage au froid</translation>
+    </message>
+    <message>
+        <source>relative time per unit whey protein denatured</source>
+        <translation>temps relatif par unité de protéines du sérum dénaturées</translation>
+    </message>
+    <message>
+        <source>score</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>part</translation>
+    </message>
+    <message>
+        <source>share more water per unit of whey protein denatured</source>
+        <translation>part d'eau en plus par unité de protéines du sérum dénaturées</translation>
+    </message>
+    <message>
+        <source>share of curd fat in a whole stretch, curd at 60 °C</source>
+        <translation>part de la matière grasse du caillé en un filage entier, caillé à 60 °C</translation>
+    </message>
+    <message>
+        <source>share of dry salt that the curd takes in rather than the running brine</source>
+        <translation>part du sel à sec que prend le caillé plutôt que la saumure qui coule</translation>
+    </message>
+    <message>
+        <source>share of galactose in the feed of the rods at equal amounts</source>
+        <translation>part de galactose dans ce que mangent les bâtonnets, à quantités égales</translation>
+    </message>
+    <message>
+        <source>share of milk calcium</source>
+        <translation>part du calcium du lait</translation>
+    </message>
+    <message>
+        <source>share of that of calf rennet</source>
+        <translation>part de celui de la présure de veau</translation>
+    </message>
+    <message>
+        <source>share of the cheese water that takes part</source>
+        <translation>part de l'eau du fromage qui participe</translation>
+    </message>
+    <message>
+        <source>share of the growing rate</source>
+        <translation>part de la vitesse en croissance</translation>
+    </message>
+    <message>
+        <source>share of the outflow a closed skin takes away</source>
+        <translation>part de l'écoulement qu'ôte une croûte fermée</translation>
+    </message>
+    <message>
+        <source>share of the outflow a full film takes away</source>
+        <translation>part de l'écoulement qu'ôte une peau entière</translation>
+    </message>
+    <message>
+        <source>share of the rate that rennet adds once it has clotted the milk well</source>
+        <translation>part de la vitesse que la présure ajoute une fois le lait bien caillé</translation>
+    </message>
+    <message>
+        <source>share of unfolded whey protein that joins an acid-and-heat curd</source>
+        <translation>part des protéines du sérum dépliées qui rejoint un caillé acide et chaud</translation>
+    </message>
+    <message>
+        <source>share per unit of whey protein denatured</source>
+        <translation>part par unité de protéines du sérum dénaturées</translation>
     </message>
     <message>
         <source>wk</source>

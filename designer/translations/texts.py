@@ -171,7 +171,8 @@ def _fields(part: type[Model]) -> Iterator[Text]:
 
 
 def _judgement() -> Iterator[Text]:
-    yield from (("note", row.note) for row in constants.table().values())
+    for one in constants.table().values():
+        yield from ((constants.CONTEXT, one.words), ("unit", one.unit), ("note", one.note), ("have", one.have))
     yield from (("level", level) for level in LEVELS)
     yield from (("state", state) for state in (verdict.MET, verdict.NEAR, verdict.NOT_MET))
     yield from (("knit", text) for text in knit.WORDS)
@@ -184,8 +185,8 @@ def _judgement() -> Iterator[Text]:
     for part in coat.table()[1].values():
         for row in part:
             yield from (("coat", row.says), ("coat", row.todo), ("have", row.have))
-    for one in depths.topics():
-        yield from (("teach", text) for text in (one.english, one.child_english, one.maker_english) if text)
+    for topic in depths.topics():
+        yield from (("teach", text) for text in (topic.english, topic.child_english, topic.maker_english) if text)
     for path in ("designer/make/safety.toml", "designer/judge/turns.toml", "designer/judge/another_milk.toml"):
         yield from _rows(tomllib.loads((ROOT / path).read_text("utf-8")))
 

@@ -60,7 +60,7 @@ def test_explain_at_three_depths(capsys: pytest.CaptureFixture[str]) -> None:
     assert "Size of cut" in out
     code, out, _ = run(capsys, "explain", "law_clotting")
     assert "Half the rennet, twice the time." in out
-    assert "floc k = 540 IMCU min/L" in out
+    assert "rennet needed for flocculation = 540 IMCU min/L" in out
     code, _, err = run(capsys, "explain", "moon")
     assert code == CANNOT_READ
     assert "no topic" in err

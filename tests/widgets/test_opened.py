@@ -109,6 +109,8 @@ def test_why_is_a_chain_whose_links_open_to_laws(qtbot: QtBot, window: Window) -
     assert len(folds) == len(why[2].links) + 1
     law = why[2].links[0].laws[0]
     assert law.source in folds[0].details.text()
+    assert law.label in folds[0].details.text()
+    assert law.name not in folds[0].details.text()
     qtbot.mouseClick(folds[0].head, Qt.MouseButton.LeftButton)
     assert folds[0].details.isVisible()
 

@@ -145,7 +145,7 @@ def laws() -> Iterator[Entry]:
 
 def _stands_on(one: Topic) -> Iterator[str]:
     for row in one.constants():
-        yield f"\u2013 {row.name.replace('_', ' ')} = {_value(row)}. {_honest(row)}".rstrip()
+        yield f"\u2013 {row.label} = {row.shown}. {_honest(row)}".rstrip()
 
 
 def _capital(text: str) -> str:
@@ -154,27 +154,21 @@ def _capital(text: str) -> str:
 
 def constants() -> Iterator[Entry]:
     """The constants of the model."""
-    for name, row in sorted(table().items()):
+    for row in sorted(table().values(), key=lambda one: one.label.lower()):
         yield Entry(
-            CONSTANT, name.replace("_", " "), _value(row), QCoreApplication.translate(
+            CONSTANT, _capital(row.label), row.shown, QCoreApplication.translate(
                 "LookUp", "A constant of the make model: {0}."
-            ).format(_value(row)),
+            ).format(row.shown),
             tuple(text for text in (_honest(row), word(row.note, "note")) if text), row.source, row.have,
-            frozenset({name}),
+            frozenset({row.name}),
         )  # fmt: skip
-
-
-def _value(row: Constant) -> str:
-    values = row.value if isinstance(row.value, tuple) else (row.value,)
-    unit = "" if row.unit in ("-", "1") else row.unit
-    return f"{', '.join(number(one, 'g') for one in values)} {unit}".strip()
 
 
 def _honest(row: Constant) -> str:
     if row.low is None and row.high is None:
         return ""
     text = QCoreApplication.translate("LookUp", "It may honestly lie at {0}; the bands draw from that range.")
-    return text.format(span(row.low, row.high, "" if row.unit in ("-", "1") else row.unit))
+    return text.format(span(row.low, row.high, row.unit_words))
 
 
 def word_of(key: str) -> Entry | None:

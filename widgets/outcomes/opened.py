@@ -173,10 +173,7 @@ class OpenedOutcome(QWidget):
         setting = link.ranged.setting
         there, usual = setting.shown(system=self.system), setting.shown(link.ranged.middle, self.system)
         window = link.ranged.window
-        laws = [
-            headed(law.name.replace("_", " "), f"{law.value}\n{law.source} ({word(law.have, 'have')})")
-            for law in link.laws
-        ]
+        laws = [headed(law.label, f"{law.value}\n{law.source} ({word(law.have, 'have')})") for law in link.laws]
         laws = [*link.outside, *laws]
         laws.append(self.tr("Usual range: {0} ({1})").format(window.source, word(window.have, "have")))
         return Fold(
