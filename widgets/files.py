@@ -268,6 +268,11 @@ class FileWork(QObject):
 
     # ---- unsaved work
 
+    @property
+    def recovery(self) -> Path:
+        """The folder of the journals."""
+        return self._journal.folder
+
     def may_leave(self) -> bool:
         """True where nothing is lost by leaving the recipe here, asking if need be."""
         if not self._session.modified:

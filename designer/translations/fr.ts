@@ -4583,6 +4583,17 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
 </context>
 <context>
+    <name>StyleDocument</name>
+    <message>
+        <source>What was changed outside</source>
+        <translation>Ce qui a été changé ailleurs</translation>
+    </message>
+    <message>
+        <source>Work from last time</source>
+        <translation>Travail de la dernière fois</translation>
+    </message>
+</context>
+<context>
     <name>StyleMaker</name>
     <message>
         <source>A house style needs a name.</source>
@@ -9597,6 +9608,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{factor} times the milk. Every line says by which rule it goes.</source>
         <translation>{factor} fois le lait. Chaque ligne dit par quelle règle elle va.</translation>
+    </message>
+    <message>
+        <source>{file} can't be read as it stands now, so it is not written over. Mend it or take it away: the next change here is written again.</source>
+        <translation>{file} est illisible en l'état, et n'est donc pas remplacé. Réparez-le ou retirez-le : le prochain changement fait ici sera écrit de nouveau.</translation>
     </message>
     <message>
         <source>{file} has format {format!r}; this program reads format {format2}.</source>

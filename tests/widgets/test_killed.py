@@ -19,11 +19,13 @@ from tests.widgets.worker import number
 from widgets.journal import leftovers
 
 
-def worked_and_killed(home: Path, reports: int) -> tuple[list[tuple[str, int]], str]:
+def worked_and_killed(
+    home: Path, reports: int, worker_of: str = "tests.widgets.worker"
+) -> tuple[list[tuple[str, int]], str]:
     """Everything the worker reported before it was killed after so many reports, and what it complained of."""
     environment = os.environ | {"QT_QPA_PLATFORM": "offscreen"}
     with subprocess.Popen(
-        [sys.executable, "-m", "tests.widgets.worker", str(home)],
+        [sys.executable, "-m", worker_of, str(home)],
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         text=True,

@@ -30,6 +30,7 @@ from widgets.room import LEAST_PX, Stack, Turning
 from widgets.session import Session
 from widgets.variants.page import BESIDE_PX, Page, button, note
 from widgets.variants.style_document import StyleDocument
+from widgets.variants.style_keeping import Keeping, ask
 from widgets.variants.style_maker import StyleMaker
 from widgets.variants.style_table import StyleTable
 
@@ -45,9 +46,10 @@ class StylePage(Page):
         self.back.setText(self.tr("‹ Check"))
         self._files = files
         self._figures: tuple[object, Figures] | None = None
-        self.document = StyleDocument(session, self)
+        self.document = StyleDocument(session, Keeping(files.recovery / "styles"), self)
         self.document.changed.connect(self._show)
         self.document.problem.connect(self.said)
+        self.document.left.connect(lambda left: ask(self, left, self.document.take_up))
         self.stack = self.document.stack
         """the undo stack of what is worked on here"""
         self.choice = QComboBox()
@@ -270,6 +272,10 @@ class StylePage(Page):
                 row.note or self.tr("Type an end with its unit, empty for open. Delete takes the row out.")
             )
 
+    def stop(self) -> None:
+        """The window is closed."""
+        self.document.stop()
+
     # ---- changing
 
     @Slot(object, object, object)
@@ -292,6 +298,7 @@ class StylePage(Page):
             self.table.setFocus()
 
     def _change(self, change: Callable[[Style], Style], text: str) -> None:
+        self.document.look()
         one = self.document.style
         if one is None:
             return
