@@ -19,6 +19,7 @@ from typer.main import get_command
 
 from designer.cli_batch import batches
 from designer.cli_compare import compare
+from designer.cli_frame import framed, misused, say_misused
 from designer.cli_help import language_of, tell
 from designer.cli_teach import explain, lesson, vats
 from designer.command import (
@@ -80,9 +81,11 @@ def main(argv: Sequence[str] | None = None) -> int:
 def _run(given: list[str]) -> int:
     try:
         speak(read_language(language_of(given)))
-        tell(get_command(app))(given, prog_name="curdwright")
+        code = framed(tell(get_command(app)))(given, prog_name="curdwright", standalone_mode=False)
     except SystemExit as end:
         return end.code if isinstance(end.code, int) else DONE
+    except typer.Abort:
+        return CANNOT_READ
     except (CommandError, LanguageError, StyleError, UnitError) as error:
         return _said(str(error), CANNOT_READ)
     except Exception as error:  # noqa: BLE001 - the last door: whatever comes through becomes a sentence
@@ -91,8 +94,10 @@ def _run(given: list[str]) -> int:
 
         if isinstance(error, RecipeError | BatchError):
             return _said(str(error), CANNOT_READ)
+        if misused(error):
+            return _said(say_misused(error), CANNOT_READ)
         return _said(_fault(error), FAULT)
-    return DONE
+    return code if isinstance(code, int) else DONE
 
 
 def _said(sentence: str, code: int) -> int:

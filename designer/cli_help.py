@@ -14,6 +14,7 @@ def texts(command: Any) -> Iterator[str]:
     """Every text of help of a command and of those under it."""
     yield command.help or ""
     yield from (one.help or "" for one in command.params if hasattr(one, "help"))
+    yield from (one.metavar or "" for one in command.params)
     for under in getattr(command, "commands", {}).values():
         yield from texts(under)
 
@@ -24,6 +25,8 @@ def tell(command: Any) -> Any:
     for one in command.params:
         if getattr(one, "help", None):
             one.help = word(one.help, CONTEXT)
+        if one.metavar:
+            one.metavar = word(one.metavar, CONTEXT)
     for under in getattr(command, "commands", {}).values():
         tell(under)
     return command

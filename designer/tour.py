@@ -8,6 +8,7 @@ from typing import Annotated
 
 import typer
 
+from designer.command import CommandError
 from designer.language import say
 
 
@@ -45,5 +46,5 @@ def _size(text: str) -> tuple[int, int]:
     """ "1366x768" as two numbers."""
     wide, _, high = text.lower().partition("x")
     if not (wide.isdigit() and high.isdigit() and 200 <= int(wide) <= 8000 and 200 <= int(high) <= 8000):
-        raise typer.BadParameter(f"“{text}” is no size; write it as 1366x768, each from 200 to 8000.")
+        raise CommandError(say("“{text}” is no size; write it as 1366x768, each from 200 to 8000.", text=text))
     return int(wide), int(high)

@@ -7790,6 +7790,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Trop peu pour dire leur dispersion : les plages ne sont que ce qui compte comme proche.</translation>
     </message>
     <message>
+        <source>Usage: </source>
+        <translation>Usage : </translation>
+    </message>
+    <message>
         <source>Weigh out before the milk comes</source>
         <translation>À peser avant l'arrivée du lait</translation>
     </message>
@@ -10114,6 +10118,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>« solution » appartient à un acide ou au chlorure de calcium</translation>
     </message>
     <message>
+        <source>“{command} --help” tells more.</source>
+        <translation>« {command} --help » en dit plus.</translation>
+    </message>
+    <message>
         <source>“{key}” is missing</source>
         <translation>« {key} » manque</translation>
     </message>
@@ -10176,6 +10184,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>“{text}” is no size of curd; known are {names}, or a length such as 10 mm.</source>
         <translation>« {text} » n'est pas une taille de grain ; on connaît {names}, ou une longueur comme 10 mm.</translation>
+    </message>
+    <message>
+        <source>“{text}” is no size; write it as 1366x768, each from 200 to 8000.</source>
+        <translation>« {text} » n'est pas une taille ; écrivez-la comme 1366x768, chaque nombre de 200 à 8000.</translation>
     </message>
 </context>
 <context>
@@ -11143,6 +11155,26 @@ Pesé avec d'autres, ci-dessus.</translation>
 <context>
     <name>help</name>
     <message>
+        <source>&lt;number&gt;</source>
+        <translation>&lt;nombre&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;path&gt;</source>
+        <translation>&lt;chemin&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;text&gt;</source>
+        <translation>&lt;texte&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;whole number&gt;</source>
+        <translation>&lt;nombre entier&gt;</translation>
+    </message>
+    <message>
+        <source>A command is missing.</source>
+        <translation>Il manque une commande.</translation>
+    </message>
+    <message>
         <source>A first recipe for its milk in another style.</source>
         <translation>Une première recette pour son lait dans un autre style.</translation>
     </message>
@@ -11163,6 +11195,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Un autre registre que le vôtre.</translation>
     </message>
     <message>
+        <source>Arguments</source>
+        <translation>Arguments </translation>
+    </message>
+    <message>
         <source>As “1366x768”; else two sizes.</source>
         <translation>Comme « 1366x768 » ; sinon deux tailles.</translation>
     </message>
@@ -11171,8 +11207,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Comme « moisture=38 », « ph_24h=5.1..5.2 », « finish&lt;=12 h ».</translation>
     </message>
     <message>
+        <source>BRANCH</source>
+        <translation>BRANCHE</translation>
+    </message>
+    <message>
         <source>Bring it inside the limits and ranges of its style.</source>
         <translation>L'amener dans les limites et plages de son style.</translation>
+    </message>
+    <message>
+        <source>COMMAND ...</source>
+        <translation>COMMANDE ...</translation>
+    </message>
+    <message>
+        <source>Commands</source>
+        <translation>Commandes </translation>
     </message>
     <message>
         <source>Date of the make, printed in the head.</source>
@@ -11191,6 +11239,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Expliquer un résultat, un réglage ou une loi à trois profondeurs : une phrase, un paragraphe, la loi et sa source.</translation>
     </message>
     <message>
+        <source>FILE</source>
+        <translation>FICHIER</translation>
+    </message>
+    <message>
         <source>Folder for the pictures.</source>
         <translation>Dossier des images.</translation>
     </message>
@@ -11199,12 +11251,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Prévoir une recette : quand finit chaque étape, ce que font les courbes, quel fromage en résulte.</translation>
     </message>
     <message>
+        <source>HH:MM</source>
+        <translation>HH:MM</translation>
+    </message>
+    <message>
         <source>Heating power of the vat, for example “12 kW”.</source>
         <translation>Puissance de chauffe de la cuve, par exemple « 12 kW ».</translation>
     </message>
     <message>
         <source>Hold the forecast against a style; exit code 1 where it does not meet a limit.</source>
         <translation>Contrôler la prévision selon un style ; code de sortie 1 si une limite n'est pas respectée.</translation>
+    </message>
+    <message>
+        <source>ID</source>
+        <translation>ID</translation>
+    </message>
+    <message>
+        <source>ID.FIELD=VALUE</source>
+        <translation>ID.CHAMP=VALEUR</translation>
     </message>
     <message>
         <source>Instead: a branch of this vat; given twice, one with the other.</source>
@@ -11221,6 +11285,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Judge by these rule sets only.</source>
         <translation>Juger par ces jeux de règles seulement.</translation>
+    </message>
+    <message>
+        <source>KEY</source>
+        <translation>CLÉ</translation>
+    </message>
+    <message>
+        <source>KW</source>
+        <translation>KW</translation>
     </message>
     <message>
         <source>Language of what is said: en or fr.</source>
@@ -11247,6 +11319,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Plus du même moule, ou autant de plus grands.</translation>
     </message>
     <message>
+        <source>NAME</source>
+        <translation>NOM</translation>
+    </message>
+    <message>
+        <source>OUT_DIR</source>
+        <translation>DOSSIER</translation>
+    </message>
+    <message>
         <source>Only batches of this recipe.</source>
         <translation>Seulement les fabrications de cette recette.</translation>
     </message>
@@ -11261,6 +11341,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Open the window on a recipe; without a display: forecast it, check it and write its plan.</source>
         <translation>Ouvrir la fenêtre sur une recette ; sans écran : la prévoir, la contrôler et écrire sa fiche.</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Options </translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
     </message>
     <message>
         <source>Paper size.</source>
@@ -11287,6 +11375,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Chiffres publiés à côté des nôtres : lois, puis fabrications entières. Code de sortie 1 si une loi manque sa tolérance.</translation>
     </message>
     <message>
+        <source>RECIPE</source>
+        <translation>RECETTE</translation>
+    </message>
+    <message>
         <source>Recipe file (TOML).</source>
         <translation>Fichier de recette (TOML).</translation>
     </message>
@@ -11299,12 +11391,24 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Recette montrée ; sinon un exemple.</translation>
     </message>
     <message>
+        <source>STYLE</source>
+        <translation>STYLE</translation>
+    </message>
+    <message>
         <source>Several small vats side by side, each changing one thing: what comes of each.</source>
         <translation>Plusieurs petites cuves côte à côte, chacune changeant une chose : ce qui résulte de chacune.</translation>
     </message>
     <message>
+        <source>Show this help and end.</source>
+        <translation>Afficher cette aide et finir.</translation>
+    </message>
+    <message>
         <source>Style; else the one the recipe names.</source>
         <translation>Style ; sinon celui que nomme la recette.</translation>
+    </message>
+    <message>
+        <source>THEME</source>
+        <translation>THÈME</translation>
     </message>
     <message>
         <source>The branch whose outcomes are wanted.</source>
@@ -11327,12 +11431,40 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Le plus petit changement naturel qui amène les résultats où on les veut ; code de sortie 1 s'il ne peut être atteint.</translation>
     </message>
     <message>
+        <source>There is no command {name}.</source>
+        <translation>Il n'y a pas de commande {name}.</translation>
+    </message>
+    <message>
+        <source>There is no command {name}. Did you mean {near}?</source>
+        <translation>Il n'y a pas de commande {name}. Vouliez-vous dire {near} ?</translation>
+    </message>
+    <message>
+        <source>There is no option {name}.</source>
+        <translation>Il n'y a pas d'option {name}.</translation>
+    </message>
+    <message>
+        <source>There is no option {name}. Did you mean {near}?</source>
+        <translation>Il n'y a pas d'option {name}. Vouliez-vous dire {near} ?</translation>
+    </message>
+    <message>
+        <source>This is one too many: {name}.</source>
+        <translation>Ceci est de trop : {name}.</translation>
+    </message>
+    <message>
         <source>Two makes beside each other by what their stages do, with what each difference is worth.</source>
         <translation>Deux fabrications côte à côte d'après ce que font leurs étapes, avec ce que vaut chaque différence.</translation>
     </message>
     <message>
         <source>Units of measure.</source>
         <translation>Unités de mesure.</translation>
+    </message>
+    <message>
+        <source>VOLUME</source>
+        <translation>VOLUME</translation>
+    </message>
+    <message>
+        <source>WANTED</source>
+        <translation>VOULU</translation>
     </message>
     <message>
         <source>What must stay: a stage, a dose, or ID.FIELD.</source>
@@ -11367,8 +11499,76 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Écrire le style ici.</translation>
     </message>
     <message>
+        <source>WxH</source>
+        <translation>LxH</translation>
+    </message>
+    <message>
+        <source>[OPTIONS]</source>
+        <translation>[OPTIONS]</translation>
+    </message>
+    <message>
+        <source>[OTHER]</source>
+        <translation>[AUTRE]</translation>
+    </message>
+    <message>
+        <source>[RECIPE]</source>
+        <translation>[RECETTE]</translation>
+    </message>
+    <message>
+        <source>[TOPIC]</source>
+        <translation>[SUJET]</translation>
+    </message>
+    <message>
+        <source>at least {value}.</source>
+        <translation>au moins {value}.</translation>
+    </message>
+    <message>
+        <source>at most {value}.</source>
+        <translation>au plus {value}.</translation>
+    </message>
+    <message>
+        <source>else {value}</source>
+        <translation>sinon {value}</translation>
+    </message>
+    <message>
+        <source>it takes a number.</source>
+        <translation>il faut un nombre.</translation>
+    </message>
+    <message>
+        <source>it takes a whole number.</source>
+        <translation>il faut un nombre entier.</translation>
+    </message>
+    <message>
         <source>light, dark or contrast; else all.</source>
         <translation>light, dark ou contrast ; sinon tous.</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>nécessaire</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>de {low} à {high}</translation>
+    </message>
+    <message>
+        <source>{name} is missing.</source>
+        <translation>Il manque {name}.</translation>
+    </message>
+    <message>
+        <source>{name} takes a value after it.</source>
+        <translation>{name} veut une valeur après.</translation>
+    </message>
+    <message>
+        <source>{name} takes no value.</source>
+        <translation>{name} ne prend pas de valeur.</translation>
+    </message>
+    <message>
+        <source>{value} is not one of {near}.</source>
+        <translation>{value} n'est pas parmi {near}.</translation>
+    </message>
+    <message>
+        <source>{value} is not within {range}.</source>
+        <translation>{value} n'est pas dans {range}.</translation>
     </message>
 </context>
 <context>
