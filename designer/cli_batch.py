@@ -20,6 +20,9 @@ def batches(
     out: Annotated[Path | None, typer.Option("--out", "-o", metavar="FILE", help="Write the style here.")] = None,
     ledger: Annotated[Path | None, typer.Option(metavar="FILE", help="Another ledger than your own.")] = None,
     invented: Annotated[bool, typer.Option("--invented", help="The invented batches of the example dairy.")] = False,
+    readings: Annotated[
+        bool, typer.Option("--readings", help="Each reading, when and with what it was taken.")
+    ] = False,
     as_json: Json = False,
 ) -> None:
     """The made batches: what was measured and tasted, and a house style of those that were liked."""
@@ -27,7 +30,7 @@ def batches(
     from designer.batch.ledger import FILE, Ledger
     from designer.batch.liked import liked, style_of
     from designer.batch.record import Batch
-    from designer.plan.ledger_list import batch_json, print_batches
+    from designer.plan.ledger_list import batch_json, print_batches, print_readings
     from styles import house
 
     if out is not None and out.exists():
@@ -49,6 +52,8 @@ def batches(
             print(dumps([batch_json(one) for one in kept]))
         else:
             print_batches(kept)
+            if readings and kept:
+                print_readings(kept)
         return
     like = style_asked(only, "") if only is not None and only.style else None
     text = house.writes(made := style_of(name, liked(kept), like))

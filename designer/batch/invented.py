@@ -9,7 +9,7 @@ import tomllib
 from typing import Any
 
 from designer.batch.ledger import Ledger
-from designer.batch.record import PARTS, AsMade, Tasting, Told, as_forecast
+from designer.batch.record import PARTS, AsMade, Reading, Tasting, Told, as_forecast
 from designer.forecast import forecast
 from designer.recipe import file
 from designer.recipe.edit import edit
@@ -35,10 +35,11 @@ def _note(ledger: Ledger, text: str, row: dict[str, Any]) -> None:
         recipe = edit(recipe, stage, **changes)
     made = AsMade(recipe.name, file.writes(recipe, text), recipe.style, as_forecast(forecast(recipe)), MODEL)
     number = ledger.note(made, Told(row["made"], row.get("maker", recipe.maker), row.get("remark", "")))
-    for quantity, value in row.get("measured", {}).items():
-        ledger.read(number, (quantity, ""), value)
-    for curve in ("ph", "ph_whey"):
-        for moment, value in row.get(curve, {}).items():
-            ledger.read(number, (curve, moment), value)
+    taken, instruments = row.get("taken", {}), row.get("instrument", {})
+    read = {(quantity, ""): value for quantity, value in row.get("measured", {}).items()}
+    read |= {(curve, moment): value for curve in ("ph", "ph_whey") for moment, value in row.get(curve, {}).items()}
+    for (quantity, moment), value in read.items():
+        when = taken.get(f"{quantity}.{moment}" if moment else quantity)
+        ledger.read(number, (quantity, moment), Reading(value, when, instruments.get(quantity, "")))
     for one in row.get("tasting", ()):
         ledger.taste(number, Tasting(**one | {part: tuple(one.get(part, ())) for part in PARTS}))

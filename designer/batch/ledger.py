@@ -18,6 +18,7 @@ from designer.batch.record import (
     Batch,
     BatchError,
     Key,
+    Reading,
     Tasting,
     Told,
     forecast_in,
@@ -62,6 +63,10 @@ MIGRATIONS = (
         for table in ("batch", "batch_told", "reading", "tasting", "tasting_told")
         for what in ("update", "delete")
     ),
+    """
+    ALTER TABLE reading ADD COLUMN taken TEXT NOT NULL DEFAULT '';
+    ALTER TABLE reading ADD COLUMN instrument TEXT NOT NULL DEFAULT '';
+    """,
 )
 """From each format to the next; the number of them is the format (PRAGMA user_version)."""
 
@@ -72,6 +77,8 @@ class Past:
 
     value: float | None
     noted: datetime
+    taken: date | None = None
+    instrument: str = ""
 
 
 class Ledger:
@@ -148,12 +155,16 @@ class Ledger:
     def _tell(self, batch: int, told: Told, now: str) -> None:
         self._add("batch_told", batch, told.made.isoformat(), told.maker, told.remark, int(told.struck), now)
 
-    def read(self, batch: int, key: Key, value: float | None) -> None:
+    def read(self, batch: int, key: Key, one: Reading | None) -> None:
         """Note a reading in place of the one before; None takes it back."""
-        if value is not None:
-            possible(key, value)
+        if one is not None:
+            possible(key, one.value)
         with self._writing() as now:
-            self._add("reading", batch, *key, value, now)
+            if one is None:
+                self._add("reading", batch, *key, None, now, "", "")
+            else:
+                taken = one.taken.isoformat() if one.taken is not None else ""
+                self._add("reading", batch, *key, one.value, now, taken, one.instrument)
 
     def taste(self, batch: int, tasting: Tasting) -> int:
         """Note a tasting; its number."""
@@ -200,21 +211,25 @@ class Ledger:
         """All a reading ever was, the first one first: the last holds."""
         with self._told():
             rows = self._db.execute(
-                "SELECT value, noted FROM reading WHERE batch = ? AND quantity = ? AND moment = ? ORDER BY id",
+                "SELECT value, noted, taken, instrument FROM reading"
+                " WHERE batch = ? AND quantity = ? AND moment = ? ORDER BY id",
                 (batch, *key),
             ).fetchall()
-        return tuple(Past(value, datetime.fromisoformat(noted)) for value, noted in rows)
+        return tuple(
+            Past(value, datetime.fromisoformat(noted), _taken(taken), instrument)
+            for value, noted, taken, instrument in rows
+        )
 
     def _all(self, number: int | None = None) -> list[Batch]:
         told = {of: Told(date.fromisoformat(made), maker, remark, bool(struck)) for of, made, maker, remark, struck in
                 self._db.execute("SELECT batch, made, maker, remark, struck FROM batch_told ORDER BY id")}  # fmt: skip
-        readings: dict[int, dict[Key, float]] = defaultdict(dict)
-        for of, quantity, moment, value in self._db.execute(
-            "SELECT batch, quantity, moment, value FROM reading ORDER BY id"
+        readings: dict[int, dict[Key, Reading]] = defaultdict(dict)
+        for of, quantity, moment, value, taken, instrument in self._db.execute(
+            "SELECT batch, quantity, moment, value, taken, instrument FROM reading ORDER BY id"
         ):
             readings[of].pop((quantity, moment), None)
             if value is not None:
-                readings[of][quantity, moment] = value
+                readings[of][quantity, moment] = Reading(value, _taken(taken), instrument)
         tastings = self._tastings()
         only = "" if number is None else " WHERE id = ?"
         return [
@@ -242,3 +257,10 @@ class Ledger:
                     date.fromisoformat(tasted), taster, appearance, body, flavour, mark, kept, remark
                 )
         return found
+
+
+def _taken(text: str) -> date | None:
+    """When a reading was taken, as it is kept: a day, or a day and time."""
+    if not text:
+        return None
+    return datetime.fromisoformat(text) if "T" in text else date.fromisoformat(text)

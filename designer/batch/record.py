@@ -9,7 +9,7 @@ import json
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import date, datetime
+from datetime import date, datetime, time
 from typing import Any
 
 from designer.forecast import Forecast
@@ -136,6 +136,15 @@ class Tasting:
 
 
 @dataclass(frozen=True, slots=True)
+class Reading:
+    """One figure that was measured: when it was taken (a day, or day and time; None: not said), and with what."""
+
+    value: float
+    taken: date | None = None
+    instrument: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Batch:
     """One vat of cheese as the ledger has it now; `tastings` by their number in the ledger, the first one first."""
 
@@ -143,7 +152,7 @@ class Batch:
     as_made: AsMade
     told: Told
     noted: datetime
-    readings: Mapping[Key, float] = field(default_factory=dict)
+    readings: Mapping[Key, Reading] = field(default_factory=dict)
     tastings: Mapping[int, Tasting] = field(default_factory=dict)
 
     @property
@@ -163,9 +172,10 @@ class Batch:
     @property
     def measured(self) -> Figures:
         """What was measured, with what follows of it (fat in dry matter, MNFS, salt in moisture)."""
-        cheese = {key: value for (key, at), value in self.readings.items() if not at and key in COMPOSITION}
-        make = {key: value for (key, at), value in self.readings.items() if not at and key in SETTINGS}
-        return Figures(completed(cheese), make, {key: value for key, value in self.readings.items() if key[1]})
+        values = {key: one.value for key, one in self.readings.items()}
+        cheese = {key: value for (key, at), value in values.items() if not at and key in COMPOSITION}
+        make = {key: value for (key, at), value in values.items() if not at and key in SETTINGS}
+        return Figures(completed(cheese), make, {key: value for key, value in values.items() if key[1]})
 
 
 def asked(kept: AsForecast) -> tuple[Key, ...]:
@@ -196,6 +206,37 @@ def possible(key: Key, value: float) -> float:
     if not 0.0 <= value <= most or not math.isfinite(value):
         raise BatchError(say("{label} can't be {value:g}.", label=label(key), value=value))
     return value
+
+
+def when_text(taken: date | None) -> str:
+    """ "2024-05-07 11:40", the day alone where no time was said, "" where nothing was."""
+    if isinstance(taken, datetime):
+        return f"{taken:%Y-%m-%d %H:%M}"
+    return taken.isoformat() if taken is not None else ""
+
+
+def read_when(text: str, made: date) -> date | None:
+    """When a reading was taken: a day, a time of the day of the make, or both; None for nothing. Raises BatchError."""
+    text = text.strip()
+    if not text:
+        return None
+    try:
+        taken = _when(text, made)
+    except ValueError:
+        raise BatchError(
+            say("“{text}” is no moment; write it as 2024-05-07 11:40, or 11:40 on the day of the make.", text=text)
+        ) from None
+    if (taken.date() if isinstance(taken, datetime) else taken) < made:
+        raise BatchError(say("{when} is before the cheese was made.", when=when_text(taken)))
+    return taken
+
+
+def _when(text: str, made: date) -> date:
+    day, _, clock = text.replace("T", " ").rpartition(" ")
+    if ":" not in clock:
+        return date.fromisoformat(text)
+    hour, minute = clock.split(":")
+    return datetime.combine(date.fromisoformat(day.strip()) if day else made, time(int(hour), int(minute)))
 
 
 def neutral_words(style: Style | None) -> Mapping[str, tuple[str, ...]]:

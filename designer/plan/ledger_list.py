@@ -8,7 +8,7 @@ from typing import Any
 from rich.console import Console
 from rich.table import Table
 
-from designer.batch.record import Batch, Tasting, asked
+from designer.batch.record import Batch, Tasting, asked, label, when_text
 from designer.language import number, say
 
 
@@ -26,8 +26,12 @@ def batch_json(one: Batch) -> dict[str, Any]:
         "style": kept.style,
         "liked": one.liked,
         "readings": [
-            {"quantity": key[0], "at": key[1], "measured": value, "forecast": (kept.forecast.of(key) or (None,))[0]}
-            for key, value in one.readings.items()
+            {
+                "quantity": key[0], "at": key[1], "measured": read.value,
+                "forecast": (kept.forecast.of(key) or (None,))[0],
+                "taken": read.taken.isoformat() if read.taken is not None else None, "instrument": read.instrument,
+            }
+            for key, read in one.readings.items()
         ],
         "tastings": [_tasting(one, each) for each in one.tastings.values()],
         "forecast": {key: {"value": v, "low": low, "high": high} for key, (v, low, high) in
@@ -60,6 +64,20 @@ def print_batches(batches: Sequence[Batch]) -> None:
         table.add_column(head)
     for one in batches:
         table.add_row(str(one.number), one.told.made.isoformat(), one.as_made.recipe, _measured(one), _last(one))
+    Console().print(table)
+
+
+def print_readings(batches: Sequence[Batch]) -> None:
+    """One line a reading of each batch: what was forecast and measured, when, with what."""
+    table = Table(box=None, pad_edge=False)
+    for head in (say("No."), say("Reading"), say("Forecast"), say("Measured"), say("Taken"), say("With")):
+        table.add_column(head)
+    for one in batches:
+        for key, read in one.readings.items():
+            then = one.as_made.forecast.of(key)
+            was = number(then[0], ".4g") if then is not None else ""
+            what = (str(one.number), label(key), was, number(read.value, ".4g"))
+            table.add_row(*what, when_text(read.taken), read.instrument)
     Console().print(table)
 
 

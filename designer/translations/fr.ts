@@ -4016,12 +4016,20 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Mesuré</translation>
     </message>
     <message>
+        <source>Taken</source>
+        <translation>Relevé</translation>
+    </message>
+    <message>
         <source>What</source>
         <translation>Quoi</translation>
     </message>
     <message>
         <source>What was forecast and what was measured</source>
         <translation>Ce qui était prévu et ce qui a été mesuré</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Avec</translation>
     </message>
     <message>
         <source>taken back</source>
@@ -7282,6 +7290,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Floculation tôt ou tard : décailler à {value:g} × floc. Floc {cuts}.</translation>
     </message>
     <message>
+        <source>Forecast</source>
+        <translation>Prévu</translation>
+    </message>
+    <message>
         <source>Forecast inside the limits</source>
         <translation>Prévision dans les limites</translation>
     </message>
@@ -7510,6 +7522,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Atteint.</translation>
     </message>
     <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
         <source>Recipe</source>
         <translation>Recette</translation>
     </message>
@@ -7572,6 +7588,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Sure? {value} is far {side} what is usual{where}: {usual_is}. Check the unit or the decimal point.</source>
         <translation>Sûr ? {value} est bien {side} l'usage{where} : {usual_is}. Vérifiez l'unité ou la virgule.</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Relevé</translation>
     </message>
     <message>
         <source>Texture of both: {bodies}.</source>
@@ -7824,6 +7844,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Where does the acid come fastest, and what stops it in the end?</source>
         <translation>Où l'acide vient-il le plus vite, et qu'est-ce qui l'arrête à la fin ?</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Avec</translation>
     </message>
     <message>
         <source>With a sample of {new_sample_ml:g} mL instead of {sample_ml:g} mL the same {naoh_ml:g} mL mean {now:.3f} %, not {before:.3f} %: read the burette again, or put the sample back.</source>
@@ -10058,6 +10082,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{what} : trop peu à peser. Délayez {weigh_kg} dans {into_l} de lait stérile et donnez-en {take_l}.</translation>
     </message>
     <message>
+        <source>{when} is before the cheese was made.</source>
+        <translation>{when} est avant la fabrication du fromage.</translation>
+    </message>
+    <message>
         <source>{whole} can be read two ways; write {plain} or {said}.</source>
         <translation>{whole} peut se lire de deux façons ; écrivez {plain} ou {said}.</translation>
     </message>
@@ -10180,6 +10208,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>“{said}” runs backwards</source>
         <translation>« {said} » est inversé</translation>
+    </message>
+    <message>
+        <source>“{text}” is no moment; write it as 2024-05-07 11:40, or 11:40 on the day of the make.</source>
+        <translation>« {text} » n'est pas un moment ; écrivez-le comme 2024-05-07 11:40, ou 11:40 le jour de la fabrication.</translation>
     </message>
     <message>
         <source>“{text}” is no size of curd; known are {names}, or a length such as 10 mm.</source>
@@ -11233,6 +11265,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Draws behind the ranges; 0 leaves them out.</source>
         <translation>Tirages derrière les plages ; 0 les laisse de côté.</translation>
+    </message>
+    <message>
+        <source>Each reading, when and with what it was taken.</source>
+        <translation>Chaque mesure, quand et avec quoi elle a été prise.</translation>
     </message>
     <message>
         <source>Explain an outcome, a setting or a law at three depths: a sentence, a paragraph, the law with its source.</source>

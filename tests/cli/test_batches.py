@@ -23,6 +23,12 @@ def test_the_invented_batches(capsys: pytest.CaptureFixture[str], tmp_path: Path
     assert moisture["measured"] == 36.6
     assert moisture["forecast"] == pytest.approx(data[0]["forecast"]["moisture_pct"]["value"])
     assert data[0]["recipe_text"].startswith("# Thistlecombe")
+    first = next(one for one in data[-1]["readings"] if one["at"] == "mill")
+    assert (first["taken"], first["instrument"]) == ("2024-03-05T13:35:00", "pH meter")
+    code, out, _ = run(capsys, "batches", "--invented", "--readings")
+    assert code == DONE
+    assert "2024-03-05 13:35" in out
+    assert "pH meter" in out
     own = tmp_path / "dairy-own.style.toml"
     code, _, _ = run(capsys, "batches", CHEDDAR, "--invented", "--house-style", "Dairy Own", "--out", own)
     assert code == DONE

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, datetime, time
 from pathlib import Path
 
 import pytest
@@ -11,10 +11,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
+from designer.batch.record import Batch, Reading
 from styles import reader
 from widgets.batch.desk import LedgerDesk
 from widgets.batch.page import BatchesPage
-from widgets.batch.readings import MEASURED
+from widgets.batch.readings import MEASURED, WHEN, WITH
 from widgets.batch.tasting_form import TastingForm
 from widgets.judging import known_style
 from widgets.session import Session
@@ -50,11 +51,11 @@ def write(qtbot: QtBot, line: QLineEdit, text: str) -> None:
     qtbot.keyClicks(line, text)
 
 
-def type_reading(qtbot: QtBot, page: BatchesPage, key: tuple[str, str], text: str) -> None:
+def type_reading(qtbot: QtBot, page: BatchesPage, key: tuple[str, str], text: str, column: int = MEASURED) -> None:
     """Go to a reading, open it with Enter, type, leave with Enter."""
     table = page.readings
     table.setFocus()
-    table.setCurrentCell(table.keys.index(key), MEASURED)
+    table.setCurrentCell(table.keys.index(key), column)
     qtbot.keyClick(table, Qt.Key.Key_Return)
     line = QApplication.focusWidget()
     assert isinstance(line, QLineEdit)
@@ -69,6 +70,30 @@ def taste(qtbot: QtBot, form: TastingForm, day: str, mark: str) -> None:
     qtbot.keyClick(form.mark, Qt.Key.Key_Return)
 
 
+def values(batch: Batch) -> dict[tuple[str, str], float]:
+    return {key: one.value for key, one in batch.readings.items()}
+
+
+def test_when_and_with_what_it_was_measured(qtbot: QtBot, page: BatchesPage, desk: LedgerDesk) -> None:
+    mill, drain = ("ph", "mill"), ("ph", "drain")
+    type_reading(qtbot, page, drain, "6.12")
+    (one,) = desk.batches()
+    assert isinstance(one.readings[drain].taken, datetime), "of now, on the day of the make"
+    type_reading(qtbot, page, drain, "11:20", WHEN)
+    type_reading(qtbot, page, drain, "pH meter", WITH)
+    type_reading(qtbot, page, mill, "5.41")
+    (one,) = desk.batches()
+    assert one.readings[drain] == Reading(6.12, datetime.combine(one.told.made, time(11, 20)), "pH meter")
+    assert one.readings[mill].instrument == "pH meter", "as the last"
+    type_reading(qtbot, page, mill, "soon", WHEN)
+    assert "no moment" in page.hint.text()
+    type_reading(qtbot, page, mill, " ", WHEN)
+    assert desk.batches()[0].readings[mill] == Reading(5.41, None, "pH meter")
+    page.stack.undo()
+    page.stack.undo()
+    assert mill not in desk.batches()[0].readings
+
+
 def test_noted_measured_corrected_and_undone(qtbot: QtBot, page: BatchesPage, desk: LedgerDesk) -> None:
     (one,) = desk.batches()
     assert (one.told.made, one.as_made.recipe) == (date.today(), page.session.recipe.name)
@@ -79,7 +104,7 @@ def test_noted_measured_corrected_and_undone(qtbot: QtBot, page: BatchesPage, de
     type_reading(qtbot, page, ("ph", "mill"), "5.41")
     (one,) = desk.batches()
     assert one.told.made == date(2024, 5, 7)
-    assert one.readings == {("moisture_pct", ""): 36.9, ("ph", "mill"): 5.41}
+    assert values(one) == {("moisture_pct", ""): 36.9, ("ph", "mill"): 5.41}
     assert desk.past(one, ("moisture_pct", "")) == (36.4,)
     item = page.readings.item(page.readings.keys.index(("moisture_pct", "")), MEASURED)
     assert "36.4" in item.toolTip()
@@ -87,7 +112,7 @@ def test_noted_measured_corrected_and_undone(qtbot: QtBot, page: BatchesPage, de
     assert "can't be 15" in page.hint.text()
     page.stack.undo()
     page.stack.undo()
-    assert desk.batches()[0].readings == {("moisture_pct", ""): 36.4}
+    assert values(desk.batches()[0]) == {("moisture_pct", ""): 36.4}
     page.stack.redo()
     assert desk.past(one, ("moisture_pct", "")) == (36.4, 36.9, 36.4)
 

@@ -15,7 +15,7 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 from designer.batch.invented import invented
 from designer.batch.ledger import Ledger
 from designer.batch.liked import liked
-from designer.batch.record import AsMade, Batch, BatchError, Key, Tasting, Told, as_forecast
+from designer.batch.record import AsMade, Batch, BatchError, Key, Reading, Tasting, Told, as_forecast
 from designer.recipe.file import writes
 from widgets.session import Session
 
@@ -117,13 +117,19 @@ class LedgerDesk(QObject):
                 lambda ledger: ledger.tell(batch.number, batch.told),
             )
 
-    def read(self, batch: Batch, key: Key, value: float | None, label: str) -> None:
+    def instrument(self, key: Key) -> str:
+        """What this quantity was last measured with."""
+        every = [(each, read) for one in self.batches() for each, read in one.readings.items() if each[0] == key[0]]
+        here = [read for each, read in every if each == key]
+        return next((read.instrument for read in (*here, *(read for _, read in every)) if read.instrument), "")
+
+    def read(self, batch: Batch, key: Key, reading: Reading | None, label: str) -> None:
         """Note a reading, or take it back."""
         before = batch.readings.get(key)
-        if value != before:
+        if reading != before:
             self._push(
                 self.tr("Reading: {0}").format(label),
-                lambda ledger: ledger.read(batch.number, key, value),
+                lambda ledger: ledger.read(batch.number, key, reading),
                 lambda ledger: ledger.read(batch.number, key, before),
             )
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.batch.record import Batch, Tasting, asked, label
+from designer.batch.record import Batch, Reading, Tasting, asked, label
 from widgets.batch.desk import LedgerDesk
 from widgets.batch.readings import Readings
 from widgets.batch.tasting_form import TastingForm, read_day
@@ -287,10 +287,15 @@ class BatchesPage(Page):
         self.desk.tell(one, told)
 
     @Slot(object, object)
-    def _read(self, key: tuple[str, str], value: float | None) -> None:
+    def _read(self, key: tuple[str, str], reading: Reading | None) -> None:
         one = self.chosen()
-        if one is not None:
-            self.desk.read(one, key, value, label(key))
+        if one is None:
+            return
+        if reading is not None and key not in one.readings:  # a new one: as the last, and of now on the day itself
+            today = one.told.made == date.today()
+            now = datetime.now().replace(second=0, microsecond=0) if today else None
+            reading = replace(reading, taken=now, instrument=self.desk.instrument(key))
+        self.desk.read(one, key, reading, label(key))
 
     def _taste(self, number: int | None = None) -> None:
         one = self.chosen()

@@ -1,7 +1,11 @@
-"""The readings of a batch: what was forecast then, what was measured, and what lies between, typed in its cell."""
+"""The readings of a batch: what was forecast then, what was measured and what lies between, when and with what.
+
+Measured figure, moment and instrument are typed in their cells.
+"""
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
@@ -13,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.batch.record import Batch, BatchError, Key, asked, label, possible
+from designer.batch.record import Batch, BatchError, Key, Reading, asked, label, possible, read_when, when_text
 from designer.judge.style_rows import StyleRow, kind_of
 from designer.language import number
 from designer.units import UnitError
@@ -21,7 +25,7 @@ from widgets.figure_table import RIGHT, FigureTable
 from widgets.theme import apply as dress
 from widgets.wording import MINUS
 
-WHAT, THEN, MEASURED, BETWEEN = range(4)
+WHAT, THEN, MEASURED, BETWEEN, WHEN, WITH = range(6)
 ROW_PX: Final = 26
 
 
@@ -35,28 +39,33 @@ class Readings(FigureTable):
     """One line a figure that can be read of this make."""
 
     typed = Signal(object, object)
-    """(key, value or None): what was read, or that it is taken back"""
+    """(key, `Reading` or None): what was read, or that it is taken back"""
     wrong = Signal(str)
     """what could not be read, a sentence; "" once it is mended"""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(ROW_PX, parent)
-        heads = [self.tr("What"), self.tr("Forecast then"), self.tr("Measured"), self.tr("Difference")]
+        heads = [
+            self.tr("What"), self.tr("Forecast then"), self.tr("Measured"), self.tr("Difference"), self.tr("Taken"),
+            self.tr("With"),
+        ]  # fmt: skip
         self.begin(self.tr("What was forecast and what was measured"), heads)
         self.entered.connect(self.type)
         self.keys: tuple[Key, ...] = ()
+        self._batch: Batch | None = None
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         head = self.horizontalHeader()
         head.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)
-        for column, width in ((THEN, 116), (MEASURED, 116), (BETWEEN, 96)):
+        for column in (THEN, MEASURED, BETWEEN, WHEN, WITH):
+            head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        for column in (THEN, MEASURED, BETWEEN):
             self.horizontalHeaderItem(column).setTextAlignment(RIGHT)
-            head.setSectionResizeMode(column, QHeaderView.ResizeMode.Fixed)
-            self.setColumnWidth(column, width)
 
     def put(self, batch: Batch, before: dict[Key, tuple[float | None, ...]]) -> None:
         """Show the readings of a batch; `before` is what corrected ones were."""
         here = self.currentRow(), max(self.currentColumn(), MEASURED)
+        self._batch = batch
         self.keys = asked(batch.as_made.forecast)
         self.setRowCount(len(self.keys))
         for line, key in enumerate(self.keys):
@@ -66,20 +75,22 @@ class Readings(FigureTable):
             self.setCurrentCell(min(here[0], len(self.keys) - 1), here[1])
 
     def _line(self, line: int, batch: Batch, key: Key, before: tuple[float | None, ...]) -> None:
-        row, value, then = row_of(key), batch.readings.get(key), batch.as_made.forecast.of(key)
-        between = "" if value is None or then is None else self._difference(row, value - then[0])
-        was = "" if then is None else self._told(row, then[0])
-        texts = [row.label, was, "" if value is None else self._told(row, value)]
-        for column, text in enumerate([*texts, between]):
+        row, read, then = row_of(key), batch.readings.get(key), batch.as_made.forecast.of(key)
+        texts = [row.label, "" if then is None else self._told(row, then[0]), "", "", "", ""]
+        if read is not None:
+            texts[MEASURED:] = [self._told(row, read.value), "", when_text(read.taken), read.instrument]
+            if then is not None:
+                texts[BETWEEN] = self._difference(row, read.value - then[0])
+        for column, text in enumerate(texts):
             item = QTableWidgetItem(text)
             item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
-            if column:
+            if column in (THEN, MEASURED, BETWEEN):
                 item.setTextAlignment(RIGHT)
-            if column == MEASURED:
+            if column == MEASURED or (column in (WHEN, WITH) and read is not None):
                 item.setFlags(item.flags() | Qt.ItemFlag.ItemIsEditable)
-                if before:
-                    said = ", ".join(row.shown(one, self.system) or self.tr("taken back") for one in before)
-                    item.setToolTip(self.tr("Corrected; it was {0}").format(said))
+            if column == MEASURED and before:
+                said = ", ".join(row.shown(one, self.system) or self.tr("taken back") for one in before)
+                item.setToolTip(self.tr("Corrected; it was {0}").format(said))
             if column == THEN:
                 item.setForeground(QBrush(QColor(dress.colours().soft)))
             self.setItem(line, column, item)
@@ -100,16 +111,28 @@ class Readings(FigureTable):
 
     def type(self, index: QModelIndex, text: str) -> None:
         """Read what was typed into a cell."""
+        assert self._batch is not None
         key = self.keys[index.row()]
+        before = self._batch.readings.get(key)
         try:
-            value = row_of(key).read(text, self.system)
-            if value is not None:
-                possible(key, value)
+            if index.column() == MEASURED or before is None:
+                reading = self._measured(key, text, before)
+            elif index.column() == WHEN:
+                reading = replace(before, taken=read_when(text, self._batch.told.made))
+            else:
+                reading = replace(before, instrument=" ".join(text.split()))
         except (UnitError, BatchError) as error:
             self.wrong.emit(str(error))
             return
         self.wrong.emit("")
-        self.typed.emit(key, value)
+        self.typed.emit(key, reading)
+
+    def _measured(self, key: Key, text: str, before: Reading | None) -> Reading | None:
+        value = row_of(key).read(text, self.system)
+        if value is None:
+            return None
+        possible(key, value)
+        return Reading(value) if before is None else replace(before, value=value)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Enter types, Delete takes a reading back."""
@@ -117,7 +140,8 @@ class Readings(FigureTable):
             return
         line, key = self.currentRow(), event.key()
         if line >= 0 and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.setCurrentCell(line, MEASURED)
+            if not self.currentItem().flags() & Qt.ItemFlag.ItemIsEditable:
+                self.setCurrentCell(line, MEASURED)
             self.edit(self.currentIndex())
         elif line >= 0 and key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
             self.typed.emit(self.keys[line], None)
