@@ -47,7 +47,7 @@ def compare(
     as_json: Json = False,
 ) -> None:
     """Two makes beside each other by what their stages do, with what each difference is worth."""
-    from designer.judge.beside import Another, Beside, Lanes, Middle, Pair
+    from designer.judge.beside import Another, Beside, Lanes, Middle, Pair, title
     from designer.judge.compare import compare as compared
     from designer.plan.variants import comparison_json, print_comparison
     from designer.recipe import versions
@@ -82,5 +82,6 @@ def compare(
     if path is not None:
         from designer.plan.compare_sheet import compare_sheet
 
-        said = printed(lambda want: compare_sheet(found, made, beside.names(first), want), path, paper, units)
+        names, head = beside.names(first), title(beside, first)
+        said = printed(lambda want: compare_sheet(found, made, names, head, want), path, paper, units)
         print(said, file=sys.stderr)

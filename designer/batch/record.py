@@ -190,7 +190,7 @@ def label(key: Key) -> str:
     """What is read: "pH of milk or curd at milling", "Moisture", "Yield, kg per 100 kg milk"."""
     quantity, at = key
     if at:
-        return gate_label(quantity, at)
+        return say("pH {moment}", moment=MOMENTS[at].label) if quantity == "ph" else gate_label(quantity, at)
     if quantity in SETTINGS:
         return setting_label(quantity)
     name, unit, _ = label_of(quantity)

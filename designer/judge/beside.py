@@ -16,6 +16,20 @@ from designer.recipe.per_milk import as_whole, back_into
 from styles.reader import Style
 
 
+def title(beside: Beside, recipe: Recipe) -> str:
+    """What a comparison is headed with: whose makes they are, also where they are called by version or lane only."""
+    left, right = beside.names(recipe)
+    if isinstance(beside, Pair):
+        return say("{recipe}: {left} against {right}", recipe=beside.right.name, left=left, right=right)
+    if isinstance(beside, Lanes):
+        return say("{recipe}: {left} against {right}", recipe=recipe.name, left=left, right=right)
+    if isinstance(beside, Another) and beside.called:
+        if beside.recipe.name == recipe.name:
+            return say("{recipe}: as it is against {right}", recipe=recipe.name, right=right)
+        right = say("{name}, {called}", name=beside.recipe.name, called=beside.called)
+    return say("{left} against {right}", left=left, right=right)
+
+
 class Beside(Protocol):
     """A partner of the open make."""
 

@@ -30,8 +30,10 @@ HEADS: dict[str, tuple[str, float]] = {
 WHAT_MM = 67.5
 
 
-def compare_sheet(found: Comparison, made: tuple[Forecast, Forecast], names: tuple[str, str], want: Print) -> Sheet:
-    """The Sheet of a comparison; `made` are the forecasts of both sides, `names` what they are called on it."""
+def compare_sheet(
+    found: Comparison, made: tuple[Forecast, Forecast], names: tuple[str, str], title: str, want: Print
+) -> Sheet:
+    """The Sheet of a comparison; `made` are the forecasts of both sides, `names` what they are called in it."""
     drawing = over_each_other(made, names, width_mm=want.paper.inner_width_mm, system=want.system)
     sections = [
         Section(say("Both cheeses"), (_outcomes(found, names), Words((Line(_bodies(found, names)),)))),
@@ -41,7 +43,7 @@ def compare_sheet(found: Comparison, made: tuple[Forecast, Forecast], names: tup
     ]
     return Sheet(
         paper=want.paper,
-        title=say("{left} against {right}", left=names[0], right=names[1]),
+        title=title,
         subtitle=_subtitle(found),
         sections=tuple(one for one in sections if one is not None),
         foot=" · ".join(

@@ -995,10 +995,6 @@ at 24 h</source>
         <translation>version {0}</translation>
     </message>
     <message>
-        <source>{0}  against  {1}</source>
-        <translation>{0}  contre  {1}</translation>
-    </message>
-    <message>
         <source>{0} differences. Most comes from: {1} ({2}).</source>
         <translation>{0} différences. L'essentiel vient de : {1} ({2}).</translation>
     </message>
@@ -3352,6 +3348,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Calcul de ce qui se décale…</translation>
     </message>
     <message>
+        <source>You could also: {0}</source>
+        <translation>Possible aussi : {0}</translation>
+    </message>
+    <message>
         <source>as it is</source>
         <translation>tel quel</translation>
     </message>
@@ -3362,10 +3362,6 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>so changed</source>
         <translation>ainsi changé</translation>
-    </message>
-    <message>
-        <source>•  Offered, not done: {0}</source>
-        <translation>•  Proposé, non fait : {0}</translation>
     </message>
     <message>
         <source>‹ Milk</source>
@@ -8862,6 +8858,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>pH du lactosérum</translation>
     </message>
     <message>
+        <source>pH {moment}</source>
+        <translation>pH {moment}</translation>
+    </message>
+    <message>
         <source>pH {size} higher</source>
         <translation>pH {size} plus haut</translation>
     </message>
@@ -9888,6 +9888,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{power_kw:g} kW could do it in {shortest}; the pace is the recipe's</source>
         <translation>{power_kw:g} kW pourraient le faire en {shortest} ; le rythme est celui de la recette</translation>
+    </message>
+    <message>
+        <source>{recipe}: as it is against {right}</source>
+        <translation>{recipe} : l'actuel face à {right}</translation>
+    </message>
+    <message>
+        <source>{recipe}: {left} against {right}</source>
+        <translation>{recipe} : {left} face à {right}</translation>
     </message>
     <message>
         <source>{said!r} should be text, as in “&lt;= 39” or “8 to 18”</source>

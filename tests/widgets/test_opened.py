@@ -255,6 +255,16 @@ def test_a_key_locks_a_setting_of_the_list_for_aim(qtbot: QtBot, window: Window)
     window.stage_form.focus_field("temperature_c")
     window.actions_["lock"].trigger()
     assert levers.locks == {("cut", "cut_mm"), ("warm", "temperature_c")}
+    for stage, form, field, path in (
+        ("press", "step1", "load_kg", ("press", "steps.1.load_kg")),
+        ("ripen", "given0", "bulk_pct", ("bulk", "bulk_pct")),
+    ):
+        window.session.choose(stage)
+        editor = window.stage_form._forms[form].editors[field]
+        editor.setFocus()
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_L, Qt.KeyboardModifier.ControlModifier)
+        assert path in levers.locks
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_L, Qt.KeyboardModifier.ControlModifier)
     handle.setFocus()
     qtbot.keyClick(handle, Qt.Key.Key_L)
     assert levers.locks == {("warm", "temperature_c")}

@@ -142,6 +142,7 @@ def test_two_old_versions_are_compared_with_each_other(qtbot: QtBot, page: Versi
     assert (cut_of(right), cut_of(window.session.recipe)) == (8.0, 9.5)
     assert cut_of(left) not in (8.0, 9.5)
     assert place.outcomes.headerItem().text(1) == "version 1"
+    assert place._title.text() == f"{window.session.recipe.name}: version 1 against version 2"
     assert not place.take.isVisible(), "neither is open, so nothing is taken across"
     qtbot.mouseClick(place.swap, Qt.MouseButton.LeftButton)
     assert place.called == "version 1"

@@ -20,7 +20,7 @@ def difference_words(key: str, change: float) -> str:
     if key == "finish_min":
         words = f"{'+' if change > 0.0 else wording.MINUS}{wording.length(abs(change))}"
     else:
-        words = figures.change_words(key, change, "metric")
+        words = figures.difference_words(key, change, "metric")
     seen = any(letter in "123456789" for letter in words)
     return words if seen else QCoreApplication.translate("Compare", "alike")
 

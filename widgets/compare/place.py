@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.judge.beside import Another, Beside, Lanes, Pair
+from designer.judge.beside import Another, Beside, Lanes, Pair, title
 from designer.judge.compare import Comparison, Difference
 from designer.plan.compare_sheet import compare_sheet
 from designer.plan.make_plan import Print
@@ -290,7 +290,7 @@ class ComparePlace(QWidget):
             return
         if question is not None and self.beside is not None and not (question == self._asked and self.answer is None):
             self._asked, self.answer = question, None
-            self._title.setText(self.tr("{0}  against  {1}").format(*self.beside.names(self.session.recipe)))
+            self._title.setText(title(self.beside, self.session.recipe))
             self.sentence.setText(self.tr("Working out what each difference is worth…"))
             self.swap.setVisible(isinstance(self.beside, Lanes | Pair))
             self._working(True)
@@ -413,7 +413,8 @@ class ComparePlace(QWidget):
         assert self.beside is not None
         names = self.beside.names(self.session.recipe)
         made = self.answer.left, self.answer.right
-        return compare_sheet(self.answer.comparison, made, names, Print(paper=paper, system=self._system))
+        head = title(self.beside, self.session.recipe)
+        return compare_sheet(self.answer.comparison, made, names, head, Print(paper=paper, system=self._system))
 
     @Slot()
     def _back(self) -> None:

@@ -54,6 +54,8 @@ class PartForm(QWidget):
         self._recipe = recipe
         """the recipe the part stands in, by which figures are told and typed in other ways than their unit"""
         self._fold = fold
+        self.of: tuple[str, str] | None = None
+        """where it stands apart from the form around it: id of its part, and what goes before the names of its fields"""
         self._part: tuple[object, ...] = ()
         self._open: set[str] = set()
         self._grid = QGridLayout(self)

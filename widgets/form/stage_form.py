@@ -236,6 +236,7 @@ class StageForm(QWidget):
         for index, step in enumerate(steps):
             form = self._form(f"step{index}", self._steps, self.tr("Load {0}").format(index + 1))
             only = ["pressure_kpa" if step.pressure_kpa is not None else "load_kg", "length_min"]
+            form.of = (stage.id, f"steps.{index}.")
             form.put(step, self.system, only=only)
 
     def _show_given(self, recipe: Recipe, stage_id: str) -> None:
@@ -250,6 +251,7 @@ class StageForm(QWidget):
                 for meta in field_metas(type(one))
                 if meta.shape == "quantity" and getattr(one, meta.name) is not None and meta.name != "units_per_100l"
             ]
+            form.of = (one.id, "")
             form.put(one, self.system, only=only)
 
     def _form(self, key: str, column: QVBoxLayout, title: str, *, removable: bool = False) -> PartForm:

@@ -59,7 +59,12 @@ def band_words(key: str, outcome: Outcome, system: str) -> str:
     return f"{low}\u2013{high}"
 
 
-def change_words(key: str, change: float, system: str) -> str:
+def difference_words(key: str, change: float, system: str) -> str:
+    """What lies between two values that stand beside it, with its sign, as fine as they are told."""
+    return change_words(key, change, system, finer=0)
+
+
+def change_words(key: str, change: float, system: str, *, finer: int = 1) -> str:
     """A change of an outcome with its sign, one figure finer than the outcome: effects of one step are small."""
     what = quantity(key)
     sign = "+" if change >= 0.0 else wording.MINUS
@@ -67,5 +72,5 @@ def change_words(key: str, change: float, system: str) -> str:
         words = show(abs(change), "mass", system=wording.system_of(system))
         return f"{sign}{words}"
     unit = {"percent": ""}.get(what.kind, UNIT.get(key, what.unit if what.kind in ("duration", "pressure") else ""))
-    decimals = what.decimals + 1 if what.decimals < 3 else 3
+    decimals = min(what.decimals + finer, 3)
     return f"{sign}{number(abs(change), f'.{decimals}f')} {unit}".rstrip()

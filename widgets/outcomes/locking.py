@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QWidget
 from designer.judge.movable import Movable, movables
 from widgets.form.editors import Editor
 from widgets.form.milk_place import Card
+from widgets.form.part_form import PartForm
 from widgets.form.stage_form import EndForm
 from widgets.make_curve.controls import GripControl
 from widgets.session import Session
@@ -22,6 +23,9 @@ def _path(widget: QWidget | None, stage: str) -> tuple[str, str] | None:
             field = widget.meta.name
         elif isinstance(widget, EndForm) and field:
             field = f"end.{field}"
+        elif isinstance(widget, PartForm) and widget.of is not None and field:
+            where, before = widget.of
+            return where, f"{before}{field}"
         elif isinstance(widget, Card) and field:
             part = widget.part
             return str(getattr(part, "id", type(part).__name__.lower())), field

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.another_milk import Moved, Shift, move_to
+from designer.judge.words import lowered
 from designer.language import word as told
 from designer.recipe.document import Recipe, Species
 from designer.recipe.presets import breeds
@@ -28,7 +29,7 @@ from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, bulleted, button, note, scrolled
 
 SPECIES: tuple[Species, ...] = ("cow", "goat", "sheep", "buffalo")
 
@@ -223,9 +224,9 @@ class MilkPage(Page):
                 widget.deleteLater()
         for shift in moved.shifts:
             self.shifts.addWidget(ShiftCard(shift))
-        lines = [f"•  {one.text} ({told(one.have, 'have')})" for one in moved.notes]
-        lines += [self.tr("•  Offered, not done: {0}").format(one.sentence) for one in moved.milk[:2]]
-        self.notes.setText("\n".join(lines))
+        lines = [f"{one.text} [{told(one.have, 'have')}]" for one in moved.notes]
+        lines += [self.tr("You could also: {0}").format(lowered(one.sentence)) for one in moved.milk[:2]]
+        self.notes.setText(bulleted(lines))
         self.sentence.setText(self._said(moved))
         heads = [self.tr("As it is"), self.tr("Milk alone"), self.tr("So changed")]
         self.outcomes.put(heads, [moved.before, moved.with_milk, moved.after], self.system)

@@ -25,7 +25,7 @@ from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import BESIDE_PX, Page, button, listed, note, scrolled
+from widgets.variants.page import BESIDE_PX, Page, bulleted, button, listed, note, scrolled
 
 FIRST: Final = 6
 """Of so many of the nearest styles the way is worked out unasked."""
@@ -249,7 +249,7 @@ class NearestPage(Page):
             return
         lines = [*way.stages, *(change.sentence(self.system) for change in way.changes)]
         self.changes.setText(
-            "\n".join(f"•  {line}" for line in lines)
+            bulleted(lines)
             if lines
             else self.tr("Nothing that its limits ask for.")
             if way.left or way.out

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
+from html import escape
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
@@ -34,6 +35,12 @@ def note(text: str = "", role: str = "soft") -> QLabel:
     made.setWordWrap(True)
     made.setProperty("role", role)
     return made
+
+
+def bulleted(lines: Iterable[str]) -> str:
+    """Lines under each other for a label, each behind a dot that its own further lines do not run under."""
+    rows = (f"<tr><td>•&nbsp;&nbsp;</td><td>{escape(line)}</td></tr>" for line in lines)
+    return f'<table cellspacing="0" cellpadding="2">{"".join(rows)}</table>'
 
 
 def scrolled(inside: QWidget) -> QScrollArea:
