@@ -1,4 +1,5 @@
-"""The command line: `curdwright open | forecast | check | compare | aim | plan | scale | tour | validate | schema`.
+"""The command line: `curdwright open | forecast | check | moves | aim | compare | plan | scale | tour | validate |
+schema`.
 
 `batches` lists what was made. To teach: `lesson | vats | explain`. Everything but `open`, `tour` and what writes a PDF
 works without Qt. Exit code 0: done; 1: does not meet; 2: can't be read or written; 3: a fault of our own. Whatever
@@ -21,6 +22,7 @@ from designer.cli_batch import batches
 from designer.cli_compare import compare
 from designer.cli_frame import framed, misused, say_misused
 from designer.cli_help import language_of, tell
+from designer.cli_moves import moves
 from designer.cli_teach import explain, lesson, vats
 from designer.command import (
     MEMBERS,
@@ -207,7 +209,7 @@ def plan(
     print(printed(lambda want: make_plan(made, one, want), path, paper, units, date))
 
 
-for command in (compare, batches, lesson, vats, explain):
+for command in (moves, compare, batches, lesson, vats, explain):
     app.command()(command)
 
 

@@ -31,10 +31,7 @@ def wanted(text: str) -> Wanted:
         raise AimError(
             say("“{said}” can't be read; write for example moisture=38, ph_24h=5.1..5.2 or finish<=12 h.", said=text)
         )
-    key = next((match[1] + tail for tail in _TAILS if match[1] + tail in QUANTITIES), None)
-    if key is None:
-        known = ", ".join(sorted(QUANTITIES))
-        raise AimError(say("“{match}” is no outcome; there are: {known}.", match=match[1], known=known))
+    key = outcome(match[1])
     value = _number(key, match[3])
     if match[4] is not None:
         if match[2] != "=":
@@ -51,6 +48,15 @@ def wanted(text: str) -> Wanted:
     if match[2] == "=":
         return at(key, value)
     return Wanted(key, None, value) if match[2] == "<=" else Wanted(key, value, None)
+
+
+def outcome(text: str) -> str:
+    """The key of an outcome as written, with or without its unit: "moisture", "ph_24h". AimError if there is none."""
+    key = next((text + tail for tail in _TAILS if text + tail in QUANTITIES), None)
+    if key is None:
+        known = ", ".join(sorted(QUANTITIES))
+        raise AimError(say("“{match}” is no outcome; there are: {known}.", match=text, known=known))
+    return key
 
 
 def _number(key: str, text: str) -> float:

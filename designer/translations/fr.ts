@@ -7078,6 +7078,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation> {name} se fait de lait de {milk}.</translation>
     </message>
     <message>
+        <source>({low} to {high})</source>
+        <translation>({low} à {high})</translation>
+    </message>
+    <message>
         <source>, cheeses side by side share it</source>
         <translation>, les fromages côte à côte se la partagent</translation>
     </message>
@@ -7164,6 +7168,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>A relative humidity of {rh:g} % has no dew point.</source>
         <translation>Une humidité relative de {rh:g} % n'a pas de point de rosée.</translation>
+    </message>
+    <message>
+        <source>A step less</source>
+        <translation>Un cran de moins</translation>
+    </message>
+    <message>
+        <source>A step more</source>
+        <translation>Un cran de plus</translation>
     </message>
     <message>
         <source>A style from batches needs at least one batch with figures.</source>
@@ -7330,6 +7342,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Entre parenthèses : par rapport à A.</translation>
     </message>
     <message>
+        <source>In brackets: where 8 in 10 makes lie.</source>
+        <translation>Entre parenthèses : là où se trouvent 8 fabrications sur 10.</translation>
+    </message>
+    <message>
         <source>In the way</source>
         <translation>En travers</translation>
     </message>
@@ -7458,12 +7474,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Notes</translation>
     </message>
     <message>
+        <source>Nothing in this recipe moves it.</source>
+        <translation>Rien dans cette recette ne le fait bouger.</translation>
+    </message>
+    <message>
         <source>Nothing is formed here, so there is no face to coat.</source>
         <translation>Rien n'est moulé ici, il n'y a donc pas de face à enrober.</translation>
     </message>
     <message>
         <source>Nothing is written; write for example “{example}”.</source>
         <translation>Rien n'est écrit ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Maintenant</translation>
     </message>
     <message>
         <source>Of a branch only outcomes can be wanted: --branch goes with --want.</source>
@@ -7560,6 +7584,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Say what is wanted in one way: --want, --meet or --first.</source>
         <translation>Dites ce qui est voulu d'une seule façon : --want, --meet ou --first.</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
     </message>
     <message>
         <source>Sheet for learners, with targets</source>
@@ -7790,6 +7818,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Réfléchir d'abord</translation>
     </message>
     <message>
+        <source>This make has no {outcome}.</source>
+        <translation>Cette fabrication n'a pas de {outcome}.</translation>
+    </message>
+    <message>
         <source>This make has no “{label}” to aim at.</source>
         <translation>Cette fabrication n'a pas de « {label} » à viser.</translation>
     </message>
@@ -7824,6 +7856,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>What may move in this recipe does not reach so far.</source>
         <translation>Ce qui peut bouger dans cette recette ne va pas si loin.</translation>
+    </message>
+    <message>
+        <source>What moves it: {label}</source>
+        <translation>Ce qui le fait bouger : {label}</translation>
     </message>
     <message>
         <source>What scalded pieces let go of their water rests on remembered compositions; take moisture within about 3 points.</source>
@@ -8112,6 +8148,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>as {bulk:.2g} % of bulk starter</source>
         <translation>comme {bulk:.2g} % de levain</translation>
+    </message>
+    <message>
+        <source>at its end</source>
+        <translation>au bout</translation>
     </message>
     <message>
         <source>at the latest after {planned_min}</source>
@@ -11247,6 +11287,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Comme « moisture=38 », « ph_24h=5.1..5.2 », « finish&lt;=12 h ».</translation>
     </message>
     <message>
+        <source>As “moisture”, “ph_24h” or “finish”.</source>
+        <translation>Comme « moisture », « ph_24h » ou « finish ».</translation>
+    </message>
+    <message>
         <source>BRANCH</source>
         <translation>BRANCHE</translation>
     </message>
@@ -11367,6 +11411,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>NOM</translation>
     </message>
     <message>
+        <source>OUTCOME</source>
+        <translation>RÉSULTAT</translation>
+    </message>
+    <message>
         <source>OUT_DIR</source>
         <translation>DOSSIER</translation>
     </message>
@@ -11447,12 +11495,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Afficher cette aide et finir.</translation>
     </message>
     <message>
+        <source>So many settings, the strongest.</source>
+        <translation>Autant de réglages, les plus forts.</translation>
+    </message>
+    <message>
         <source>Style; else the one the recipe names.</source>
         <translation>Style ; sinon celui que nomme la recette.</translation>
     </message>
     <message>
         <source>THEME</source>
         <translation>THÈME</translation>
+    </message>
+    <message>
+        <source>The branch whose outcome it is.</source>
+        <translation>La branche dont c'est le résultat.</translation>
     </message>
     <message>
         <source>The branch whose outcomes are wanted.</source>
@@ -11509,6 +11565,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>WANTED</source>
         <translation>VOULU</translation>
+    </message>
+    <message>
+        <source>What moves an outcome: each setting, the strongest first, with what a natural step more and less of it does.</source>
+        <translation>Ce qui fait bouger un résultat : chaque réglage, le plus fort d'abord, avec ce que fait un cran naturel de plus et de moins.</translation>
     </message>
     <message>
         <source>What must stay: a stage, a dose, or ID.FIELD.</source>

@@ -229,3 +229,20 @@ def test_lanes_are_drawn_in_every_theme_and_told_apart(twins: Window) -> None:
         for frame in twins.curve.frames:
             centre = QPointF(frame.axis.x(lanes.start_min(frame)) + 30, frame.places.ribbon.center().y())
             assert image.rect().contains(QPoint(round(centre.x()), round(centre.y())))
+
+
+def test_the_way_to_a_branch_passes_behind_those_it_goes_by(twins: Window) -> None:
+    """It is seen between the lanes, and not over the names of their stages."""
+    main, twin, whey = twins.curve.frames
+    x = round(main.axis.x(lanes.start_min(whey)))
+    picture = twins.curve.grab().toImage()
+    ratio = picture.devicePixelRatio()
+
+    def inked(y: float) -> bool:
+        colour = picture.pixelColor(round(x * ratio), round(y * ratio))
+        rind = main.colour("rind")
+        return all(abs(a - b) < 40 for a, b in zip(colour.getRgb()[:3], rind.getRgb()[:3], strict=True))
+
+    ribbon = twin.places.ribbon
+    assert inked(ribbon.bottom() + 8)
+    assert not any(inked(y) for y in range(round(ribbon.top()) + 3, round(ribbon.bottom()) - 2))

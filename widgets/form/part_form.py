@@ -55,7 +55,7 @@ class PartForm(QWidget):
         """the recipe the part stands in, by which figures are told and typed in other ways than their unit"""
         self._fold = fold
         self.of: tuple[str, str] | None = None
-        """where it stands apart from the form around it: id of its part, and what goes before the names of its fields"""
+        """the part it is of, where not that of the form around it: its id, and what its fields are called after"""
         self._part: tuple[object, ...] = ()
         self._open: set[str] = set()
         self._grid = QGridLayout(self)

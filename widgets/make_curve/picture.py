@@ -403,8 +403,10 @@ class Picture(QWidget):
             owners = self._words.get(each.lane, {})
             self._words[each.lane] = vat.content_words(painter, each, pills, owners)
             ribbon.paint_ribbon(painter, each)
+            if each is frame:  # before the branches: a way down passes behind those it goes by, not over their words
+                for branch in self._branches:
+                    lanes.paint_parting(painter, frame, branch)
         for branch in self._branches:
-            lanes.paint_parting(painter, frame, branch)
             lanes.paint_head(painter, branch)
             branch.memo["heads"] = [lanes.head_box(branch)]
         seen = self.seen
