@@ -59,7 +59,7 @@ def test_reads(text: str, kind: str, value: float) -> None:
         ("86 °F", "temperature", "30 °C"),
         ("88 °F", "temperature", "31.1 °C"),
         ("102 °F", "temperature", "38.9 °C"),
-        ("1 °F", "temperature_difference", "0.6 K"),
+        ("1 °F", "temperature_difference", "0.6 °C"),
         ("1 psi", "pressure", "6.9 kPa"),
         ("1 kg/cm²", "pressure", "98.1 kPa"),
         ("1 US gal", "volume", "3.785 L"),

@@ -20,7 +20,7 @@ from designer.judge.limits import (
 )
 from designer.judge.moments import moments, own_stages, settings
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MET, MILK, NEAR, NOT_MET, Row, Verdict, worst
-from designer.judge.words import in_ten, label_of, milks, usual_words
+from designer.judge.words import chance_words, label_of, milks, usual_words
 from designer.language import either, headed, say, word
 from designer.recipe.field import choice
 from styles.reader import Gate, Rules, Style, Window, style
@@ -273,18 +273,18 @@ def _sentence(one: Style, binding: tuple[Row, ...], judged: tuple[Rules, ...], c
             more=more,
         )
     close = min((row for row in binding if row.section != AGE), key=lambda row: row.margin or 0.0, default=binding[0])
-    names = ", ".join(word(rule_set.name, "rules") for rule_set in judged if rule_set.kind not in NOT_BINDING)
-    said = say("closest: {label}, {sentence}", label=close.label, sentence=close.sentence)
-    sure = (
-        say("; likely inside all of them: {in_ten}", in_ten=in_ten(chance))
-        if chance is not None and len(binding) > 1
-        else ""
-    )
+    names = "; ".join(word(rule_set.name, "rules") for rule_set in judged if rule_set.kind not in NOT_BINDING)
+    margin = close.sentence
+    if close.chance is not None:
+        margin = margin.removesuffix(f", {chance_words(close.chance)}")
+    sure = chance if chance is not None and len(binding) > 1 else close.chance
     return say(
-        "The forecast lies inside the limits of {names}; {said}{sure}. Only an analysis of the cheese can show it.",
+        "The forecast lies inside the limits of {names}{sure}. Closest: {label}, {margin}. "
+        "Only an analysis of the cheese can show it.",
         names=names or say("its class"),
-        said=said,
-        sure=sure,
+        sure=f" ({chance_words(sure)})" if sure is not None else "",
+        label=close.label,
+        margin=margin,
     )
 
 

@@ -44,8 +44,8 @@ _WORDS: Mapping[str, tuple[str, str]] = {
     "ph_24h": (mark("less acid"), mark("more acid")),
     "fdm_pct": (mark("more fat in dry matter"), mark("less fat in dry matter")),
     "salt_in_moisture_pct": (mark("saltier"), mark("less salty")),
-    "calcium_mg_per_g_protein": (mark("more calcium"), mark("less calcium")),
-    "yield_kg_per_100kg": (mark("more cheese"), mark("less cheese")),
+    "calcium_mg_per_g_protein": (mark("more calcium per g protein"), mark("less calcium per g protein")),
+    "yield_kg_per_100kg": (mark("more cheese per 100 kg milk"), mark("less cheese per 100 kg milk")),
     "finish_min": (mark("later"), mark("sooner")),
 }
 
@@ -80,11 +80,11 @@ class Difference:
         if abs(part) < 0.5 * 10.0 ** -decimals(key):
             return ""
         more, less = _WORDS[key]
-        return f"{amount(key, abs(part))} {word(more if part > 0.0 else less)}"
+        return f"{amount(key, abs(part), bare=True)} {word(more if part > 0.0 else less)}"
 
     @property
     def consequences(self) -> str:
-        """All it is worth, the largest first: "0.9 points drier, 0.3 kg per 100 kg milk less cheese"."""
+        """All it is worth, the largest first: "0.9 points drier, 0.3 kg less cheese per 100 kg milk"."""
         ranked = sorted(self.worth, key=lambda key: -abs(self.worth[key]) / _step(key))
         said = [words for key in ranked if key in _WORDS and (words := self.words(key))]
         return ", ".join(said) or say("makes no difference here")
@@ -296,12 +296,18 @@ def _step(key: str) -> float:
     return 60.0 if key == "finish_min" else QUANTITIES[key].step
 
 
-def amount(key: str, value: float) -> str:
-    """An amount of an outcome without sign: "0.9 points", "12 min", "0.05 pH"."""
+_BARE = {"yield_kg_per_100kg": "kg", "calcium_mg_per_g_protein": "mg"}
+"""Units without what they are per, where that is said elsewhere."""
+
+
+def amount(key: str, value: float, *, bare: bool = False) -> str:
+    """An amount of an outcome without sign: "0.9 points", "12 min", "0.05 pH"; `bare` leaves out what it is per."""
     quantity = QUANTITIES[key]
     if quantity.kind == "duration":
         return show(round(value), "duration")
     unit = say("points") if quantity.unit.startswith("%") else quantity.unit or "pH"
+    if bare and key in _BARE:
+        unit = word(_BARE[key], "unit")
     return f"{number(value, f'.{decimals(key)}f')} {unit}"
 
 

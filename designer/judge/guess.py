@@ -74,7 +74,7 @@ def way_words(key: str, way: int, size: float) -> str:
     if way == SAME:
         return say("stays")
     template = say("{amount} more") if way == MORE else say("{amount} less")
-    return template.format(amount=amount(key, size))
+    return template.format(amount=amount(key, size, bare=True))
 
 
 def held(change: Change, guess: Guess) -> Told:
@@ -92,7 +92,7 @@ def held(change: Change, guess: Guess) -> Told:
         sentence = say("Right, and near: {words}.", words=change.words)
     else:
         assert guess.amount is not None
-        off_words = amount(change.key, abs(guess.amount - abs(change.change)))
+        off_words = amount(change.key, abs(guess.amount - abs(change.change)), bare=True)
         sentence = say("Right way, {off} off: {words}.", off=off_words, words=change.words)
     return Told(change, guess, right, near, sentence)
 

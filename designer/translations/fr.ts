@@ -3681,6 +3681,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>&gt; 9 sur 10</translation>
     </message>
     <message>
+        <source>Calcium</source>
+        <translation>Calcium</translation>
+    </message>
+    <message>
         <source>Calcium per g protein</source>
         <translation>Calcium par g de protéine</translation>
     </message>
@@ -3689,12 +3693,20 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Humidité du caillé au soutirage</translation>
     </message>
     <message>
+        <source>FDM</source>
+        <translation>G/S</translation>
+    </message>
+    <message>
         <source>Fat in dry matter</source>
         <translation>Gras sur sec (G/S)</translation>
     </message>
     <message>
         <source>Flocculation</source>
         <translation>Floculation</translation>
+    </message>
+    <message>
+        <source>MNFS</source>
+        <translation>HFD</translation>
     </message>
     <message>
         <source>Make takes</source>
@@ -3707,6 +3719,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>Salt in moisture</source>
         <translation>Sel sur humidité</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Rendement</translation>
     </message>
     <message>
         <source>Yield of 100 kg milk</source>
@@ -4429,8 +4445,8 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>La crème contient</translation>
     </message>
     <message>
-        <source>Now {0} to one, with {1} % fat; wanted is what {2} % fat would give.</source>
-        <translation>À présent {0} pour un, avec {1} % de matière grasse ; voulu, ce que donneraient {2} % de matière grasse.</translation>
+        <source>Now {0} to 1, with {1} % fat. What is wanted lies at {2} % fat.</source>
+        <translation>Maintenant {0} pour 1, avec {1} % de matière grasse. Ce qui est voulu se trouve à {2} %.</translation>
     </message>
     <message>
         <source>Outcomes as it is and so changed</source>
@@ -4485,8 +4501,8 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Ôter {0} de crème</translation>
     </message>
     <message>
-        <source>The milk stands there already: {0} to one.</source>
-        <translation>Le lait y est déjà : {0} pour un.</translation>
+        <source>The milk stands there already: {0} to 1. Type another ratio to see the ways to it.</source>
+        <translation>Le lait y est déjà : {0} pour 1. Tapez un autre rapport pour voir comment y arriver.</translation>
     </message>
     <message>
         <source>Wanted</source>
@@ -7122,10 +7138,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation> ; vouliez-vous dire « {near} » ?</translation>
     </message>
     <message>
-        <source>; likely inside all of them: {in_ten}</source>
-        <translation> ; plutôt dans toutes : {in_ten}</translation>
-    </message>
-    <message>
         <source>; {kg:.3f} g is too little to weigh: stir {weigh_kg:g} g into {into_l:g} mL of sterile milk and give {take_l:.1f} mL of that</source>
         <translation> ; {kg:.3f} g, c'est trop peu à peser : délayez {weigh_kg:g} g dans {into_l:g} mL de lait stérile et donnez-en {take_l:.1f} mL</translation>
     </message>
@@ -7674,8 +7686,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>La prévision gardée avec une fabrication ne peut pas être lue.</translation>
     </message>
     <message>
-        <source>The forecast lies inside the limits of {names}; {said}{sure}. Only an analysis of the cheese can show it.</source>
-        <translation>La prévision est dans les limites de {names} ; {said}{sure}. Seule une analyse du fromage peut le montrer.</translation>
+        <source>The forecast lies inside the limits of {names}{sure}. Closest: {label}, {margin}. Only an analysis of the cheese can show it.</source>
+        <translation>La prévision est dans les limites de {names}{sure}. Au plus près : {label}, {margin}. Seule une analyse du fromage peut le montrer.</translation>
     </message>
     <message>
         <source>The forecast lies inside the limits.</source>
@@ -8266,10 +8278,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>heure</translation>
     </message>
     <message>
-        <source>closest: {label}, {sentence}</source>
-        <translation>au plus près : {label}, {sentence}</translation>
-    </message>
-    <message>
         <source>coagulant</source>
         <translation>coagulant</translation>
     </message>
@@ -8570,12 +8578,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>moins acide</translation>
     </message>
     <message>
-        <source>less calcium</source>
-        <translation>moins de calcium</translation>
+        <source>less calcium per g protein</source>
+        <translation>de calcium en moins par g de protéine</translation>
     </message>
     <message>
-        <source>less cheese</source>
-        <translation>moins de fromage</translation>
+        <source>less cheese per 100 kg milk</source>
+        <translation>de fromage en moins pour 100 kg de lait</translation>
     </message>
     <message>
         <source>less fat in dry matter</source>
@@ -8710,12 +8718,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>plus acide</translation>
     </message>
     <message>
-        <source>more calcium</source>
-        <translation>plus de calcium</translation>
+        <source>more calcium per g protein</source>
+        <translation>de calcium en plus par g de protéine</translation>
     </message>
     <message>
-        <source>more cheese</source>
-        <translation>plus de fromage</translation>
+        <source>more cheese per 100 kg milk</source>
+        <translation>de fromage en plus pour 100 kg de lait</translation>
     </message>
     <message>
         <source>more fat in dry matter</source>
@@ -15391,10 +15399,6 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>J/mol</source>
         <translation>J/mol</translation>
-    </message>
-    <message>
-        <source>K/min</source>
-        <translation>K/min</translation>
     </message>
     <message>
         <source>Pa</source>

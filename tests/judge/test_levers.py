@@ -204,4 +204,4 @@ def test_words(of_cheddar: Levers) -> None:
     cook = next(one for one in of_cheddar.settings if one.path == ("warm", "temperature_c"))
     assert cook.title == "cook: temperature"
     assert cook.shown() == "39 °C"
-    assert cook.shown_change(-0.5) == "−0.5 K"
+    assert cook.shown_change(-0.5) == "−0.5 °C"

@@ -29,9 +29,9 @@ def test_what_shifts_says_why_and_where_from(page: MilkPage) -> None:
     assert len(cards) == len(page.moved.shifts) > 0
     assert "rennet" in cards[0].head.text()
     assert "Its curd is softer" in page.notes.text()
-    assert page.notes.text().count("<td>•") == len(page.moved.notes) + len(page.moved.milk[:2]), (
-        "each behind a dot of its own column"
-    )
+    told = len(page.moved.notes) + len(page.moved.milk[:2])
+    assert page.notes.text().count("<td>•") == told, "each behind a dot of its own column"
+    assert page.notes.textFormat() == Qt.TextFormat.RichText
     assert page.outcomes.columnCount() == 4
 
 

@@ -58,6 +58,7 @@ class OutcomePair(QTreeWidget):
             values = comparison.left_values[key], comparison.right_values[key]
             said = [figures.value_words(key, value, system) for value in values]
             item = QTreeWidgetItem([figures.label_of(key), *said, difference_words(key, values[1] - values[0])])
+            item.setToolTip(0, figures.label_of(key))
             for column in (1, 2, 3):
                 item.setTextAlignment(column, RIGHT)
             item.setFont(3, dress.font("body", bold=True))

@@ -161,6 +161,8 @@ class TextEditor(Editor):
         text = shown(self.meta, value, self.system)
         if self.line.text() != text and not (self.line.hasFocus() and self.wrong.isVisible()):
             self.line.setText(text)
+            if not self.line.hasFocus():
+                self.line.setCursorPosition(0)
         self._shown = text
 
     def eventFilter(self, watched: QWidget, event: QEvent) -> bool:

@@ -234,7 +234,7 @@ def places(width: float, height: float, panes: tuple[str, ...], line_px: float, 
     head = line_px + 10
     strip, axis = 20.0, 2 * line_px + 9
     slim = max(line_px + 8, 24.0)
-    ribbon = slim if branches and height < TIGHT_PX else 2 * line_px + 28
+    ribbon = slim if branches and height < TIGHT_PX else 2 * line_px + 32
     left, inner = GUTTER_LEFT, width - GUTTER_LEFT - GUTTER_RIGHT
     free = height - head - 4 - ribbon - axis - strip - len(panes) * head - 8 - branches * (slim + LANE_GAP)
     vat_share = 1.0 / (1.0 + 0.52 * len(panes) + LANE_SHARE * branches)

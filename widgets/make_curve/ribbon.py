@@ -78,7 +78,7 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         painter.rotate(-90)
         painter.setFont(frame.fonts.note)
         painter.setPen(ink)
-        name = dress.fitted(block.name, "note", box.height() - 6)
+        name = dress.fitted(block.name, "note", box.height() - 2)
         upright = QRectF(-box.height() / 2, -box.width() / 2, box.height(), box.width())
         painter.drawText(upright, Qt.AlignmentFlag.AlignCenter, name)
         painter.restore()

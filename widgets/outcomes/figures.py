@@ -22,12 +22,24 @@ SHORT: Final[dict[str, str]] = {
     "drain_moisture_pct": QT_TRANSLATE_NOOP("Outcome", "Curd moisture at draining"),
     "finish_min": QT_TRANSLATE_NOOP("Outcome", "Make takes"),
 }
+SHORTER: Final[dict[str, str]] = {
+    "mnfs_pct": QT_TRANSLATE_NOOP("Outcome", "MNFS"),
+    "fdm_pct": QT_TRANSLATE_NOOP("Outcome", "FDM"),
+    "yield_kg_per_100kg": QT_TRANSLATE_NOOP("Outcome", "Yield"),
+    "calcium_mg_per_g_protein": QT_TRANSLATE_NOOP("Outcome", "Calcium"),
+}
+"""Where even that has no room."""
 UNIT: Final[dict[str, str]] = {"yield_kg_per_100kg": "kg", "calcium_mg_per_g_protein": "mg"}
 
 
 def label_of(key: str) -> str:
     """What an outcome is called here."""
     return QCoreApplication.translate("Outcome", SHORT[key]) if key in SHORT else quantity(key).label
+
+
+def shorter_of(key: str) -> str:
+    """The same where there is little room."""
+    return QCoreApplication.translate("Outcome", SHORTER[key]) if key in SHORTER else label_of(key)
 
 
 def value_words(key: str, value: float, system: str) -> str:

@@ -27,7 +27,7 @@ from designer.judge.words import chance_words
 from designer.language import headed, word
 from designer.quantities import quantity
 from widgets.help.entries import word_of
-from widgets.outcomes.figures import band_words, label_of, value_words
+from widgets.outcomes.figures import SHORTER, band_words, label_of, shorter_of, value_words
 from widgets.outcomes.fold import paint_chevron
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.session import Session
@@ -317,7 +317,10 @@ class OutcomeList(QWidget):
         painter.drawText(QPointF(box.right() - wide, base), line.value)
         painter.setFont(dress.font("body"))
         room = box.width() - value_room - band_wide - 20
-        painter.drawText(QPointF(box.left(), base), dress.fitted(line.label, "body", room))
+        label = line.label
+        if line.key in SHORTER and dress.width(label, "body") > room:
+            label = shorter_of(line.key)
+        painter.drawText(QPointF(box.left(), base), dress.fitted(label, "body", room))
         painter.setFont(dress.font("note"))
         painter.setPen(soft)
         painter.drawText(QPointF(box.right() - value_room - 10 - band_wide, base), line.band)
@@ -343,13 +346,15 @@ class OutcomeList(QWidget):
     def _paint_margin(painter: QPainter, row: Row, box: QRectF, base: float) -> None:
         """The margin in words behind the shape of its state, the chance at the right."""
         said = row.sentence.removesuffix(f", {chance_words(row.chance)}") if row.chance is not None else row.sentence
-        said = said if row.state == MET else headed(state_words(row.state), said)
         chance = short_chance(row.chance)
         chance_wide = dress.width(chance, "note")
+        room = box.width() - 20 - chance_wide
+        if row.state != MET and dress.width(full := headed(state_words(row.state), said), "note") <= room:
+            said = full  # else the shape before it says so alone, and the tooltip in words
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint_state(painter, QPointF(box.left() + 5, base - 4), row.state)
         painter.setPen(dress.ink(getattr(dress.colours(), COLOUR[row.state])))
-        painter.drawText(QPointF(box.left() + 15, base), dress.fitted(said, "note", box.width() - 20 - chance_wide))
+        painter.drawText(QPointF(box.left() + 15, base), dress.fitted(said, "note", room))
         painter.setPen(dress.ink(dress.colours().soft))
         painter.drawText(QPointF(box.right() - chance_wide, base), chance)
 

@@ -5,10 +5,19 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QTimer, Slot
+from PySide6.QtCore import QCoreApplication, Qt, QTimer, Slot
 from PySide6.QtGui import QKeySequence, QPainter, QShortcut, QShowEvent
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo, QPrintPreviewWidget
-from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFileDialog,
+    QGraphicsView,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from designer.plan.sheet import A4, PAPERS, Paper, Sheet
 from widgets.paper.draw import page_layout, paint_page, write_pdf
@@ -35,6 +44,9 @@ class PlanPreview(QWidget):
         self._view = QPrintPreviewWidget(self._printer, self)
         self._view.setAccessibleName(name or _tr("Plan of the make, as printed"))
         self._view.setAllPagesViewMode()
+        pages = self._view.findChild(QGraphicsView)
+        if pages is not None:  # Qt shows both bars always; the pages are as wide as there is room
+            pages.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         self._view.paintRequested.connect(self.paint)
         self.paper = QComboBox(self)
         self.paper.setAccessibleName(_tr("Paper size"))

@@ -29,7 +29,7 @@ from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import BESIDE_PX, Page, bulleted, button, note, scrolled
+from widgets.variants.page import BESIDE_PX, Dotted, Page, button, note, scrolled
 
 SPECIES: tuple[Species, ...] = ("cow", "goat", "sheep", "buffalo")
 
@@ -119,8 +119,7 @@ class MilkPage(Page):
         column.setSpacing(14)
         self.shifts = QVBoxLayout()
         self.shifts.setSpacing(12)
-        self.notes = note()
-        self.notes.setTextFormat(Qt.TextFormat.PlainText)
+        self.notes = Dotted("soft")
         column.addLayout(self.shifts)
         column.addWidget(self.notes)
         column.addStretch(1)
@@ -226,7 +225,7 @@ class MilkPage(Page):
             self.shifts.addWidget(ShiftCard(shift))
         lines = [f"{one.text} [{told(one.have, 'have')}]" for one in moved.notes]
         lines += [self.tr("You could also: {0}").format(lowered(one.sentence)) for one in moved.milk[:2]]
-        self.notes.setText(bulleted(lines))
+        self.notes.put(lines)
         self.sentence.setText(self._said(moved))
         heads = [self.tr("As it is"), self.tr("Milk alone"), self.tr("So changed")]
         self.outcomes.put(heads, [moved.before, moved.with_milk, moved.after], self.system)

@@ -25,7 +25,7 @@ from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
 from widgets.variants.outcome_table import OutcomeTable
-from widgets.variants.page import BESIDE_PX, Page, bulleted, button, listed, note, scrolled
+from widgets.variants.page import BESIDE_PX, Dotted, Page, button, listed, note, scrolled
 
 FIRST: Final = 6
 """Of so many of the nearest styles the way is worked out unasked."""
@@ -88,9 +88,7 @@ class NearestPage(Page):
         column.setSpacing(8)
         self.name = QLabel()
         self.name.setFont(dress.font("head", bold=True))
-        self.changes = QLabel()
-        self.changes.setWordWrap(True)
-        self.changes.setTextFormat(Qt.TextFormat.PlainText)
+        self.changes = Dotted()
         self.rest = note()
         self.rest.setTextFormat(Qt.TextFormat.PlainText)
         self.outcomes = OutcomeTable(self.tr("Outcomes as it is and so changed"))
@@ -248,13 +246,12 @@ class NearestPage(Page):
             self.changes.setText(way.sentence)
             return
         lines = [*way.stages, *(change.sentence(self.system) for change in way.changes)]
-        self.changes.setText(
-            bulleted(lines)
-            if lines
-            else self.tr("Nothing that its limits ask for.")
-            if way.left or way.out
-            else self.tr("Nothing: by its figures it is one already.")
-        )
+        if lines:
+            self.changes.put(lines)
+        elif way.left or way.out:
+            self.changes.setText(self.tr("Nothing that its limits ask for."))
+        else:
+            self.changes.setText(self.tr("Nothing: by its figures it is one already."))
         rest = [] if met.reached else [self.tr("That brings it nearer, but not inside its limits.")]
         rest += [self.tr("More changes would bring in: {0}").format("; ".join(way.left[:LINES]))] if way.left else []
         rest += [self.tr("Out of reach so: {0}").format("; ".join(way.out[:LINES]))] if way.out else []

@@ -37,10 +37,25 @@ def note(text: str = "", role: str = "soft") -> QLabel:
     return made
 
 
-def bulleted(lines: Iterable[str]) -> str:
-    """Lines under each other for a label, each behind a dot that its own further lines do not run under."""
-    rows = (f"<tr><td>•&nbsp;&nbsp;</td><td>{escape(line)}</td></tr>" for line in lines)
-    return f'<table cellspacing="0" cellpadding="2">{"".join(rows)}</table>'
+class Dotted(QLabel):
+    """Text that wraps, as it is; or lines under each other, each behind a dot its further lines do not run under."""
+
+    def __init__(self, role: str = "") -> None:
+        super().__init__()
+        self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setProperty("role", role)
+
+    def setText(self, text: str) -> None:
+        """Text as it is: it may be the maker's, so nothing in it is a mark."""
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        super().setText(text)
+
+    def put(self, lines: Iterable[str]) -> None:
+        """Lines, each behind its dot."""
+        rows = (f"<tr><td>•&nbsp;&nbsp;</td><td>{escape(line)}</td></tr>" for line in lines)
+        self.setTextFormat(Qt.TextFormat.RichText)
+        super().setText(f'<table cellspacing="0" cellpadding="2">{"".join(rows)}</table>')
 
 
 def scrolled(inside: QWidget) -> QScrollArea:

@@ -138,6 +138,8 @@ class StandardPage(Page):
             target = self._target()
             self.offers = offers(self.session.recipe, target, cream=self._liquid("cream"), skim=self._liquid("skim"))
             fat = wanted_fat_pct(self.session.recipe, target)
+            if number(target.ratio, ".2f") == number(self._now(), ".2f"):
+                self.offers = ()  # as near as it is told: not worth a ladle of cream
         except (UnitError, RecipeError, ZeroDivisionError) as error:
             self.offers = ()
             said = error.sentence if isinstance(error, RecipeError) else str(error)
@@ -172,13 +174,15 @@ class StandardPage(Page):
 
     def _say(self, fat_pct: float) -> None:
         milk = blend(self.session.recipe)
-        text = self.tr("Now {0} to one, with {1} % fat; wanted is what {2} % fat would give.")
+        text = self.tr("Now {0} to 1, with {1} % fat. What is wanted lies at {2} % fat.")
         self.sentence.setText(
             text.format(number(self._now(), ".2f"), number(milk.fat / 10.0, ".2f"), number(fat_pct, ".2f"))
         )
         if not self.offers:
             self.sentence.setText(
-                self.tr("The milk stands there already: {0} to one.").format(number(self._now(), ".2f"))
+                self.tr("The milk stands there already: {0} to 1. Type another ratio to see the ways to it.").format(
+                    number(self._now(), ".2f")
+                )
             )
 
     def _show_ways(self) -> None:
