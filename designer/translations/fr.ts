@@ -13406,10 +13406,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>en saumure à {strength_pct} et {brine_c}</translation>
     </message>
     <message>
-        <source>in goes</source>
-        <translation>ajouter</translation>
-    </message>
-    <message>
         <source>in water of {water_c}</source>
         <translation>dans de l'eau à {water_c}</translation>
     </message>
@@ -13540,6 +13536,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>stretch</source>
         <translation>filage</translation>
+    </message>
+    <message>
+        <source>strewn evenly</source>
+        <translation>répartir régulièrement</translation>
     </message>
     <message>
         <source>to {cut_mm}</source>

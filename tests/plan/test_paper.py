@@ -206,6 +206,15 @@ def test_words_are_told_in_reading_order() -> None:
     assert words.index("At the vat") < words.index("1 Cook") < words.index("whey") < words.index("Cautions")
 
 
+def test_a_figure_keeps_its_unit_on_its_line() -> None:
+    text = "in brine of 20 % and 13 °C, 400 mL of cool water for 10 min, pH 5.40, cut at 3 × floc"
+    for room in range(20, 90):
+        lines = ink.wrap(text, 12.0, False, float(room))
+        assert " ".join(lines) == text
+        assert not any(line.split(" ")[-1].isdigit() or line.endswith("pH") for line in lines)
+    assert ink.wrap("20 %", 12.0, False, 6.0) == ["20", "%"], "where there is no room for both they part"
+
+
 def test_long_words_are_broken_inside() -> None:
     lines = ink.wrap("a" * 200, 12.0, False, 40.0)
     assert "".join(lines) == "a" * 200

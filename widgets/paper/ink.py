@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterator
 from functools import lru_cache
 
 from PySide6.QtGui import QFont, QFontInfo, QFontMetricsF
@@ -50,11 +52,27 @@ def ascent_mm(size_pt: float) -> float:
     return size_pt * MM_PER_PT * 0.95
 
 
+# A number, or a sign before it, and the space behind it where a unit follows: no line ends between the two.
+_TOGETHER = re.compile(
+    r"(?<=[\d×±~]) (?=(?:%|°|[×±]|\d|kg|g|mg|L|mL|min|h|d|wk|mm|cm|kPa|points?|pH|IMCU)(?![a-z]))|(?<=pH) (?=\d)"
+)
+_NO_BREAK = "\u00a0"
+
+
+def _words(text: str, size_pt: float, bold: bool, room_mm: float) -> Iterator[str]:
+    """What stands on one line whole: words, and figures with their units where there is room for both."""
+    for held in re.split(r"[ \t\n]+", _TOGETHER.sub(_NO_BREAK, text.strip())):
+        words = held.split(_NO_BREAK)
+        whole = " ".join(words)
+        yield from (whole,) if width_mm(whole, size_pt, bold) <= room_mm else words
+
+
 def wrap(text: str, size_pt: float, bold: bool, room_mm: float) -> list[str]:
-    """A text broken at spaces to lines no wider than `room_mm`; a word wider than that is broken inside."""
+    """A text broken at spaces to lines no wider than `room_mm`, never between a number and its unit; a word wider than
+    that is broken inside."""
     lines: list[str] = []
     line = ""
-    for word in text.split():
+    for word in _words(text, size_pt, bold, room_mm):
         trial = f"{line} {word}" if line else word
         if width_mm(trial, size_pt, bold) <= room_mm:
             line = trial

@@ -20,7 +20,7 @@ class Salt(VatStage):
     HELP: ClassVar[str] = "Strew salt and let it mellow."
     ENDS: ClassVar[tuple[By, ...]] = ("time", "feel")
     HANDLES: ClassVar[tuple[Handle, ...]] = (Handle("salt_pct", "inside", 0.1),)
-    PLAN: ClassVar[tuple[str, ...]] = ("{salt_pct} of the {of}", "in goes")
+    PLAN: ClassVar[tuple[str, ...]] = ("{salt_pct} of the {of}", "strewn evenly")
     PLACE: ClassVar[int] = schedule.PLACE_DRAINED
 
     kind: Literal["salt"] = words("salt", "Kind of stage.")
