@@ -34,7 +34,7 @@ from widgets.compare.working import Answer, CompareWorker, Question
 from widgets.compare.worth_table import WorthTable, capital, words_of
 from widgets.flow import flowing
 from widgets.paper.preview import PlanPreview
-from widgets.room import Parts, Stack, Turning
+from widgets.room import LEAST_PX, Parts, Stack, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -78,6 +78,7 @@ class ComparePlace(QWidget):
         self.sentence = QLabel(self)
         self.sentence.setWordWrap(True)
         self.table = WorthTable(self)
+        self.table.setMinimumHeight(LEAST_PX)
         self.outcomes = OutcomePair(self)
         self.body = QLabel(self)
         self.body.setWordWrap(True)

@@ -44,9 +44,6 @@ class PlanPreview(QWidget):
         self._view = QPrintPreviewWidget(self._printer, self)
         self._view.setAccessibleName(name or _tr("Plan of the make, as printed"))
         self._view.setAllPagesViewMode()
-        pages = self._view.findChild(QGraphicsView)
-        if pages is not None:  # Qt shows both bars always; the pages are as wide as there is room
-            pages.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         self._view.paintRequested.connect(self.paint)
         self.paper = QComboBox(self)
         self.paper.setAccessibleName(_tr("Paper size"))
@@ -71,12 +68,20 @@ class PlanPreview(QWidget):
             (QKeySequence.StandardKey.ZoomIn, self._view.zoomIn),
             (QKeySequence.StandardKey.ZoomOut, self._view.zoomOut),
         ):
-            QShortcut(keys, self).activated.connect(zoom)
+            QShortcut(keys, self).activated.connect(lambda zoom=zoom: self._zoom(zoom))
 
     def showEvent(self, event: QShowEvent) -> None:
         """Fit the pages to the width, once there is one: before it is laid out the view zooms to a size it has not."""
         super().showEvent(event)
-        QTimer.singleShot(0, self._view, self._view.fitToWidth)
+        QTimer.singleShot(0, self._view, lambda: self._zoom(self._view.fitToWidth, sideways=False))
+
+    def _zoom(self, zoom: Callable[[], object], *, sideways: bool = True) -> None:
+        """Another size of the pages; fitted to the width they need no bar for it, though Qt shows one for its frame."""
+        pages = self._view.findChild(QGraphicsView)
+        if pages is not None:
+            policy = Qt.ScrollBarPolicy
+            pages.setHorizontalScrollBarPolicy(policy.ScrollBarAsNeeded if sideways else policy.ScrollBarAlwaysOff)
+        zoom()
 
     def chosen_paper(self) -> Paper:
         """The paper chosen in the list."""

@@ -114,7 +114,7 @@ class StartPlace(QWidget):
     def _card(self, title: str, content: QWidget, *, scrolls: bool = False) -> QFrame:
         card = QFrame(self)
         card.setObjectName("card")
-        card.setMinimumHeight(296)
+        card.setMinimumHeight(150 if scrolls else 296)
         card.setMaximumHeight(380)
         column = QVBoxLayout(card)
         column.setContentsMargins(16, 12, 16, 14)
