@@ -216,7 +216,8 @@ class _Found:
             was, now = before.outcomes[key].value, after.outcomes[key].value
             wrong = was - now if quantity.better == "more" else now - was
             if wrong >= quantity.step:
-                yield f"{quantity.label} {_shown(key, was)} → {_shown(key, now)}"
+                first = number(was, f".{quantity.decimals}f") if quantity.kind != "duration" else _shown(key, was)
+                yield f"{quantity.label} {first} → {_shown(key, now)}"
         later = after.outcomes["finish_min"].value - before.outcomes["finish_min"].value
         if later >= 15.0 and "finish_min" not in keys:
             yield say("the make takes {later} longer", later=show(later, "duration"))

@@ -213,6 +213,9 @@ def test_aim_finds_previews_and_applies(qtbot: QtBot, window: Window) -> None:
     assert window.session.stack.count() == 1
     assert window.session.forecast.outcomes["moisture_pct"].value == pytest.approx(wanted, abs=0.15)
     assert page.aim.apply.isHidden()
+    assert page.aim.field.hasFocus()
+    assert not window.session.previewing, "the settings below are not pointed at by that"
+    assert page.aim.y() < page.levers.y(), "in sight when the outcome is opened"
     window.actions_["undo"].trigger()
     assert window.session.recipe == before
 

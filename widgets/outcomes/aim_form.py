@@ -6,7 +6,7 @@ from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from designer.judge.aim import Aimed, outcome_changes
 from designer.judge.movable import Movable
@@ -117,6 +117,8 @@ class AimForm(QWidget):
 
     def _clear(self) -> None:
         self.found = None
+        if self.isAncestorOf(QApplication.focusWidget() or self) and not self.field.hasFocus():
+            self.field.setFocus()  # what is taken away would hand the keyboard to the settings below, which preview
         self.apply.hide()
         while (item := self._changes.takeAt(0)) is not None:
             old = item.widget()

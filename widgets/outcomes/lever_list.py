@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QEnterEvent, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from designer.judge.levers import Lever, Spread
@@ -193,14 +193,10 @@ class LeverList(QWidget):
             self.update()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        """Preview what is under the pointer."""
+        """Preview what is pointed at: a pointer that rests while the list slides under it asks for nothing."""
         way = self.way_at(event.position())
         self.setCursor(Qt.CursorShape.PointingHandCursor if way is not None else Qt.CursorShape.ArrowCursor)
         self._point(way)
-
-    def enterEvent(self, event: QEnterEvent) -> None:
-        """Preview what is under the pointer."""
-        self._point(self.way_at(event.position()))
 
     def leaveEvent(self, event: QEvent) -> None:
         """Nothing is pointed at any more."""

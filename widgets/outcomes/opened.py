@@ -78,6 +78,8 @@ class OpenedOutcome(QWidget):
         self.key, self.system = key, system
         self._spread = note(self)
         self.windows = Part(self)
+        self._aim_head = heading(self, self.tr("Aim"))
+        self.aim = AimForm(key, system, self)
         self._why_head = heading(self, self.tr("Why"))
         self._why = note(self)
         self.links = Part(self)
@@ -87,7 +89,6 @@ class OpenedOutcome(QWidget):
         self.more = QPushButton(self)
         self.more.clicked.connect(self._more)
         self.more.hide()
-        self.aim = AimForm(key, system, self)
         self.levers.locked.connect(self.aim.turn_lock)
         self.aim.lockedAnew.connect(self.levers.put_locks)
         column = QVBoxLayout(self)
@@ -95,6 +96,8 @@ class OpenedOutcome(QWidget):
         column.setSpacing(3)
         column.addWidget(self._spread)
         column.addWidget(self.windows)
+        column.addWidget(self._aim_head)
+        column.addWidget(self.aim)
         column.addWidget(self._why_head)
         column.addWidget(self._why)
         column.addWidget(self.links)
@@ -102,9 +105,6 @@ class OpenedOutcome(QWidget):
         column.addWidget(self._levers_head)
         column.addWidget(self.levers)
         column.addWidget(self.more, 0, Qt.AlignmentFlag.AlignLeft)
-        self._aim_head = heading(self, self.tr("Aim"))
-        column.addWidget(self._aim_head)
-        column.addWidget(self.aim)
         self._pale_why()
 
     # ---- how it stands
