@@ -513,7 +513,7 @@
     </message>
     <message>
         <source>‹ Design</source>
-        <translation>‹ Conception</translation>
+        <translation>‹ Dessin</translation>
     </message>
 </context>
 <context>
@@ -3293,11 +3293,11 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Beside the milk one thing shifts.</source>
-        <translation>À côté du lait, une chose se décale.</translation>
+        <translation>En plus du lait, une chose change.</translation>
     </message>
     <message>
         <source>Beside the milk {0} things shift.</source>
-        <translation>À côté du lait, {0} choses se décalent.</translation>
+        <translation>En plus du lait, {0} choses changent.</translation>
     </message>
     <message>
         <source>Breed</source>

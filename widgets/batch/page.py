@@ -57,7 +57,7 @@ class BatchesPage(Page):
         self.all.toggled.connect(self.refresh)
         self.list = self._list()
         self.side = scrolled(self._chosen_side())
-        split = Parts([self.list, self.side], [480, 700], BESIDE_PX)
+        split = Parts([self.list, self.side], [390, 790], BESIDE_PX)
         self.split = split
         self.empty = self._nothing()
         self.body.addWidget(flowing(self.all, self.made_up, spacing=18))
@@ -169,6 +169,8 @@ class BatchesPage(Page):
             self.list.clear()
             for one in found:
                 self.list.addTopLevelItem(self._line(one))
+        self.list.setColumnHidden(RECIPE, not self.all.isChecked())  # else every line is of the open one
+        self.list.header().setStretchLastSection(not self.all.isChecked())
         self.split.setVisible(bool(found))
         self.empty.setVisible(not found)
         self.all.setEnabled(len(every) > len(own) or self.all.isChecked())

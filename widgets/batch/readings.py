@@ -91,6 +91,8 @@ class Readings(FigureTable):
             if column == MEASURED and before:
                 said = ", ".join(row.shown(one, self.system) or self.tr("taken back") for one in before)
                 item.setToolTip(self.tr("Corrected; it was {0}").format(said))
+            if column == WHAT:
+                item.setToolTip(row.label)
             if column == THEN:
                 item.setForeground(QBrush(QColor(dress.colours().soft)))
             self.setItem(line, column, item)
