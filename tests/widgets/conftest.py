@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import threading
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -21,6 +22,7 @@ from widgets.judging import judged
 from widgets.make_curve.canvas import MakeCurve
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.tidying import tidy
 from widgets.window import Window
 
 CHEDDAR = Path(__file__).with_name("cheddar.toml")
@@ -30,6 +32,15 @@ NONE, SHIFT, CTRL = (
     Qt.KeyboardModifier.ShiftModifier,
     Qt.KeyboardModifier.ControlModifier,
 )
+
+
+@pytest.fixture(autouse=True)
+def garbage() -> Iterator[None]:
+    """Looked for between the tests and in this thread, never beside it (see `widgets.tidying`)."""
+    gc.disable()
+    yield
+    tidy()
+    gc.enable()
 
 
 @pytest.fixture

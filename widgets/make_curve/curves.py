@@ -209,7 +209,7 @@ def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[i
     shown = np.isfinite(values)
     if curve.vat_only:
         whey = forecast.trace["whey_in_vat_kg_per_100kg"]
-        last = int(np.flatnonzero(whey > 0.5)[-1]) + 1 if np.any(whey > 0.5) else 0
+        last = int(np.flatnonzero(whey > 0.5)[-1]) if np.any(whey > 0.5) else 0
         apart = np.abs(values - forecast.trace["ph"]) > 1e-6
         first = int(np.argmax(apart)) if np.any(apart) else 0
         index = np.arange(len(values))
