@@ -14,13 +14,13 @@ from numpy.typing import NDArray
 
 from designer.make.acid import ctmi_rosso_1993, death_per_min
 from designer.make.law import law
-from designer.make.syneresis import hot_holds, size_share, warm_share
+from designer.make.syneresis import formed_share, hot_holds, size_share, warm_share
 
 AT_C, AT_MM, OF_GEL = 0, 1, 2
 GROWTH, DEATH = 3, 6  # [1/min] of the three populations
-DRAINS, HOLDS, SIZED = 9, 10, 11  # [1]
-PH_CURD, PH_WHEY = 12, 13
-KEPT = 14
+DRAINS, HOLDS, SIZED, FORMED = 9, 10, 11, 12  # [1]
+PH_CURD, PH_WHEY = 13, 14
+KEPT = 15
 
 
 @law
@@ -52,4 +52,5 @@ def keep(temp_c: float, edge_mm: float, gel: int, p: Any, kept: NDArray[np.float
     if edge_mm != kept[AT_MM] or gel != kept[OF_GEL]:
         kept[AT_MM] = edge_mm
         kept[SIZED] = size_share(edge_mm, gel, p)
+        kept[FORMED] = formed_share(kept[SIZED], gel, p)
     kept[OF_GEL] = gel

@@ -54,6 +54,17 @@ def size_share(edge_mm: float, gel: int, p: Any) -> float:
 
 
 @law
+def formed_share(sized: float, gel: int, p: Any) -> float:
+    """What is left of a `size_share` once the pieces have joined in a form [1]: rennet curd drains as one body there.
+
+    Pieces fuse within half an hour of contact (Lodaite et al. 2002); the channels between them stay open for longer.
+    """
+    if gel in (GEL_LACTIC, GEL_ACID_HEAT):
+        return sized
+    return sized**p.syneresis_size_formed
+
+
+@law
 def pressed(load_kpa: float, p: Any) -> float:
     """Handling factor under a load [1]: own weight at 0 kPa, levelling off: moisture is not linear in it."""
     return p.handling_mould + (p.handling_press - p.handling_mould) * load_kpa / (load_kpa + p.press_half_kpa) * (
@@ -177,7 +188,8 @@ def water_loss(
 ) -> float:
     """-dr/dt [kg water per kg casein and min]; `closed` is the share of outflow lost to skin and surface film.
 
-    warm, hot and sized are `warm_share`, `hot_holds` and `size_share` of this gel, its temperature and its pieces.
+    warm, hot and sized are `warm_share`, `hot_holds` and `size_share` (in a form `formed_share`) of this gel, its
+    temperature and its pieces.
     height_mm is that of the form, clot what rennet has done [flocculation times]; only acid gels ask for both. bath_c
     is the temperature around the piece; only scalded ones ask for it.
 

@@ -6449,6 +6449,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>charge supplémentaire de levain dans le caillé égoutté</translation>
     </message>
     <message>
+        <source>how much of the cut still counts in a form</source>
+        <translation>part de la taille du grain qui compte encore en moule</translation>
+    </message>
+    <message>
         <source>how sharply the closing curd slows</source>
         <translation>netteté du ralentissement du caillé qui se ferme</translation>
     </message>
@@ -15573,8 +15577,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>kg pour 100 kg de fromage et par heure</translation>
     </message>
     <message>
-        <source>kg per kg milk</source>
-        <translation>kg par kg de lait</translation>
+        <source>kg per kg milk of 3.8 % fat</source>
+        <translation>kg par kg de lait à 3,8 % de matière grasse</translation>
     </message>
     <message>
         <source>kg salt per kg water</source>
@@ -15759,6 +15763,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>power of milk fat / 3.8 %</source>
         <translation>puissance de la matière grasse du lait / 3,8 %</translation>
+    </message>
+    <message>
+        <source>power of the effect of size</source>
+        <translation>puissance de l’effet de la taille</translation>
     </message>
     <message>
         <source>power of the water shrinkage by which the ceiling rises in curd</source>

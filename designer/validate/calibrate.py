@@ -43,7 +43,7 @@ TRUST = {"measured": 1.0, "procedure": 1.2, "joined": 1.5}
 WEAK = 1.4
 EFFECT_SD = 0.06
 STEP = 0.03
-ROUNDS = 12
+ROUNDS = 40
 REFITS = 4
 LOSS_SD_SHARE = 0.25
 

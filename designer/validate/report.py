@@ -21,13 +21,15 @@ from designer.validate.calibrate import NEVER_FITTED
 from designer.validate.course import courses
 from designer.validate.makes import CLASSES, Figure
 
-MOISTURE, LACTIC = "moisture", "moisture, lactic curd"
+MOISTURE, YIELD = "moisture", "yield"
+LACTIC = {MOISTURE: "moisture, lactic curd", YIELD: "yield, lactic curd"}
+"""Lines that lactic curd stands in by itself: it drains by a law of its own."""
 GROUPS: Mapping[str, str] = {
     "moisture_pct": MOISTURE,
     "ph": "pH at a step",
     "ph_whey": "pH at a step",
     "ph_24h": "pH at a step",
-    "yield_kg_per_100kg": "yield",
+    "yield_kg_per_100kg": YIELD,
     "fat_pct": "fat",
     "protein_pct": "protein",
     "salt_pct": "salt",
@@ -35,10 +37,10 @@ GROUPS: Mapping[str, str] = {
 }
 """Quantity -> the line of the report it counts in; what is not here stands in the rows only."""
 UNITS = {
-    MOISTURE: "points", LACTIC: "points", "pH at a step": "pH", "yield": "% of it", "fat": "points",
-    "protein": "points", "salt": "points", "calcium per protein": "mg/g",
+    MOISTURE: "points", LACTIC[MOISTURE]: "points", "pH at a step": "pH", YIELD: "% of it",
+    LACTIC[YIELD]: "% of it", "fat": "points", "protein": "points", "salt": "points", "calcium per protein": "mg/g",
 }  # fmt: skip
-AIMS = {MOISTURE: 1.5, "pH at a step": 0.1, "yield": 3.0}
+AIMS = {MOISTURE: 1.5, "pH at a step": 0.1, YIELD: 3.0}
 INTERVAL_PCT = (10.0, 90.0)
 RESAMPLED, SEED = 4000, 20
 
@@ -72,7 +74,7 @@ class Row:
     def group(self) -> str:
         """The line of the report it counts in, "" for none."""
         group = GROUPS.get(self.figure.quantity, "")
-        return LACTIC if group == MOISTURE and self.lactic else group
+        return LACTIC.get(group, group) if self.lactic else group
 
     @property
     def touched(self) -> bool | None:
@@ -85,7 +87,7 @@ class Row:
 
     def scaled(self, error: float) -> float:
         """An error in the unit of its line: yield in per cent of the figure."""
-        return 100.0 * error / self.figure.value if self.group == "yield" else error
+        return 100.0 * error / self.figure.value if UNITS.get(self.group) == "% of it" else error
 
 
 @dataclass(frozen=True, slots=True)

@@ -137,10 +137,13 @@ def test_bands_of_the_strongest_hold_the_effect(of_cheddar: Levers) -> None:
     assert [one.setting for one in found] == [one.setting for one in top]
     for lever, band in zip(top, found, strict=True):
         for effect_, (low, high) in ((lever.up, band.up), (lever.down, band.down)):
+            if math.isnan(effect_):  # whey off goes no further than all of it
+                continue
             assert low < high
             assert low - 0.1 * abs(effect_) <= effect_ <= high + 0.1 * abs(effect_)
     again = spreads(CHEDDAR, "moisture_pct", top, members=16)
-    assert again == found  # fixed draws: a band does not flicker
+    np.testing.assert_equal([(one.up, one.down) for one in again], [(one.up, one.down) for one in found])
+    # fixed draws: a band does not flicker
 
 
 def test_the_band_of_a_step_that_cannot_be_is_nan(of_cheddar: Levers) -> None:

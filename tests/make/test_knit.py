@@ -124,7 +124,7 @@ def test_stages_and_march_give_the_same_score() -> None:
 
 
 def test_cheddar_pressed_too_warm_opens_and_cooling_it_closes_it() -> None:
-    own = edit(recipe("thistlecombe-cheddar"), "stack", temperature_c=32.0, ramp_min=30.0)
+    own = edit(recipe("thistlecombe-cheddar"), "stack", temperature_c=31.0, ramp_min=30.0)
     cold, good, warm = ways(own, "salt", "temperature_c", [19.0, 28.5, 37.0])
     assert good > max(warm, cold)
     cool = of(forecast(edit(own, "salt", temperature_c=28.5)))

@@ -127,7 +127,7 @@ def test_there_is_always_a_word(
 
 def test_forecasts_read_as_their_kind() -> None:
     assert "firm" in {word.word for word in body(forecast(recipe("thistlecombe-cheddar"))).words}
-    assert {"pliable", "firm"} >= {word.word for word in body(forecast(recipe("highfold-alpine"))).words}
+    assert {"pliable", "firm"} == {word.word for word in body(forecast(recipe("highfold-alpine"))).words[:2]}
     assert body(forecast(recipe("saltmarsh-white"))).words[0].word == "short"
 
 

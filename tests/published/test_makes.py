@@ -16,18 +16,23 @@ from designer.validate.course import after_loss, courses
 from designer.validate.effects import effects
 from designer.validate.makes import CLASSES, entries, makes
 
-ALLOWED = {"moisture": 0.1, "moisture, lactic curd": 0.1, "pH at a step": 0.01}
+ALLOWED = {
+    "moisture": 0.1, "moisture, lactic curd": 0.1, "pH at a step": 0.01, "yield": 0.3, "yield, lactic curd": 1.0,
+}  # fmt: skip
 STORED = {
     # line and class: mean absolute error with the shipped constants, out of the fit
-    ("moisture", "measured"): (0.29, 0.39),
-    ("moisture", "procedure"): (1.43, 1.66),
-    ("moisture", "joined"): (1.52, 1.85),
-    ("moisture", "all"): (1.25, 1.52),
-    ("moisture, lactic curd", "all"): (2.13, 3.33),
-    ("pH at a step", "measured"): (0.045, 0.049),
-    ("pH at a step", "procedure"): (0.077, 0.089),
-    ("pH at a step", "joined"): (0.136, 0.143),
-    ("pH at a step", "all"): (0.080, 0.087),
+    ("moisture", "measured"): (0.40, 0.62),
+    ("moisture", "procedure"): (1.34, 1.29),
+    ("moisture", "joined"): (1.49, 1.69),
+    ("moisture", "all"): (1.24, 1.41),
+    ("moisture, lactic curd", "all"): (1.55, 2.93),
+    ("pH at a step", "measured"): (0.045, 0.055),
+    ("pH at a step", "procedure"): (0.081, 0.084),
+    ("pH at a step", "joined"): (0.139, 0.145),
+    ("pH at a step", "all"): (0.082, 0.088),
+    ("yield", "measured"): (1.96, 2.13),
+    ("yield", "all"): (2.64, 2.63),
+    ("yield, lactic curd", "all"): (11.8, 17.6),
 }
 
 
