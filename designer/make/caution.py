@@ -27,7 +27,7 @@ class Caution:
 
 @dataclass(frozen=True, slots=True)
 class Family:
-    """The acid limits of one family of makes; None where it has none of that kind. pH, % lactic acid, hours, °C."""
+    """The acid limits of one family of makes; None where it has none of that kind. pH, % lactic acid, hours, °C, % salt."""
 
     key: str
     name: str
@@ -43,6 +43,7 @@ class Family:
     warm_h_stop: float | None = None
     ph_until: float | None = None
     cooked_from_c: float | None = None
+    salted_from_pct: float | None = None
 
     @property
     def sourced(self) -> str:

@@ -16,6 +16,7 @@ from designer.make.caution import Caution, Family, family, limit, say, table
 from designer.make.seen import Curves, Figure, Series
 from designer.recipe.document import Recipe
 from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, PLACE_MILK, POPULATIONS
+from designer.recipe.stages.salt import Salt
 from designer.recipe.stages.stage import Stage
 
 SIX_H_MIN, DAY_MIN = 360.0, 1440.0
@@ -34,8 +35,15 @@ def family_of(stages: Sequence[Stage], rows: NDArray[Any], hottest_c: float) -> 
         return cooked
     if "cook" in kinds and "wash" in kinds[kinds.index("cook") :]:
         return family("washed")
-    loose_salt = any(stage.kind == "salt" and getattr(stage, "on", "curd") == "curd" for stage in stages)
-    return family("milled") if loose_salt or "mill" in kinds else family("uncooked")
+    milled = family("milled")
+    assert milled.salted_from_pct is not None
+    loose = sum(_of_curd_pct(stage) for stage in stages if isinstance(stage, Salt) and stage.on == "curd")
+    return milled if "mill" in kinds or loose >= milled.salted_from_pct - 1e-9 else family("uncooked")
+
+
+def _of_curd_pct(stage: Salt) -> float:
+    """Salt strewn as a share of the curd [%], which is about a tenth of its milk."""
+    return stage.salt_pct if stage.of == "curd" else 10.0 * stage.salt_pct
 
 
 def by_six_hours(own: Family, ph: float, stage: str = "") -> Caution | None:

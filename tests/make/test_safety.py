@@ -162,6 +162,23 @@ def test_a_good_ph_later_never_lifts_a_hold() -> None:
         assert "lifts nothing" in held[0].text
 
 
+def test_curd_salted_lightly_while_loose_goes_on_souring_and_is_judged_by_its_hours() -> None:
+    """A blue or an Asiago gets some 1 % of salt at pH 6.3 and sours in its form; Cheddar's 2.5 % stops the acid."""
+    whole = recipe("thistlecombe-cheddar")
+    rows = lower(whole).lanes[0].rows
+    loose = [stage for stage in whole.stages if stage.kind != "mill"]
+    families = {
+        (of, pct): slow_acid.family_of(
+            [one.model_copy(update={"salt_pct": pct, "of": of}) if one.kind == "salt" else one for one in loose],
+            rows,
+            39.0,
+        )
+        for of, pct in (("curd", 1.0), ("curd", 2.5), ("milk", 0.1), ("milk", 0.25))
+    }
+    assert families == {("curd", 1.0): UNCOOKED, ("curd", 2.5): MILLED, ("milk", 0.1): UNCOOKED, ("milk", 0.25): MILLED}
+    assert slow_acid.family_of(whole.stages, rows, 39.0) == MILLED  # milled, however little salt
+
+
 def test_a_hold_at_milling_stands_beside_a_good_six_hours_and_a_good_day() -> None:
     held = course("thistlecombe-cheddar", [0, 6, 24], [31, 31, 20], [6.6, 5.6, 5.1], ph_mill=5.85)
     assert [one.code for one in held if one.level == "stop"] == ["subnormal-acid"]
