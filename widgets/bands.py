@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
 
 from designer.forecast import Forecast
 from designer.recipe.error import RecipeError
+from widgets.aside import step_back
 
 MEMBERS: Final = 128
 REST_MS: Final = 25
@@ -56,6 +57,7 @@ class BandWorker(QObject):
         generation, work, done = self._generation, self._work, self._done
 
         def job() -> None:
+            step_back()
             made, problem = None, ""
             try:
                 made = work(recipe, lambda: generation != self._generation)

@@ -25,6 +25,7 @@ from designer.recipe.document import Recipe
 from designer.recipe.examples import examples
 from widgets import stage_menu, wording
 from widgets.actions import Actions, Spec
+from widgets.aside import take_turns
 from widgets.bands import MEMBERS
 from widgets.branch_work import BranchWork
 from widgets.chart_table import ChartTable
@@ -72,6 +73,7 @@ class Window(QMainWindow):
 
     def __init__(self, recipe: Recipe, *, config: Path, data: Path) -> None:
         super().__init__()
+        take_turns()
         self.preferences = Preferences(config / "curdwright.ini", self)
         self.judging = Judging(self.preferences)
         self.session = Session(recipe, nominal=forecast, banded=banded, check=self.judging, parent=self)

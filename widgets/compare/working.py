@@ -18,6 +18,7 @@ from designer.make import kernel
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.units import System
+from widgets.aside import step_back
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +71,7 @@ class CompareWorker(QObject):
         number, done = self._number, self._done
 
         def job() -> None:
+            step_back()
             made, problem = None, ""
             try:
                 made = self._work(question, number)

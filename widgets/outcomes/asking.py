@@ -11,6 +11,7 @@ from typing import Any, Final
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
 
 from designer.recipe.error import RecipeError
+from widgets.aside import step_back
 
 REST_MS: Final = 40
 """How long nothing new must be asked before a batch starts, so that a drag has the machine to itself."""
@@ -63,6 +64,7 @@ class Asker(QObject):
             return generation != self._generation
 
         def job() -> None:
+            step_back()
             try:
                 for name, question in batch.items():
                     if old():
