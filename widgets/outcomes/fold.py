@@ -41,6 +41,16 @@ class FoldHead(QAbstractButton):
         self.setAccessibleName(", ".join(each for each in (text, value) if each))
         self.setAccessibleDescription(second)
 
+    def say(self, second: str, state: str) -> None:
+        """Another second line and state; it asks for room only where it needs another."""
+        if (second, state) == (self.second, self.state):
+            return
+        tall = self.heightForWidth(self.width())
+        self.second, self.state = second, state
+        if self.heightForWidth(self.width()) != tall:
+            self.updateGeometry()
+        self.update()
+
     def _heights(self, width: float) -> tuple[float, float]:
         """How tall text and second line are."""
         left = MARK_PX + (14.0 if self.state else 0.0)

@@ -188,9 +188,11 @@ class LeverList(QWidget):
 
     def _point(self, way: Way | None) -> None:
         if way != self.at:
-            self.at = way
+            before, self.at = self.at, way
             self.pointed.emit(way)
-            self.update()
+            for row, lever in enumerate(self.shown):
+                if any(one is not None and one.setting.path == lever.setting.path for one in (before, way)):
+                    self.update(self.row_box(row).toAlignedRect())
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Preview what is pointed at: a pointer that rests while the list slides under it asks for nothing."""

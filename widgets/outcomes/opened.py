@@ -120,9 +120,7 @@ class OpenedOutcome(QWidget):
             self.windows.put(self._row(row) for row in rows)
             return
         for fold, row in zip(self.windows.folds(), rows, strict=True):
-            fold.head.second, fold.head.state = self._sentence(row), row.state
-            fold.head.updateGeometry()
-            fold.head.update()
+            fold.head.say(self._sentence(row), row.state)
 
     @staticmethod
     def _window(row: Row) -> str:

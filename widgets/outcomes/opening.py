@@ -105,6 +105,7 @@ class Opening(QObject):
         self._why: tuple[Seen, str, Explanation | None] | None = None
         self._judged: Forecast | None = None
         self._wanted: tuple[float, frozenset[tuple[str, str]]] | None = None
+        self._tried: tuple[Seen, dict[tuple[tuple[str, str], int], Recipe]] | None = None
         lines.asked.connect(self.toggle)
         lines.shut.connect(self.shut)
         lines.moved.connect(self._reveal)
@@ -311,9 +312,14 @@ class Opening(QObject):
 
     def _moved(self, way: Way) -> Recipe:
         """The recipe with a setting a step on from where it stands now. RecipeError where that can't be."""
-        now = {one.path: one for one in movables(self.session.recipe, self.session.lane)}
-        setting = now.get(way.setting.path, way.setting)
-        return moved(self.session.recipe, setting, round(setting.value + way.sign * way.setting.step, 9))
+        if self._tried is None or self._tried[0] != self._seen:
+            self._tried = self._seen, {}
+        tried, key = self._tried[1], (way.setting.path, way.sign)
+        if key not in tried:
+            now = {one.path: one for one in movables(self.session.recipe, self.session.lane)}
+            setting = now.get(way.setting.path, way.setting)
+            tried[key] = moved(self.session.recipe, setting, round(setting.value + way.sign * way.setting.step, 9))
+        return tried[key]
 
     @Slot(object)
     def _point(self, way: Way | None) -> None:

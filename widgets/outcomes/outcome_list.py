@@ -122,15 +122,22 @@ class OutcomeList(QWidget):
 
     def put_words(self, words: tuple[Line, ...], *, pale: bool = False) -> None:
         """Show these lines after the outcomes."""
-        self.words_pale = pale
+        if pale != self.words_pale:
+            self.words_pale = pale
+            self.update()
         self._show(self.lines, words)
 
     def _show(self, lines: tuple[Line, ...], words: tuple[Line, ...]) -> None:
-        before = [(line.key, line.row is None) for line in self.every]
+        before = self.every
         self.lines, self.words = lines, words
-        if before != [(line.key, line.row is None) for line in self.every]:
+        if [(line.key, line.row is None) for line in before] != [(line.key, line.row is None) for line in self.every]:
             self.lay_out()
-        self.update()
+            self.updateGeometry()
+            self.update()
+            return
+        for was, line in zip(before, self.every, strict=True):
+            if line != was:  # what is open below a line is not painted with it
+                self.update(self.box_of(line.key).toAlignedRect())
 
     @property
     def every(self) -> tuple[Line, ...]:
@@ -153,6 +160,7 @@ class OutcomeList(QWidget):
             room.installEventFilter(self)
             self.current = key
         self.lay_out()
+        self.updateGeometry()
         self.update()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -164,14 +172,16 @@ class OutcomeList(QWidget):
     def lay_out(self) -> None:
         """Put what is open below its line, as tall as it asks to be."""
         line = next((line for line in self.every if line.key == self.opened), None)
+        before = self._tall, self._room.geometry() if self._room is not None else None
         self._tall = 0
         if self._room is not None and line is not None:
             wide = max(120, self.width() - LEFT_PX - RIGHT_PX)
             grown = self._room.heightForWidth(wide) if self._room.hasHeightForWidth() else -1
             self._tall = grown if grown > 0 else self._room.sizeHint().height()
             self._room.setGeometry(LEFT_PX, round(self.top_of(self.opened) + self._height(line)), wide, self._tall)
-        self.updateGeometry()
-        self.update()
+        if before != (self._tall, self._room.geometry() if self._room is not None else None):
+            self.updateGeometry()
+            self.update()
 
     def _room_px(self) -> int:
         return self._tall
