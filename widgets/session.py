@@ -15,10 +15,11 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from designer.forecast import Forecast
-from designer.recipe.document import Recipe
+from designer.recipe.document import Branch, Recipe
 from designer.recipe.error import RecipeError
 from widgets.bands import BandWorker
 from widgets.carry import carried
+from widgets.remembered import Remembered
 
 MERGE_WITHIN_S = 1.0
 """Nudges of one setting that follow each other this closely are one step of undo."""
@@ -83,7 +84,7 @@ class Session(QObject):
         self, recipe: Recipe, *, nominal: Work, banded: Banded, check: Check, parent: QObject | None = None
     ) -> None:
         super().__init__(parent)
-        self._nominal, self._check = nominal, check
+        self._nominal, self._check = Remembered(nominal), check
         self.recipe = recipe
         self.shown = recipe
         self.path: Path | None = None
@@ -100,7 +101,7 @@ class Session(QObject):
         self._tick.timeout.connect(self.settle)
         self._bands = BandWorker(banded, self)
         self._bands.ready.connect(self._take_bands)
-        self.forecast: Forecast = nominal(recipe)
+        self.forecast: Forecast = self._nominal(recipe)
         self._kept = self.forecast
         self._kept_before: Forecast | None = None
         self._merging = False
@@ -219,6 +220,14 @@ class Session(QObject):
         """The forecast before the last edit: while something is dragged, that of what is kept."""
         return self._kept if self.previewing else self._kept_before
 
+    def agreed_min(self) -> float:
+        """Up to this minute what is shown goes as what is kept does; 0 where all of it may differ."""
+        kept, shown = self._kept.recipe, self.shown
+        rest = {"stages": kept.stages, "branches": kept.branches}
+        if _kinds(kept) != _kinds(shown) or shown.model_copy(update=rest) != kept:
+            return 0.0
+        return min(_agreed_min(*lane) for lane in zip(self._kept.lanes, kept.lanes(), shown.lanes(), strict=True))
+
     @Slot()
     def settle(self) -> None:
         """Work out the forecast and verdict of what is shown, now."""
@@ -264,3 +273,17 @@ class Session(QObject):
         """Stop what runs beside the window."""
         self._tick.stop()
         self._bands.stop()
+
+
+def _kinds(recipe: Recipe) -> list[list[tuple[str, str]]]:
+    """What stands where, in every lane: where that differs, what came before may differ too."""
+    return [[(stage.id, stage.kind) for stage in lane.stages] for lane in recipe.lanes()]
+
+
+def _agreed_min(forecast: Forecast, kept: Recipe | Branch, shown: Recipe | Branch) -> float:
+    """Up to where a lane goes as it did: to its first stage that is another, or to where it parts."""
+    if isinstance(kept, Branch) and kept.model_copy(update={"stages": ()}) != shown.model_copy(update={"stages": ()}):
+        return forecast.stages[0].start_min
+    other = (index for index, pair in enumerate(zip(kept.stages, shown.stages, strict=True)) if pair[0] != pair[1])
+    first = next(other, len(forecast.stages))
+    return forecast.stages[first].start_min if first < len(forecast.stages) else forecast.stages[-1].end_min

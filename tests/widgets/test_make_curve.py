@@ -9,10 +9,12 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication, QSlider
 from pytestqt.qtbot import QtBot
 
+from designer.recipe import edit as edits
 from designer.recipe.edit import set_end
 from tests.widgets.conftest import CTRL, SHIFT, drag, move, press, release, send
 from widgets.make_curve.axis import snap_step
 from widgets.make_curve.canvas import MakeCurve
+from widgets.make_curve.picture import KEPT_MARGIN_PX
 from widgets.window import Window
 
 
@@ -289,27 +291,53 @@ def test_scales_are_held_during_a_drag(curve: MakeCurve) -> None:
     release(curve, start + QPointF(90, 0))
 
 
-def test_what_is_drawn_during_a_drag_is_what_would_be_drawn_whole(curve: MakeCurve) -> None:
-    """Only what lies after the start of the dragged stage is drawn anew; nothing there may differ for it."""
-    start = below(curve, "warm")
-    press(curve, start)
-    move(curve, start + QPointF(60, 0))
+def apart_from_whole(curve: MakeCurve) -> float:
+    """Share of the pixels drawn anew that are another than if the whole picture were."""
     curve.repaint()
     assert curve._still is not None
     part = curve._still.toImage()
     left = int(curve.frame.from_px)
-    assert left > curve.frame.places.vat.left()
-    whole = curve._pixmap(curve.frame)
+    whole = curve._afresh(None, curve.frame)
     ground = curve._grounded(curve.frame)
-    curve._kept = None
-    curve._frame = None
+    kept, curve._kept, curve._frame = curve._kept, None, None
     frame = curve.frame
+    curve._kept, curve._frame = kept, None
     curve._within(whole, lambda painter: curve._paint_still(painter, frame, ground))
     other = whole.toImage().convertToFormat(part.format())
     a, b = (
         np.frombuffer(image.constBits(), dtype=np.uint8).reshape(image.height(), image.width(), 4)[:, :, :3]
         for image in (part, other)
     )
-    differing = (np.abs(a.astype(int) - b.astype(int)).max(axis=2) > 24)[:, left + 2 :]
-    assert differing.mean() < 0.01  # dots and dashes begin at another pixel; nothing else is apart
+    return float((np.abs(a.astype(int) - b.astype(int)).max(axis=2) > 24)[:, left + 2 :].mean())
+
+
+def test_what_is_drawn_during_a_drag_is_what_would_be_drawn_whole(curve: MakeCurve) -> None:
+    """Only what lies after the start of the dragged stage is drawn anew; nothing there may differ for it."""
+    start = below(curve, "warm")
+    press(curve, start)
+    move(curve, start + QPointF(60, 0))
+    curve.session.settle()
+    assert curve.frame.from_px > curve.frame.places.vat.left()
+    assert apart_from_whole(curve) < 0.01  # dots and dashes begin at another pixel; nothing else is apart
     release(curve, start)
+
+
+def test_so_is_what_is_tried_from_a_list(curve: MakeCurve) -> None:
+    """One setting after another, without the recipe as it is kept in between; each from its own stage on."""
+    session = curve.session
+    curve.repaint()
+    starts = {block.id: block.start_min for block in curve.frame.blocks}
+    tried = (
+        ("drain", edits.edit_end(session.recipe, "drain", length_min=30.0)),
+        ("warm", edits.edit(session.recipe, "warm", temperature_c=38.0)),
+        (None, edits.edit_milk(session.recipe, session.recipe.milks[0].id, fat_pct=4.4)),
+        ("warm", edits.edit(session.recipe, "warm", temperature_c=37.0)),
+    )
+    for stage, recipe in tried:
+        session.preview(recipe)
+        session.settle()
+        begins = curve._axis.x(starts[stage]) if stage is not None else 0.0
+        assert curve.frame.from_px == pytest.approx(max(begins - KEPT_MARGIN_PX, 0.0))
+        assert apart_from_whole(curve) < 0.01
+    session.drop_preview()
+    assert curve.frame.from_px == 0.0

@@ -17,6 +17,7 @@ from designer.recipe.error import RecipeError
 from designer.recipe.file import read
 from tests.widgets.conftest import CHEDDAR
 from widgets.carry import carried
+from widgets.remembered import MOST, Remembered
 from widgets.session import Session
 
 RECIPE = read(CHEDDAR)
@@ -86,6 +87,45 @@ def test_previews_of_one_frame_collapse(qtbot: QtBot, recipe: Recipe) -> None:
         pass
     assert [one.stages[0].end.length_min for one in marched] == [90.0]
     session.close()
+
+
+def test_there_and_back_is_forecast_once(recipe: Recipe) -> None:
+    marched: list[Recipe] = []
+
+    def nominal(wanted: Recipe) -> Forecast:
+        marched.append(wanted)
+        return forecast(wanted)
+
+    session = Session(recipe, nominal=nominal, banded=lambda r, stop: forecast(r), check=lambda made: None)
+    marched.clear()
+    ends = []
+    for minutes in (70.0, 80.0, 70.0):
+        session.preview(longer(recipe, minutes))
+        session.settle()
+        ends.append(session.forecast.stages[0].end_min)
+    session.drop_preview()
+    assert ends == pytest.approx([70.0, 80.0, 70.0])
+    assert session.forecast.stages[0].end_min == pytest.approx(60.0)
+    assert [one.stages[0].end.length_min for one in marched] == [70.0, 80.0]
+    session.close()
+
+
+def test_only_the_last_forecasts_are_remembered(session: Session, recipe: Recipe) -> None:
+    asked: list[Recipe] = []
+    made = session.forecast
+
+    def work(wanted: Recipe) -> Forecast:
+        asked.append(wanted)
+        return made
+
+    remembered = Remembered(work)
+    recipes = [longer(recipe, 60.0 + more) for more in range(1, MOST + 2)]
+    for one in recipes:
+        remembered(one)
+    remembered(recipes[-1])
+    assert len(asked) == MOST + 1
+    remembered(recipes[0])
+    assert asked[MOST + 1 :] == [recipes[0]]
 
 
 def test_bands_follow_and_only_the_latest_count(qtbot: QtBot, session: Session, recipe: Recipe) -> None:

@@ -155,7 +155,7 @@ class MakeCurve(Picture):
         elif found is not None:
             self.session.choose(found.stage)
             own = self.frame_of(found)
-            self.keep_before(own.blocks[found.index].start_min)
+            self.stand_ready()
             self._grab = Grab(drag=Drag.start(found, own, self.session.recipe, at, self.session.march), at=at)
             self.said.emit(self.tr("Shift lets go of round values, Ctrl keeps the end, Esc cancels."))
         elif frame.places.strip.adjusted(0, -6, 0, 6).contains(at):
@@ -200,7 +200,7 @@ class MakeCurve(Picture):
                 self.update()
         elif grab.moved or abs(at.x() - grab.at.x()) > PAN_AFTER_PX:
             grab.moved = True
-            self.pan(grab.pan_from - at.x())
+            self.pan(grab.pan_from - at.x(), passing=True)
             grab.pan_from = at.x()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
@@ -210,7 +210,6 @@ class MakeCurve(Picture):
             return
         self.said.emit("")
         if grab.drag is not None:
-            self.keep_before(None)
             if grab.answer is not None and grab.answer.recipe is not None:
                 self.session.commit(grab.answer.recipe, self._step_text(grab.drag.grip, grab.answer))
             else:
@@ -265,17 +264,17 @@ class MakeCurve(Picture):
         # A touch pad tells pixels, a wheel an eighth of a degree a step; some pads tell pixels only.
         across, down = (pixels.x(), pixels.y()) if not pixels.isNull() else (angle.x() / 2, angle.y() / 2)
         if event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
-            self.pan(-(across or down))
+            self.pan(-(across or down), passing=True)
         elif abs(across) > abs(down):
-            self.pan(-across)
+            self.pan(-across, passing=True)
         else:
-            self.zoom(1.0024 ** (-down), event.position().x())
+            self.zoom(1.0024 ** (-down), event.position().x(), passing=True)
         event.accept()
 
     def event(self, event: QEvent) -> bool:
         """Pinch on a touch pad zooms; tooltips come from what is under the pointer."""
         if isinstance(event, QNativeGestureEvent) and event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture:
-            self.zoom(1.0 / max(1.0 + event.value(), 0.2), event.position().x())
+            self.zoom(1.0 / max(1.0 + event.value(), 0.2), event.position().x(), passing=True)
             return True
         if event.type() == QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
             text = self.tip_at(QPointF(event.pos()))
@@ -345,16 +344,13 @@ class MakeCurve(Picture):
             return False
         self._grab = None
         self.setCursor(Qt.CursorShape.ArrowCursor)
-        self.keep_before(None)
         self.session.drop_preview()
         self.said.emit("")
         self.update()
         return True
 
     def _pan_strip(self, at: QPointF) -> None:
-        minute = ribbon.strip_minute(self.frame, at.x())
-        self._fit = "free"
-        self._show(minute - self._axis.span_min / 2, minute + self._axis.span_min / 2)
+        self.look_at(ribbon.strip_minute(self.frame, at.x()))
 
     def _step_text(self, grip: grips.Grip, answer: Answer) -> str:
         return QCoreApplication.translate("MakeCurve", "{0}: {1}").format(grip.label, answer.text)

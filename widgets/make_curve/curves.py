@@ -232,7 +232,7 @@ def _band(
     kept = pick[_drawn(frame, frame.forecast, curve)[pick]]
     if len(kept) < 2:
         return
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing, not frame.moving)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, not (frame.moving or frame.passing))
     painter.setPen(Qt.PenStyle.NoPen)
     strength = 0.17 if not frame.colours.dark else 0.24
     painter.setBrush(frame.colour(curve.colour, strength * (0.5 if frame.bands_stale else 1.0)))

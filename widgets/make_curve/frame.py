@@ -317,6 +317,8 @@ class Frame:
     bands_stale: bool = False
     moving: bool = False
     """something is being dragged: what can be drawn plainer is"""
+    passing: bool = False
+    """the view is being moved: this picture stands for a moment only, and is drawn plainer too"""
     pixel_ratio: float = 1.0
     enlarged: int = 1
     """how many times as large the curd is drawn once out of the whey"""

@@ -1,15 +1,15 @@
 """The make curve as a picture: holds the axis and the scales, builds a frame from the session and paints it.
 
-Three layers: the ground (grid and figures) stays while something is dragged, the still picture stays while the
-pointer only moves, and what lies over it is painted each time.
+Four layers: the scales (grid and figures) stay while the view is moved in time, the ground (they and the time axis)
+while something is dragged, the still picture while the pointer only moves; what lies over it is painted each time.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Slot
-from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPixmap, QResizeEvent
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Slot
+from PySide6.QtGui import QFontMetricsF, QHideEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from designer.forecast import Forecast
@@ -21,6 +21,8 @@ from widgets.theme import apply as dress
 
 KEPT_MARGIN_PX = 44.0
 """How far left of its stage a word or a figure of it may reach."""
+PASSED_MS = 120
+"""How long the view must rest before it is drawn in full after it was moved."""
 
 
 class Picture(QWidget):
@@ -41,13 +43,20 @@ class Picture(QWidget):
         self._full_kg = 100.0
         self._words: dict[str | None, dict[str, str]] = {}
         self._kept: tuple[QPixmap, float] | None = None
+        """while something is tried: the picture of what is kept, and the pixel from which what is tried differs"""
         self._frame: Frame | None = None
         self._branches: tuple[Frame, ...] = ()
         self._grips: tuple[grips.Grip, ...] = ()
         self._still: QPixmap | None = None
         self._last: QPixmap | None = None
+        self._scales: QPixmap | None = None
+        self._scales_key: tuple[object, ...] = ()
         self._ground: QPixmap | None = None
         self._ground_key: tuple[object, ...] = ()
+        self._passing = QTimer(self)
+        self._passing.setSingleShot(True)
+        self._passing.setInterval(PASSED_MS)
+        self._passing.timeout.connect(self._came_to_rest)
         self.setMinimumSize(QSize(520, 380))
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         session.forecastChanged.connect(self._forecast_changed)
@@ -156,24 +165,40 @@ class Picture(QWidget):
         """Show the selected stage."""
         self.fit_stage(self.session.chosen)
 
-    def zoom(self, factor: float, x: float | None = None) -> None:
-        """`factor` times as much time in view, about a pixel or the middle."""
-        self._fit = "free"
-        self._axis = self._axis.zoomed(self._axis.left + self._axis.width / 2 if x is None else x, factor)
-        self._changed()
-        self._settled()
+    def zoom(self, factor: float, x: float | None = None, *, passing: bool = False) -> None:
+        """`factor` times as much time in view, about a pixel or the middle; `passing` where more is to follow."""
+        self._look(self._axis.zoomed(self._axis.left + self._axis.width / 2 if x is None else x, factor), passing)
 
-    def pan(self, pixels: float) -> None:
-        """Move the view; positive shows later minutes."""
-        self._fit = "free"
-        self._axis = self._axis.panned(pixels)
-        self._changed()
-        self._settled()
+    def pan(self, pixels: float, *, passing: bool = False) -> None:
+        """Move the view; positive shows later minutes; `passing` where more is to follow."""
+        self._look(self._axis.panned(pixels), passing)
+
+    def look_at(self, minute: float) -> None:
+        """Move the view so that a minute stands in its middle; more is to follow."""
+        half = self._axis.span_min / 2
+        self._look(self._axis.shown(minute - half, minute + half), True)
 
     # ---- building the picture
 
     def _show(self, start: float, end: float) -> None:
+        self._passing.stop()
         self._axis = self._axis.shown(start, end)
+        self._changed()
+        self._settled()
+
+    def _look(self, axis: TimeAxis, passing: bool) -> None:
+        """Another view; while it is passing, what nobody would miss yet waits until it rests."""
+        self._fit = "free"
+        self._axis = axis
+        self._changed()
+        if passing:
+            self._passing.start()
+        else:
+            self._passing.stop()
+            self._settled()
+
+    @Slot()
+    def _came_to_rest(self) -> None:
         self._changed()
         self._settled()
 
@@ -215,6 +240,7 @@ class Picture(QWidget):
             chosen=session.chosen,
             bands_stale=session.bands_stale,
             moving=session.previewing,
+            passing=self._passing.isActive(),
             pixel_ratio=self.devicePixelRatioF(),
             enlarged=self._enlarged.get(None, 1),
             full_kg=self._full_kg,
@@ -243,6 +269,10 @@ class Picture(QWidget):
         self._axis = self._axis.grown(life)
 
     def _changed(self) -> None:
+        self._kept = None
+        self._other()
+
+    def _other(self) -> None:
         self._frame = None
         self._still = None
         self.update()
@@ -263,13 +293,15 @@ class Picture(QWidget):
                 self._axis = self._axis.shown(0.0, self._make_min)
             elif self._fit == "life":
                 self._axis = self._lived()
-        self._changed()
-        if not self.session.previewing:
+            self._changed()
             self._settled()
+        else:
+            self._keep_what_stands()
+            self._other()
 
     @Slot()
     def _bands_changed(self) -> None:
-        self._changed()
+        self._other()
 
     def _settled(self) -> None:
         """The grips are where they will stay; called after every change but those within a drag."""
@@ -286,15 +318,20 @@ class Picture(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Everything moves."""
         super().resizeEvent(event)
-        self._kept = None
         self._changed()
         self._settled()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Out of sight the view is at rest."""
+        super().hideEvent(event)
+        if self._passing.isActive():
+            self._passing.stop()
+            self._came_to_rest()
 
     def changeEvent(self, event: QEvent) -> None:
         """Another palette or font draws another picture."""
         super().changeEvent(event)
         if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange, QEvent.Type.StyleChange):
-            self._kept = None
             self._changed()
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -321,19 +358,20 @@ class Picture(QWidget):
         A new one for every frame would cost time, and the Qt binding takes six references to None for each pixmap it
         first paints on and never gives them back.
         """
-        last, ratio = self._last, frame.pixel_ratio
-        kept = self._kept is not None and self._kept[0] is last
-        if last is None or kept or last.devicePixelRatio() != ratio or last.size() != self._pixels(ratio):
-            self._last = last = self._pixmap(frame)
+        kept = self._kept is not None and self._kept[0] is self._last
+        self._last = self._afresh(None if kept else self._last, frame)
+        return self._last
+
+    def _afresh(self, last: QPixmap | None, frame: Frame) -> QPixmap:
+        """A pixmap to be painted over: the last one where it has the size."""
+        ratio = frame.pixel_ratio
+        if last is None or last.devicePixelRatio() != ratio or last.size() != self._pixels(ratio):
+            last = QPixmap(self._pixels(ratio))
+            last.setDevicePixelRatio(ratio)
         return last
 
     def _pixels(self, ratio: float) -> QSize:
         return QSize(round(self.width() * ratio), round(self.height() * ratio))
-
-    def _pixmap(self, frame: Frame) -> QPixmap:
-        made = QPixmap(self._pixels(frame.pixel_ratio))
-        made.setDevicePixelRatio(frame.pixel_ratio)
-        return made
 
     @staticmethod
     def _within(pixmap: QPixmap, paint: Callable[[QPainter], None]) -> None:
@@ -344,10 +382,9 @@ class Picture(QWidget):
         finally:
             painter.end()
 
-    def _grounded(self, frame: Frame) -> QPixmap:
-        """What stays as it is while something is dragged; drawn anew when axis, scales, size or palette change."""
+    def _scaled(self, frame: Frame) -> QPixmap:
+        """What stays as it is while the view is moved; drawn anew when scales, size or palette change."""
         key = (
-            frame.axis,
             frame.places.vat,
             self.panes,
             len(self._branches),
@@ -355,41 +392,62 @@ class Picture(QWidget):
             frame.colours.name,
             self.system,
             frame.pixel_ratio,
-            frame.clock_start_min,
-            frame.hours,
             frame.fonts.note.key(),
             self.size(),
         )
+        if self._scales is None or key != self._scales_key:
+            self._scales_key = key
+            self._scales = self._afresh(self._scales, frame)
+            self._scales.fill(frame.colour("paper"))
+            self._within(self._scales, lambda painter: self._paint_scales(painter, frame))
+            self._ground_key = ()
+        return self._scales
+
+    def _grounded(self, frame: Frame) -> QPixmap:
+        """What stays as it is while something is dragged: the scales, and the time axis over them."""
+        scales = self._scaled(frame)
+        key = (frame.axis, frame.clock_start_min, frame.hours)
         if self._ground is None or key != self._ground_key:
             self._ground_key = key
-            self._ground = self._pixmap(frame)
-            self._ground.fill(frame.colour("paper"))
-            self._within(self._ground, lambda painter: self._paint_ground(painter, frame))
+            self._ground = self._afresh(self._ground, frame)
+            self._within(self._ground, lambda painter: self._paint_ground(painter, frame, scales))
         return self._ground
 
-    def _paint_ground(self, painter: QPainter, frame: Frame) -> None:
+    def _paint_scales(self, painter: QPainter, frame: Frame) -> None:
         for each in self.frames:
             vat.paint_scale(painter, each)
         for key in frame.places.panes:
             curves.paint_ground(painter, frame, curves.PANES[key])
-        hours.paint_hours(painter, frame)
-        ribbon.paint_axis(painter, frame)
         overlay.paint_heads(painter, frame)
 
-    def keep_before(self, minute: float | None) -> None:
-        """From now on nothing before this minute changes (a stage is being dragged); None: anything may."""
-        self._kept = None
-        if minute is not None:
-            if self._still is None:
-                self.repaint()
-            if self._still is not None:
-                self._kept = (self._still, max(self._axis.x(minute) - KEPT_MARGIN_PX, 0.0))
+    def _paint_ground(self, painter: QPainter, frame: Frame, scales: QPixmap) -> None:
+        painter.drawPixmap(0, 0, scales)
+        hours.paint_hours(painter, frame)
+        ribbon.paint_axis(painter, frame)
+
+    def stand_ready(self) -> None:
+        """Something is about to be tried: have the picture of what is kept, so that most of it can stay."""
+        if self._passing.isActive():
+            self._passing.stop()
+            self._came_to_rest()
+        if self._still is None:
+            self.repaint()
+
+    def _keep_what_stands(self) -> None:
+        """Of what is kept, all stays that lies before the first stage that is tried otherwise."""
+        whole, frame = self._kept[0] if self._kept is not None else None, self._frame
+        if whole is None and frame is not None and not frame.passing and frame.forecast.recipe == self.session.recipe:
+            whole = self._still
+        if whole is not None:
+            agreed = self.session.agreed_min()
+            self._kept = (whole, max(self._axis.x(agreed) - KEPT_MARGIN_PX, 0.0) if agreed > 0.0 else 0.0)
 
     def _paint_changed(self, painter: QPainter, frame: Frame, ground: QPixmap, kept: QPixmap) -> None:
         """What was kept, and anew only what lies right of where the change begins, and the strip."""
         painter.drawPixmap(0, 0, kept)
-        painter.setClipRect(QRectF(frame.from_px, 0, self.width() - frame.from_px, frame.places.axis.bottom()))
-        self._paint_still(painter, frame, ground)
+        if frame.from_px < frame.axis.right:
+            painter.setClipRect(QRectF(frame.from_px, 0, self.width() - frame.from_px, frame.places.axis.bottom()))
+            self._paint_still(painter, frame, ground)
         painter.setClipRect(QRectF(0, frame.places.axis.bottom(), self.width(), self.height()))
         painter.drawPixmap(0, 0, ground)
         ribbon.paint_strip(painter, frame)

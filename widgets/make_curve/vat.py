@@ -214,10 +214,12 @@ def _edges(painter: QPainter, frame: Frame) -> None:
     """A thin light line at each stage end, from the temperature line to the floor."""
     floor = round(frame.places.vat.bottom())
     colour = frame.colour("paper", 0.8 if not frame.colours.dark else 0.5)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)  # whole pixels: the same, and quicker
     for block in frame.blocks[:-1]:
         if frame.left_px < frame.axis.x(block.end_min) < frame.axis.right:
             top = round(frame.temperature.y(block.end_c)) + 1
             painter.fillRect(round(frame.axis.x(block.end_min)), top, 1, floor - top, colour)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
 
 def _enlarged(painter: QPainter, frame: Frame, held: Content) -> None:
