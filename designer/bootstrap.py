@@ -28,6 +28,8 @@ DISPLAY_PACKAGES = ("libxcb-cursor0", "libxcb-icccm4", "libxcb-keysyms1", "libxc
 
 # Folders without which a stamp is not believed: somebody may have cleared up since.
 MUST_BE_THERE = ("pip", "numba", "PySide6")
+# The packages in which our own modules stand.
+OURS = ("designer", "styles", "widgets")
 LIBRARY_MISSING = 3
 PROBE = f"""
 import importlib, sys
@@ -117,6 +119,7 @@ class Checkout:
                     say("The environment is damaged: building it anew.")
                     self.build()
                     self.install()
+                self.compile()
             self.try_imports()
 
     def try_imports(self) -> None:
@@ -171,6 +174,13 @@ class Checkout:
             self.unfinished.unlink()
         if code != 0:
             stop("The packages could not be installed: see pip's words above. Is the network there? Then try again.")
+
+    def compile(self) -> None:
+        """Compile our own modules, as pip did those of others.
+
+        Else the first start does it, and where Python is told to write no bytecode every start.
+        """
+        run([str(self.python), "-m", "compileall", "-q", *(str(self.root / name) for name in OURS)])
 
     def probe(self) -> int:
         """0 if the window's and the model's libraries import, LIBRARY_MISSING if the system lacks one, else another."""

@@ -8,6 +8,7 @@ goes wrong is a sentence on standard error, never a traceback.
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 import traceback
@@ -364,6 +365,7 @@ def _open(path: Path | None) -> None:
     if (has_display() or platform) and platform not in NO_SCREEN:
         read_recipe(recipe)  # a file that can't be read is said here, before a window comes up empty
         prepare_display()
+        gc.disable()  # nothing becomes garbage while the window is put together; it looks for it again afterwards
         try:
             from widgets.launch import open_window
         except ImportError as error:

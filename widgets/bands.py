@@ -37,6 +37,7 @@ class BandWorker(QObject):
         self._generation = 0
         self._busy = False
         self._next: Any = None
+        self._held = False
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -47,7 +48,18 @@ class BandWorker(QObject):
         """Ask for the bands of a recipe; anything asked before is forgotten."""
         self._generation += 1
         self._next = recipe
-        self._rest.start()
+        if not self._held:
+            self._rest.start()
+
+    def hold(self) -> None:
+        """Start nothing until `release`."""
+        self._held = True
+        self._rest.stop()
+
+    def release(self) -> None:
+        """Begin with what was asked last."""
+        self._held = False
+        self._begin()
 
     @Slot()
     def _begin(self) -> None:

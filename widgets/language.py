@@ -9,6 +9,9 @@ from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from designer import language
 
+_installed: list[QTranslator] = []
+"""those of the language spoken; asking the application for them would load every class of Qt's styles"""
+
 
 def asked(choice: str) -> str:
     """The key of a language for a choice: "system" takes the system's, if we speak it, else English."""
@@ -20,7 +23,8 @@ def asked(choice: str) -> str:
 
 def install(app: QCoreApplication, key: str, mark: str = "language") -> None:
     """Speak a language from now on; `mark` is its decimal mark: "comma", "point", or as the language has it."""
-    for old in app.findChildren(QTranslator):
+    while _installed:
+        old = _installed.pop()
         app.removeTranslator(old)
         old.setParent(None)
     if key != "en":
@@ -30,6 +34,7 @@ def install(app: QCoreApplication, key: str, mark: str = "language") -> None:
             translator = QTranslator(app)
             if translator.load(name, folder):
                 app.installTranslator(translator)
+                _installed.append(translator)
     QLocale.setDefault(QLocale(key))
     spoken = language.ENGLISH if key == "en" else language.of(key, _look)
     language.speak(spoken if mark == "language" else replace(spoken, comma=mark == "comma"))

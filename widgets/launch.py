@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import sys
 from pathlib import Path
 
@@ -12,6 +13,7 @@ from PySide6.QtWidgets import QApplication
 from designer.language import spoken
 from designer.recipe.examples import example, is_example
 from widgets import language, mishap, recovery
+from widgets.ahead import Ahead
 from widgets.files import read
 from widgets.journal import leftovers
 from widgets.judging import adopt_beside
@@ -25,6 +27,7 @@ def open_window(path: Path | None) -> int:
 
     None: the start page, with the example behind it.
     """
+    gc.disable()  # nothing becomes garbage while the window is put together; after the first picture it is on again
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     QCoreApplication.setApplicationName("curdwright")
@@ -39,6 +42,7 @@ def open_window(path: Path | None) -> int:
     recipe, text = read(opened)
     adopt_beside(opened)
     window = Window(recipe, config=config, data=data)
+    ahead = Ahead(window)
     mishap.watch(window, user_log_path("curdwright", appauthor=False) / "window.txt")
     if not is_example(opened):
         window.session.path, window.session.text = opened.resolve(), text
@@ -51,4 +55,6 @@ def open_window(path: Path | None) -> int:
     window.show()
     QTimer.singleShot(0, window, lambda: recovery.offer(window, leftovers(data / "recovery")))
     QTimer.singleShot(0, window, window.help.offer_around)
-    return app.exec()
+    code = app.exec()
+    ahead.stop()
+    return code

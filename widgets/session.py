@@ -269,6 +269,14 @@ class Session(QObject):
             self.bands_stale = False
             self.bandsChanged.emit()
 
+    def hold_bands(self) -> None:
+        """Work out no bands until `release_bands`: the first picture has the machine to itself."""
+        self._bands.hold()
+
+    def release_bands(self) -> None:
+        """Begin with the bands of what is shown."""
+        self._bands.release()
+
     def close(self) -> None:
         """Stop what runs beside the window."""
         self._tick.stop()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QPoint, QSize, Qt, Slot
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QUndoGroup, QUndoStack
@@ -32,7 +33,6 @@ from widgets.chart_table import ChartTable
 from widgets.choices import Choices
 from widgets.files import FileWork
 from widgets.form import hours_form
-from widgets.form.milk_place import MilkPlace
 from widgets.form.stage_form import StageForm
 from widgets.help.desk import Desk
 from widgets.journal import Journal
@@ -40,7 +40,6 @@ from widgets.judging import Judging, known_style
 from widgets.make_curve import looking
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.drag import KEEP, LATER
-from widgets.outcomes.check_place import CheckPlace
 from widgets.outcomes.locking import setting_at
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
@@ -48,13 +47,16 @@ from widgets.rail import Place, Rail, Railed
 from widgets.room import Parts, Stack, scrolling
 from widgets.session import Session
 from widgets.stage_work import StageWork
-from widgets.start.place import StartPlace
 from widgets.teach.work import Teaching
 from widgets.theme import apply as dress
 from widgets.theme.icons import program_icon
 from widgets.tour import views
 from widgets.variants.page import Page
 from widgets.variants.work import Variants
+
+if TYPE_CHECKING:
+    from widgets.form.milk_place import MilkPlace
+    from widgets.start.place import StartPlace
 
 SIDE_PX, BESIDE_PX = 336, 800
 """Width of what stands beside the make curve, and the least room for both beside each other."""
@@ -151,6 +153,8 @@ class Window(QMainWindow):
         self.setCentralWidget(whole)
 
     def _start(self) -> QWidget:
+        from widgets.start.place import StartPlace  # this and the next ones: loaded after the first picture
+
         place = StartPlace(self.session, self.files, self.preferences)
         place.set_system(self.preferences.system)
         place.opened.connect(lambda: self.go("design"))
@@ -158,11 +162,11 @@ class Window(QMainWindow):
 
     def _new(self) -> None:
         self.go("start")
-        place = self.opened["start"]
-        assert isinstance(place, StartPlace)
-        place.start_new()
+        cast("StartPlace", self.opened["start"]).start_new()
 
     def _milk(self) -> QWidget:
+        from widgets.form.milk_place import MilkPlace
+
         place = MilkPlace(self.session)
         place.asked.connect(self.go)
         place.set_system(self.preferences.system)
@@ -170,13 +174,15 @@ class Window(QMainWindow):
         return place
 
     def _check(self) -> QWidget:
+        from widgets.outcomes.check_place import CheckPlace
+
         place = CheckPlace(self.session, self.judging)
         place.asked.connect(self.go)
         place.source_asked.connect(self.help.show_source)
         return place
 
     def _compare(self) -> QWidget:
-        from widgets.compare.place import ComparePlace  # what it compares with takes long to load
+        from widgets.compare.place import ComparePlace
 
         place = ComparePlace(self.session)
         place.set_system(self.preferences.system)
@@ -351,12 +357,16 @@ class Window(QMainWindow):
 
     # ---- places, units, theme
 
-    def go(self, key: str) -> None:
-        """Open a place; it is made when it is first opened."""
-        self.teaching.projecting.leave()
+    def prepare(self, key: str) -> None:
+        """Make a place, where that was not done."""
         if key not in self.opened:
             self.opened[key] = self.places[key].make()
             self.stack.addWidget(self.opened[key])
+
+    def go(self, key: str) -> None:
+        """Open a place; it is made when it is first opened, or before."""
+        self.teaching.projecting.leave()
+        self.prepare(key)
         place = self.opened[key]
         self.stack.setCurrentWidget(place)
         self.rail.show_chosen(self.places[key].under or key)

@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from designer import bootstrap
-from designer.bootstrap import LIBRARY_MISSING, MUST_BE_THERE, ROOT, Checkout
+from designer.bootstrap import LIBRARY_MISSING, MUST_BE_THERE, OURS, ROOT, Checkout
 
 BEFORE_THE_ENVIRONMENT = ("designer/__init__.py", "designer/bootstrap.py", "designer/__main__.py")
 BEFORE_THE_ENVIRONMENT += ("tests/__init__.py", "tests/__main__.py")
@@ -38,6 +38,9 @@ class Recorded(Checkout):
         self.done.append("install")
         for name in MUST_BE_THERE:
             (self.packages / name).mkdir(parents=True, exist_ok=True)
+
+    def compile(self) -> None:
+        self.done.append("compile")
 
     def probe(self) -> int:
         return self.finds.pop(0)
@@ -96,7 +99,7 @@ def test_an_installed_copy_is_left_alone(tmp_path: Path, monkeypatch: pytest.Mon
 def test_the_first_start_builds_and_stamps(recorded: Callable[..., Recorded]) -> None:
     checkout = recorded(0)
     checkout.prepare()
-    assert checkout.done == ["build", "install"]
+    assert checkout.done == ["build", "install", "compile"]
     assert checkout.is_ready()
 
 
@@ -129,7 +132,7 @@ def test_a_damaged_environment_is_built_anew(
     checkout = recorded(BROKEN, 0)
     monkeypatch.setattr(checkout, "can_be_mended", lambda: True)
     checkout.prepare()
-    assert checkout.done == ["install", "build", "install"]
+    assert checkout.done == ["install", "build", "install", "compile"]
     assert checkout.is_ready()
 
 
@@ -150,7 +153,7 @@ def test_without_the_systems_libraries_the_rest_works(
     assert checkout.is_installed()
     assert not checkout.is_ready()
     checkout.prepare()
-    assert checkout.done == ["build", "install"], "nothing is installed twice"
+    assert checkout.done == ["build", "install", "compile"], "nothing is installed twice"
     checkout.prepare()
     assert checkout.is_ready(), "libraries that came later are noticed"
 
@@ -218,6 +221,20 @@ def test_what_is_run_leaves_standard_output_alone(capfd: pytest.CaptureFixture[s
     assert bootstrap.run([sys.executable, "-c", "print('pip says')"]) == 0
     seen = capfd.readouterr()
     assert (seen.out, seen.err) == ("", "pip says\n")
+
+
+def test_our_modules_are_compiled_where_python_writes_no_bytecode(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name in OURS:
+        (tmp_path / name).mkdir()
+        (tmp_path / name / "one.py").touch()
+    monkeypatch.setenv("PYTHONDONTWRITEBYTECODE", "1")
+    monkeypatch.delenv("PYTHONPYCACHEPREFIX", raising=False)
+    checkout = Checkout(tmp_path)
+    checkout.python = Path(sys.executable)
+    checkout.compile()
+    assert [len(list((tmp_path / name).glob("__pycache__/one.*.pyc"))) for name in OURS] == [1] * len(OURS)
 
 
 def test_a_second_process_waits_for_the_first(tmp_path: Path) -> None:

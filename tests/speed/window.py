@@ -28,6 +28,8 @@ WARM_TO_C = (38.0, 38.5, 39.0, 39.5)
 STARTS = 5
 SIZE = (1366, 768)
 FIRST_PAINT = """
+import gc
+gc.disable()
 import os, sys
 from PySide6.QtCore import QEvent, QObject, QTimer
 from PySide6.QtWidgets import QApplication
