@@ -17,7 +17,7 @@ from PySide6.QtGui import QCursor, QGuiApplication
 from widgets.aside import step_back
 from widgets.window import Window
 
-REST_MS: Final = 250
+REST_MS: Final = 400
 """How long the pointer must stand still before a place is built."""
 PLACES: Final = ("start", "check", "milk", "compare", "plan")
 """Those along the edge, the likeliest first. The pages of the menus are built when they are opened: some make files."""
