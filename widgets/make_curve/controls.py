@@ -58,6 +58,7 @@ class GripControl(QSlider):
         super().__init__(Qt.Orientation.Horizontal, parent)
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setUpdatesEnabled(False)  # the canvas draws it; two dozen painters that draw nothing cost every frame
         self.grip = grip
         self._system = "metric"
         self._following = False

@@ -167,6 +167,11 @@ class LeverList(QWidget):
         effect = lever.up if sign > 0 else lever.down
         return Way(lever.setting, sign) if effect == effect else None
 
+    def ways(self) -> list[Way]:
+        """What can be pointed at of the strongest settings."""
+        found = (self._way(row, sign) for row in range(len(self.shown[:FIRST_SHOWN])) for sign in (LESS, MORE))
+        return [way for way in found if way is not None]
+
     def whisker(self, row: int, sign: int) -> tuple[float, float, float] | None:
         """Where the band of a way begins, its effect stands and it ends [px]; all of the list to one scale."""
         lever = self.shown[row]

@@ -41,6 +41,8 @@ class Seen:
         return isinstance(other, Seen) and self.recipe is other.recipe and self.lane == other.lane
 
 
+BESIDE_MS: Final = 30
+"""How far apart the forecasts of what may be pointed at next are made; none while something is tried."""
 BANDED: Final = 5
 """How many of the strongest effects are given a band."""
 
@@ -106,6 +108,9 @@ class Opening(QObject):
         self._judged: Forecast | None = None
         self._wanted: tuple[float, frozenset[tuple[str, str]]] | None = None
         self._tried: tuple[Seen, dict[tuple[tuple[str, str], int], Recipe]] | None = None
+        self._next = QTimer(self)
+        self._next.setInterval(BESIDE_MS)
+        self._next.timeout.connect(self._look_ahead)
         lines.asked.connect(self.toggle)
         lines.shut.connect(self.shut)
         lines.moved.connect(self._reveal)
@@ -163,6 +168,7 @@ class Opening(QObject):
     def _clear(self) -> None:
         self.session.drop_preview()
         self._wanted = None
+        self._next.stop()
         if self.page is not None:
             self.page.hide()
             self.page.deleteLater()
@@ -290,6 +296,7 @@ class Opening(QObject):
             if self._levers is not None and self._levers[0] == seen:
                 known = self._levers[1]
                 page.put_levers(known.ranked(page.key) if page.key in known.keys else ())
+                self._next.start()
             if self._spreads is not None and self._spreads[:2] == (seen, page.key):
                 page.put_bands(self._spreads[2])
             if self._why is not None and self._why[:2] == (seen, page.key):
@@ -320,6 +327,21 @@ class Opening(QObject):
             setting = now.get(way.setting.path, way.setting)
             tried[key] = moved(self.session.recipe, setting, round(setting.value + way.sign * way.setting.step, 9))
         return tried[key]
+
+    @Slot()
+    def _look_ahead(self) -> None:
+        """Forecast one more way of the strongest settings, so that pointing at it shows it at once."""
+        page = self.page
+        ways = page.levers.ways() if isinstance(page, OpenedOutcome) and not self.session.trouble else []
+        tried = self._tried[1] if self._tried is not None and self._tried[0] == self._seen else {}
+        way = next((one for one in ways if (one.setting.path, one.sign) not in tried), None)
+        if way is None:
+            self._next.stop()
+        elif not self.session.previewing:
+            try:
+                self.session.march(self._moved(way))
+            except RecipeError:
+                self._next.stop()  # what is wrong with it is said when it is pointed at
 
     @Slot(object)
     def _point(self, way: Way | None) -> None:
@@ -388,4 +410,5 @@ class Opening(QObject):
 
     def stop(self) -> None:
         """Stop what runs beside the window."""
+        self._next.stop()
         self._asker.stop()
