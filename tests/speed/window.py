@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import subprocess
 import sys
 import tempfile
 from collections.abc import Callable, Iterator
-from itertools import cycle
 from pathlib import Path
 from time import perf_counter
 
@@ -24,7 +24,6 @@ from widgets.outcomes.opened import OpenedOutcome
 from widgets.theme import apply as dress
 from widgets.window import Window
 
-WARM_TO_C = (38.0, 38.5, 39.0, 39.5)
 STARTS = 5
 SIZE = (1366, 768)
 FIRST_PAINT = """
@@ -59,25 +58,26 @@ def timings() -> Iterator[Timing]:
         window.resize(*SIZE)
         window.show()
         until(lambda: not window.session.bands_stale)
+        gc.freeze()  # as the program does once its window stands
         window.curve.set_panes(("ph", "moisture", "firmness"))
         QApplication.processEvents()
         yield from measure(window.curve)
-        yield preview(window)
+        yield from preview(window)
         yield bands(window)
         window.session.stack.setClean()
         window.close()
+        gc.unfreeze()
     yield start()
 
 
-def preview(window: Window) -> Timing:
+def preview(window: Window) -> Iterator[Timing]:
     """Pointing at what moves the moisture."""
     opening = window.outcomes.opening
     opening.open("moisture_pct")
     until(lambda: isinstance(opening.page, OpenedOutcome) and bool(opening.page.levers.shown) and opening.idle)
     assert isinstance(opening.page, OpenedOutcome)
-    found = point(opening.page.levers)
+    yield from point(opening.page.levers)
     opening.shut()
-    return found
 
 
 def until(done: Callable[[], bool]) -> None:
@@ -90,10 +90,9 @@ def bands(window: Window) -> Timing:
     """From an edit to its bands on the screen."""
     session = window.session
     cook = next(stage.id for stage in session.recipe.stages if stage.kind == "cook")
-    temperatures = cycle(WARM_TO_C)
     took = []
-    for _ in range(20):
-        changed = edit(session.recipe, cook, temperature_c=next(temperatures))
+    for step in range(20):  # none twice: a recipe seen before is remembered
+        changed = edit(session.recipe, cook, temperature_c=38.0 + 0.1 * step)
         begun = perf_counter()
         session.commit(changed, "warmer")
         until(lambda: not session.bands_stale)

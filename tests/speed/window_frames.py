@@ -85,14 +85,15 @@ def measure(canvas: MakeCurve) -> Iterator[Timing]:
     )
 
 
-def point(levers: LeverList) -> Timing:
-    """From pointing at a way of a lever to its effect on curves, outcomes and verdict."""
+def point(levers: LeverList) -> Iterator[Timing]:
+    """From pointing at a way of a lever to its effect on curves, outcomes and verdict: the first time, and again."""
     rows, ways = len(levers.shown), (-1, 1)
+    every = rows * len(ways)
 
     def one(index: int) -> None:
         send(levers, QEvent.Type.MouseMove, levers.chip(index // 2 % rows, ways[index % 2]).center(), False)
 
-    found = frames("preview of a lever", one, 80)
+    yield frames("preview of a lever, first", one, every)
+    yield frames("preview of a lever, again", one, 4 * every)
     QApplication.sendEvent(levers, QEvent(QEvent.Type.Leave))
     QApplication.processEvents()
-    return found

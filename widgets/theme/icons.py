@@ -55,29 +55,33 @@ def svg(name: str, ink: str, fill: str) -> str:
     )
 
 
-def _pixmap(text: str, size: int) -> QPixmap:
-    made = QPixmap(QSize(size, size))
-    made.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(made)
-    QSvgRenderer(QByteArray(text.encode())).render(painter, QRectF(0, 0, size, size))
-    painter.end()
-    return made
+def _put(icon: QIcon, text: str, sizes: tuple[int, ...], mode: QIcon.Mode = QIcon.Mode.Normal) -> None:
+    """Give an icon the drawing in each size."""
+    drawing = QSvgRenderer(QByteArray(text.encode()))
+    for size in sizes:
+        made = QPixmap(QSize(size, size))
+        made.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(made)
+        drawing.render(painter, QRectF(0, 0, size, size))
+        painter.end()
+        icon.addPixmap(made, mode)
+
+
+SIZES = (20, 24, 40, 48)
 
 
 @lru_cache(maxsize=256)
 def icon(name: str, ink: str, fill: str = "none", faint: str = "") -> QIcon:
     """A drawing as an icon in 20, 24, 40 and 48 pixels; `faint` is the ink where it is disabled."""
     made = QIcon()
-    for size in (20, 24, 40, 48):
-        made.addPixmap(_pixmap(svg(name, ink, fill), size))
-        if faint:
-            made.addPixmap(_pixmap(svg(name, faint, fill), size), QIcon.Mode.Disabled)
+    _put(made, svg(name, ink, fill), SIZES)
+    if faint:
+        _put(made, svg(name, faint, fill), SIZES, QIcon.Mode.Disabled)
     return made
 
 
 def program_icon() -> QIcon:
     """The icon of the program."""
     made = QIcon()
-    for size in (16, 24, 32, 48, 64, 128, 256):
-        made.addPixmap(_pixmap(PROGRAM, size))
+    _put(made, PROGRAM, (16, 24, 32, 48, 64, 128, 256))
     return made
