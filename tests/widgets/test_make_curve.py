@@ -341,3 +341,17 @@ def test_so_is_what_is_tried_from_a_list(curve: MakeCurve) -> None:
         assert apart_from_whole(curve) < 0.01
     session.drop_preview()
     assert curve.frame.from_px == 0.0
+
+
+def test_selecting_a_stage_draws_what_a_whole_picture_would(curve: MakeCurve) -> None:
+    """Only the ribbon and the strip are drawn anew."""
+    curve.repaint()
+    before = curve._still
+    curve.session.choose("stack")
+    assert curve._still is before
+    assert before is not None
+    part = before.toImage()
+    curve._changed()
+    curve.repaint()
+    assert curve._still is not None
+    assert part == curve._still.toImage()

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Slot
-from PySide6.QtGui import QFontMetricsF, QHideEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
+from PySide6.QtGui import QFontMetricsF, QHideEvent, QPainter, QPaintEvent, QPixmap, QRegion, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from designer.forecast import Forecast
@@ -60,9 +60,9 @@ class Picture(QWidget):
         self.setMinimumSize(QSize(520, 380))
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         session.forecastChanged.connect(self._forecast_changed)
-        session.bandsChanged.connect(self._bands_changed)
-        session.chosenChanged.connect(self._restill)
-        session.laneChanged.connect(self._restill)
+        session.bandsChanged.connect(self._other)
+        session.chosenChanged.connect(self._chosen_changed)
+        session.laneChanged.connect(self._changed)
         self._forecast_changed()
 
     # ---- what others may ask
@@ -268,18 +268,37 @@ class Picture(QWidget):
         self._make_min = max(1.0, *(lane.stages[-1].end_min for lane in forecast.lanes))
         self._axis = self._axis.grown(life)
 
+    @Slot()
     def _changed(self) -> None:
         self._kept = None
         self._other()
 
+    @Slot()
     def _other(self) -> None:
         self._frame = None
         self._still = None
         self.update()
 
     @Slot()
-    def _restill(self) -> None:
-        self._changed()
+    def _chosen_changed(self) -> None:
+        """Another stage of the lane is selected: the ribbons and the strip say so, the rest of the picture stands."""
+        still = self._still
+        if still is None or self._branches or self.session.previewing:
+            self._changed()
+            return
+        self._frame = None
+        frame = self.frame
+        ground = self._grounded(frame)
+
+        def paint(painter: QPainter) -> None:
+            spots = (frame.places.ribbon.toRect(), frame.places.strip.toRect())
+            painter.setClipRegion(QRegion(spots[0]).united(spots[1]))
+            painter.drawPixmap(0, 0, ground)
+            ribbon.paint_ribbon(painter, frame)
+            self._paint_over_ribbons(painter, frame)
+
+        self._within(still, paint)
+        self.update()
 
     @Slot()
     def _forecast_changed(self) -> None:
@@ -298,10 +317,6 @@ class Picture(QWidget):
         else:
             self._keep_what_stands()
             self._other()
-
-    @Slot()
-    def _bands_changed(self) -> None:
-        self._other()
 
     def _settled(self) -> None:
         """The grips are where they will stay; called after every change but those within a drag."""
@@ -470,12 +485,15 @@ class Picture(QWidget):
         seen = self.seen
         for key in frame.places.panes:
             curves.paint_pane(painter, seen, curves.PANES[key], [each for each in self.frames if each is not seen])
+        self._paint_over_ribbons(painter, frame)
+        gates.paint_gates(painter, frame)
+        for each in self.frames:
+            overlay.paint_corner_words(painter, each, [grip for grip in self._grips if grip.lane == each.lane])
+
+    def _paint_over_ribbons(self, painter: QPainter, frame: Frame) -> None:
         ribbon.paint_midnights(painter, frame)
         ribbon.paint_breaks(painter, frame)
         for each in self.frames:
             hours.paint_outside(painter, each)
-        gates.paint_gates(painter, frame)
         if not frame.from_px:
             ribbon.paint_strip(painter, frame)
-        for each in self.frames:
-            overlay.paint_corner_words(painter, each, [grip for grip in self._grips if grip.lane == each.lane])
