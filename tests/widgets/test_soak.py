@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, QPointF, Qt
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication
 
+from designer.forecast import forecast
 from tests.widgets.conftest import NONE, press, release
 from widgets.make_curve.canvas import MakeCurve
 from widgets.window import Window
@@ -52,6 +53,7 @@ def test_five_thousand_frames_leave_memory_and_references_where_they_were(
     window: Window, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     curve, bands = window.curve, window.session._bands
+    monkeypatch.setattr(window.session, "_nominal", forecast)  # every frame works its own out, remembering none
     bands.stop()
     monkeypatch.setattr(bands, "ask", lambda recipe: None)  # its thread holds references while we count
     cook = next(stage.id for stage in window.session.recipe.stages if stage.kind == "cook")
