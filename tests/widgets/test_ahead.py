@@ -22,7 +22,7 @@ from widgets.window import Window
 
 
 @pytest.fixture
-def unshown(recipe: Recipe, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Window]:
+def unshown(qtbot: QtBot, recipe: Recipe, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Window]:
     """A window that was not shown yet; what of it is kept from being thrown away is so no longer than the test."""
     monkeypatch.setattr(window_module, "banded", banded)
     monkeypatch.setattr(ahead, "REST_MS", 1)
@@ -54,7 +54,7 @@ def test_first_the_picture_then_the_bands_then_the_places(qtbot: QtBot, unshown:
         unshown.show()
     qtbot.waitUntil(lambda: set(PLACES) <= set(unshown.opened), timeout=20_000)
     assert unshown.stack.currentWidget() is unshown.opened["design"]
-    qtbot.waitUntil(lambda: not work._rest.isActive())
+    qtbot.waitUntil(lambda: not work._rest.isActive(), timeout=20_000)
     work.stop()
 
 
