@@ -15,6 +15,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, QThreadPool, QTimer, Signal, Slo
 from PySide6.QtGui import QCursor, QGuiApplication
 
 from widgets.aside import step_back
+from widgets.tidying import Tidying
 from widgets.window import Window
 
 REST_MS: Final = 400
@@ -52,6 +53,7 @@ class Ahead(QObject):
         self._window = window
         self._left = list(PLACES)
         self._pointer = QCursor.pos()
+        self._tidying: Tidying | None = None
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
         self._rest = QTimer(self)
@@ -74,7 +76,7 @@ class Ahead(QObject):
     def _begin(self) -> None:
         """What the program is made of is here to stay: looking through it for garbage took as long as ten frames."""
         gc.freeze()
-        gc.enable()
+        self._tidying = Tidying(self)
         self._window.session.release_bands()
 
     @Slot()
@@ -111,4 +113,6 @@ class Ahead(QObject):
         """The window goes: wait for what runs."""
         self._stopped = True
         self._rest.stop()
+        if self._tidying is not None:
+            self._tidying.stop()
         self._pool.waitForDone()

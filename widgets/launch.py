@@ -27,7 +27,7 @@ def open_window(path: Path | None) -> int:
 
     None: the start page, with the example behind it.
     """
-    gc.disable()  # nothing becomes garbage while the window is put together; after the first picture it is on again
+    gc.disable()  # from the first picture on it is looked for here and nowhere else (see `widgets.tidying`)
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     QCoreApplication.setApplicationName("curdwright")

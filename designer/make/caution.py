@@ -27,7 +27,7 @@ class Caution:
 
 @dataclass(frozen=True, slots=True)
 class Family:
-    """The acid limits of one family of makes; None where it has none of that kind. pH, % lactic acid, hours, °C, % salt."""
+    """The acid limits of one family of makes; None where it has none of that kind. pH, % acid, hours, °C, % salt."""
 
     key: str
     name: str
