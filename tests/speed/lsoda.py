@@ -31,7 +31,7 @@ def integrate(path: Path, rows: Any, y0: State, p: Any, begin: Begin, rates: Rat
     y = zoned(y0).copy()
     change = np.zeros_like(y)
     kept = np.empty((ZONES, KEPT))
-    nothing_kept(kept, p.ph_native)
+    nothing_kept(kept, 6.6)
     for row, (start, end, _) in zip(rows, path.ends, strict=True):
         if row.place >= PLACE_MOULD and np.isnan(y[OUTER, T]):
             y[OUTER] = y[CORE]
