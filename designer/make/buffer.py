@@ -7,6 +7,8 @@ curd, so draining alone never moves pH. Curves are groups fitted to a reconstruc
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -57,16 +59,16 @@ def held_at(index: int, casein: float, serum: float, lactate: float) -> float:
 
 
 @law
-def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: float, scale: float, near: float) -> float:
+def ph_of(z: float, casein: float, serum: float, lactate: float, p: Any, near: float) -> float:
     """pH at which the buffers present hold the acid balance z.
 
-    z [mol H+/kg milk] counted from ph_native; casein [kg/kg milk]; serum [kg of original milk serum salts per kg
-    milk]; lactate [mol/kg milk]; scale multiplies the buffers. The balance falls with pH, so the inverse is unique.
+    z [mol H+/kg milk] counted from the native pH; casein [kg/kg milk]; serum [kg of original milk serum salts per kg
+    milk]; lactate [mol/kg milk]; p.buffer_scale multiplies the buffers. It falls with pH: the inverse is unique.
     It is looked for from the pH `near` outward, in strides that double, then halved: the nearer, the sooner.
     """
-    casein *= scale
-    serum *= scale
-    target = z + casein * on_curve(CASEIN_H, ph_native) + serum * on_curve(SERUM_H, ph_native)
+    casein *= p.buffer_scale
+    serum *= p.buffer_scale
+    target = z + casein * p.casein_h_native + serum * p.serum_h_native
     last = CASEIN_H.shape[0] - 1
     low = min(max(int((near - PH_LOW) / PH_STEP), 0), last - 1)
     high, stride = low + 1, 1
@@ -82,18 +84,18 @@ def ph_of(z: float, casein: float, serum: float, lactate: float, ph_native: floa
             high = middle
     above, below = held_at(low, casein, serum, lactate), held_at(high, casein, serum, lactate)
     if above - below < 1e-15:
-        return ph_native
+        return p.ph_native
     share = min(1.0, max(0.0, (above - target) / (above - below)))
     return PH_LOW + PH_STEP * (low + share)
 
 
 @law
-def serum_balance(ph: float, serum: float, lactate: float, ph_native: float, scale: float) -> float:
+def serum_balance(ph: float, serum: float, lactate: float, p: Any) -> float:
     """The part of Z that is dissolved and leaves with whey [mol H+/kg milk]."""
-    return scale * serum * (on_curve(SERUM_H, ph) - on_curve(SERUM_H, ph_native)) + lactate * on_curve(LACTIC_H, ph)
+    return p.buffer_scale * serum * (on_curve(SERUM_H, ph) - p.serum_h_native) + lactate * on_curve(LACTIC_H, ph)
 
 
 @law
-def casein_balance(ph: float, casein: float, ph_native: float, scale: float) -> float:
+def casein_balance(ph: float, casein: float, p: Any) -> float:
     """The part of Z that casein [kg/kg milk] holds and takes along where it goes [mol H+/kg milk]."""
-    return scale * casein * (on_curve(CASEIN_H, ph) - on_curve(CASEIN_H, ph_native))
+    return p.buffer_scale * casein * (on_curve(CASEIN_H, ph) - p.casein_h_native)

@@ -121,7 +121,7 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
                 caught = heat_curdled(curd_ph(y, p, near), y[T], p)
             kept *= caught
             fines = (1.0 - kept) * y[CURD + CASEIN]
-            sour = casein_balance(curd_ph(y, p, near), fines, p.ph_native, p.buffer_scale)
+            sour = casein_balance(curd_ph(y, p, near), fines, p)
             y[CURD + ACID] -= sour
             y[WHEY + ACID] += sour
             fat = p.fat_lost_kg * (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from designer.make import draws
 from designer.make.records import beside
-from designer.make.start import first_state, parameters
+from designer.make.start import first_state, parameters, set_native_ph
 from designer.make.state import CASEIN, CURD, FAT, HEXOSE, HEXOSE_KG, WATER
 from designer.recipe.schedule import END_TEMPERATURE, T_FOLLOW, Milk
 
@@ -63,6 +63,7 @@ def drawn(milk: Milk, rows: NDArray[Any], members: int) -> tuple[NDArray[Any], N
             p[row.on] *= np.exp(shift[row.name])
         else:
             p[row.on] += shift[row.name]
+    set_native_ph(p, p["ph_native"])
     p["casein_kept"] = np.minimum(p["casein_kept"], 0.995)
     y0 = np.tile(first_state(milk, p[0]), (members, 1))
     y0[:, CURD + FAT], y0[:, CURD + CASEIN] = share["fat"], share["casein"]

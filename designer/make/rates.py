@@ -63,6 +63,7 @@ from designer.make.state import (
 from designer.make.syneresis import exchange_per_min, film_growth_per_min, skin_growth_per_min, water_loss
 from designer.make.uptake import brine_uptake, salt_diffusivity_cm2_d, surface_salt
 from designer.recipe.schedule import (
+    GEL_LACTIC,
     GEL_NONE,
     PLACE_BRINE,
     PLACE_MILK,
@@ -91,9 +92,7 @@ def curd_mass(y: NDArray[np.float64], p: Any) -> float:
 @law
 def curd_ph(y: NDArray[np.float64], p: Any, near: float) -> float:
     """pH of the curd, from its acid balance and the buffers it holds; looked for from the pH `near` on."""
-    return ph_of(
-        y[CURD + ACID], y[CURD + CASEIN], y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale, near
-    )
+    return ph_of(y[CURD + ACID], y[CURD + CASEIN], y[CURD + SERUM], y[CURD + LACTATE], p, near)
 
 
 @law
@@ -101,9 +100,7 @@ def whey_ph(y: NDArray[np.float64], p: Any, ph_curd: float, near: float) -> floa
     """pH of the free whey, looked for from the pH `near` on; where there is none yet, that of the curd."""
     if y[WHEY + WATER] < LEAST_WATER:
         return ph_curd
-    return ph_of(
-        y[WHEY + ACID], y[WHEY + CASEIN] * 0.3, y[WHEY + SERUM], y[WHEY + LACTATE], p.ph_native, p.buffer_scale, near
-    )
+    return ph_of(y[WHEY + ACID], y[WHEY + CASEIN] * 0.3, y[WHEY + SERUM], y[WHEY + LACTATE], p, near)
 
 
 @law
@@ -179,7 +176,7 @@ def _leave(y: NDArray[np.float64], p: Any, ph: float, water: float, to: int, dy:
     free = share * (y[CURD + WHEY_PROTEIN] - p.bound_whey_protein)
     dy[CURD + WHEY_PROTEIN] -= free
     dy[to + WHEY_PROTEIN] += free
-    acid = share * serum_balance(ph, y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale)
+    acid = share * serum_balance(ph, y[CURD + SERUM], y[CURD + LACTATE], p)
     dy[CURD + ACID] -= acid
     dy[to + ACID] += acid
 
@@ -195,8 +192,8 @@ def _even_out(
         flow = k * (y[CURD + i] * free - y[WHEY + i] * solvent)
         dy[CURD + i] -= flow
         dy[WHEY + i] += flow
-    in_curd = serum_balance(ph, y[CURD + SERUM], y[CURD + LACTATE], p.ph_native, p.buffer_scale)
-    in_whey = serum_balance(ph_w, y[WHEY + SERUM], y[WHEY + LACTATE], p.ph_native, p.buffer_scale)
+    in_curd = serum_balance(ph, y[CURD + SERUM], y[CURD + LACTATE], p)
+    in_whey = serum_balance(ph_w, y[WHEY + SERUM], y[WHEY + LACTATE], p)
     flow = k * (in_curd * free - in_whey * solvent)
     dy[CURD + ACID] -= flow
     dy[WHEY + ACID] += flow
@@ -294,9 +291,13 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
     casein = y[CURD + CASEIN]
     r = y[CURD + WATER] / casein
     mass = curd_mass(y, p)
+    to = GONE
+    if row.place == PLACE_UNDER_WHEY or row.place == PLACE_MILK:
+        to = WHEY
     _warm(y, row, p, dy)
     _ferment(y, p, ph, kept, dy)
-    if y[GEL] != GEL_NONE and y[RENNET] > 0.0:
+    # How far rennet has come is asked for as long as curd lies in its whey; of an acid gel, to the end.
+    if y[GEL] != GEL_NONE and y[RENNET] > 0.0 and (to == WHEY or y[GEL] == GEL_LACTIC):
         dy[CLOT] += 1.0 / floc_minutes_foltmann_1959(y[RENNET], y[T], ph, y[CACL2], int(y[COAGULANT]), p)
     # Calcium leaves the micelle as pH falls, the less the less water there is.
     loose = r / ((1.0 + np.exp((ph - p.calcium_ph_half) / p.calcium_ph_width)) * (r + p.calcium_water_half))
@@ -307,9 +308,6 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
     dy[COLLOIDAL] -= freed
     dy[CURD + CALCIUM] += freed
     dy[CURD + ASH] += p.ash_per_calcium * freed
-    to = GONE
-    if row.place == PLACE_UNDER_WHEY or row.place == PLACE_MILK:
-        to = WHEY
     if row.stretch > 0.0:
         _stretch(y, p, ph, r, dy)
     elif y[GRAIN] > 0.0:

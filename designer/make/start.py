@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from designer.make.buffer import CASEIN_H, GRID, SERUM_H
 from designer.make.constants import record, record_dtype
 from designer.make.state import (
     ASH,
@@ -28,6 +29,8 @@ from designer.recipe.schedule import Milk
 
 MILK_FIELDS = (
     "ph_native",
+    "casein_h_native",
+    "serum_h_native",
     "casein_milk",
     "water_milk",
     "bound_whey_protein",
@@ -47,15 +50,16 @@ def parameter_dtype() -> np.dtype[Any]:
 def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
     """Parameter records for one milk, shape (members,); free to change before a march.
 
-    ph_native [pH]; casein_milk, water_milk, bound_whey_protein [kg/kg milk]; colloidal_per_casein [kg Ca/kg];
-    floc_milk and activity [1] multiply the clotting time and the growth rates; heat_denatured [1] as in Milk.
+    ph_native and with it casein_h_native, serum_h_native as in `set_native_ph`; casein_milk, water_milk,
+    bound_whey_protein [kg/kg milk]; colloidal_per_casein [kg Ca/kg]; floc_milk and activity [1] multiply the clotting
+    time and the growth rates; heat_denatured [1] as in Milk.
     """
     constants = record()[0]
     out = np.zeros(members, dtype=parameter_dtype())
     flat = out.view(np.float64).reshape(members, -1)
     flat[:, : -len(MILK_FIELDS)] = constants.tolist()
     casein = milk.casein / 1000.0
-    out["ph_native"] = milk.ph
+    set_native_ph(out, milk.ph)
     out["casein_milk"] = casein
     out["water_milk"] = water(milk)
     out["bound_whey_protein"] = milk.heat_denatured * milk.whey_protein / 1000.0
@@ -67,6 +71,12 @@ def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
     out["heat_denatured"] = milk.heat_denatured
     out["activity"] = 1.0
     return out
+
+
+def set_native_ph(p: NDArray[Any], ph: float | NDArray[np.float64]) -> None:
+    """The pH (members,) that acid balances count from, with what the buffers hold there [mol H+ per unit]."""
+    p["ph_native"] = ph
+    p["casein_h_native"], p["serum_h_native"] = np.interp(ph, GRID, CASEIN_H), np.interp(ph, GRID, SERUM_H)
 
 
 def water(milk: Milk) -> float:
