@@ -101,7 +101,7 @@ def laws_behind(recipe: Recipe, setting: Movable) -> tuple[Law, ...]:
 
 def law_of(row: Constant) -> Law:
     """A constant in words."""
-    return Law(row.name, row.label, row.shown_with_range, row.source, row.have)
+    return Law(row.name, row.label, row.shown_with_range, row.told_source, row.have)
 
 
 def _kind(recipe: Recipe, setting: Movable) -> str:

@@ -1,7 +1,7 @@
 """Explanations at three depths: a sentence for a child of the trade, the maker's paragraph, the law with its source.
 
-The first two stand in depths.toml; the third is put together from the laws themselves and the table of constants, so
-that it never says anything else than what is computed.
+The first two stand in depths.toml; the third is put together from what each law says (laws.toml) and the table of
+constants, whose values are those computed with.
 """
 
 from __future__ import annotations
@@ -9,19 +9,38 @@ from __future__ import annotations
 import tomllib
 from dataclasses import dataclass
 from functools import cache
-from importlib import import_module
 from importlib.resources import files
-from inspect import getdoc
 from typing import Literal
 
 from designer.judge.movable import Movable
-from designer.language import say, word
+from designer.language import headed, say, word
 from designer.make.constants import Constant, table
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
 
 About = Literal["outcome", "setting", "law"]
 CONTEXT = "teach"
+LAW_CONTEXT = "law"
+
+
+@dataclass(frozen=True, slots=True)
+class Statement:
+    """What a law says in a maker's words, in English."""
+
+    name_english: str
+    says_english: str
+
+    @property
+    def told(self) -> str:
+        """Both, in the language spoken."""
+        return headed(word(self.name_english, LAW_CONTEXT), word(self.says_english, LAW_CONTEXT))
+
+
+@cache
+def statements() -> dict[str, Statement]:
+    """The laws that are explained, by "module.function" of designer.make."""
+    raw = tomllib.loads(files("designer.judge").joinpath("laws.toml").read_text(encoding="utf-8"))
+    return {law: Statement(one["name"], one["says"]) for law, one in raw.items()}
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +75,8 @@ class Topic:
         return word(self.maker_english, CONTEXT)
 
     def statements(self) -> tuple[str, ...]:
-        """What its laws say, in their own words."""
-        return tuple(_statement(name) for name in self.laws)
+        """What its laws say, each headed by what a maker would call it."""
+        return tuple(statements()[name].told for name in self.laws)
 
     def constants(self) -> tuple[Constant, ...]:
         """The rows behind it, with source and range."""
@@ -79,6 +98,9 @@ def topics() -> tuple[Topic, ...]:
         missing = [name for name in one.rows if name not in table()]
         if missing:
             raise ValueError(f"topic {one.key!r}: no constant {', '.join(missing)}")
+        untold = [name for name in one.laws if name not in statements()]
+        if untold:
+            raise ValueError(f"topic {one.key!r}: laws.toml does not say what {', '.join(untold)} says")
     return found
 
 
@@ -105,14 +127,7 @@ def _is_coagulant(recipe: Recipe, where: str) -> bool:
     return any(one.id == where and one.what == "coagulant" for one in recipe.additions)
 
 
-def _statement(name: str) -> str:
-    module, _, function = name.rpartition(".")
-    law = getattr(import_module(f"designer.make.{module}"), function)
-    said = " ".join((getdoc(law) or "").split())
-    return f"{function.replace('_', ' ')}: {said}"
-
-
 def row_words(row: Constant) -> str:
     """A constant as a sentence: what it is called, its value and range, where it is from, how we have it."""
     text = f"{row.label} = {row.shown_with_range}"
-    return say("{what}. {source} [{have}]", what=text, source=row.source.rstrip("."), have=word(row.have, "have"))
+    return say("{what}. {source} [{have}]", what=text, source=row.told_source.rstrip("."), have=word(row.have, "have"))

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 from designer.language import number, say, word
 
 CONTEXT = "constant"
+SOURCE_CONTEXT = "source"
 HOW_WE_HAVE_IT = ("published", "derived", "common practice", "engineering default", "calibrated")
 
 
@@ -38,6 +39,11 @@ class Constant:
     def label(self) -> str:
         """What a maker would call it, in the language spoken."""
         return word(self.words, CONTEXT)
+
+    @property
+    def told_source(self) -> str:
+        """Where it is from: a citation as it is printed, what we say of it in the language spoken."""
+        return word(self.source, SOURCE_CONTEXT)
 
     @property
     def unit_words(self) -> str:

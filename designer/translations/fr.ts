@@ -11946,6 +11946,185 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
 </context>
 <context>
+    <name>law</name>
+    <message>
+        <source>A factor against the reference temperature, rising as Arrhenius has it. It levels off smoothly when hot and fades out when too cold for curd to shrink.</source>
+        <translation>Un facteur par rapport à la température de référence, qui monte selon Arrhenius. Il plafonne doucement à chaud et s'éteint quand il fait trop froid pour que le caillé se resserre.</translation>
+    </message>
+    <message>
+        <source>A factor by the place of the curd: still or stirred under whey, as a drained bed, in moulds or in the press.</source>
+        <translation>Un facteur selon l'endroit où est le caillé : au repos ou brassé sous sérum, en lit soutiré, en moules ou sous presse.</translation>
+    </message>
+    <message>
+        <source>A factor of handling by pressure: with no load the curd drains under its own weight, and more load adds less and less. Moisture does not go in step with pressure.</source>
+        <translation>Un facteur de travail selon la pression : sans charge le caillé s'égoutte sous son propre poids, et chaque charge de plus ajoute de moins en moins. L'humidité ne suit pas la pression en proportion.</translation>
+    </message>
+    <message>
+        <source>A rate per minute for what is dissolved, sugar above all: small grain is much faster, by the square of its edge, until the film of whey around it is what holds it up.</source>
+        <translation>Une vitesse par minute pour ce qui est dissous, le sucre surtout : un petit grain est bien plus rapide, selon le carré de son arête, jusqu'à ce que la pellicule de sérum qui l'entoure soit ce qui le retient.</translation>
+    </message>
+    <message>
+        <source>A rate per minute: faster when warm, sour, cut small and stirred, slower the more fat there is for each part of casein. Warmth and acid each level off.</source>
+        <translation>Une vitesse par minute : plus grande dans un caillé chaud, acide, coupé fin et brassé, d'autant plus petite qu'il y a de matière grasse par part de caséine. L'effet de la chaleur et celui de l'acidité plafonnent.</translation>
+    </message>
+    <message>
+        <source>A share per minute, in step with the pressure: almost nothing in moulds without a load, none before.</source>
+        <translation>Une part par minute, proportionnelle à la pression : presque rien en moules sans charge, rien avant.</translation>
+    </message>
+    <message>
+        <source>A share per minute, on wet grain heated too fast: hardly any up to a certain rate of heating, then in step with what is beyond it.</source>
+        <translation>Une part par minute, sur un grain humide chauffé trop vite : presque rien jusqu'à une certaine vitesse de chauffe, puis en proportion de ce qui la dépasse.</translation>
+    </message>
+    <message>
+        <source>Clotting time against that at 32 °C. Below 15 and above 50 °C it stays at what it is there.</source>
+        <translation>Temps de coagulation par rapport à celui à 32 °C. Au-dessous de 15 et au-dessus de 50 °C il reste ce qu'il est à cette limite.</translation>
+    </message>
+    <message>
+        <source>Driven by what the surface meets in the brine beyond what the cheese holds, both as salt for each kilogram of water; it turns round where the brine is the weaker, and the cheese never passes the brine. A cheese moved to another brine goes on from what it holds.</source>
+        <translation>Mené par ce que la surface rencontre dans la saumure en plus de ce que tient le fromage, l'un et l'autre en sel par kilogramme d'eau ; il s'inverse où la saumure est la plus faible, et le fromage ne dépasse jamais la saumure. Un fromage passé dans une autre saumure continue à partir de ce qu'il tient.</translation>
+    </message>
+    <message>
+        <source>Firmness in pascals by the number of flocculation times since rennet, and by the casein of the milk. There is none before flocculation.</source>
+        <translation>Fermeté en pascals selon le nombre de temps de floculation depuis l'emprésurage, et selon la caséine du lait. Il n'y en a pas avant la floculation.</translation>
+    </message>
+    <message>
+        <source>Kilograms for each kilogram of water: the strength of the brine, levelling off where brine is strong.</source>
+        <translation>Kilogrammes par kilogramme d'eau : la force de la saumure, qui plafonne où elle est forte.</translation>
+    </message>
+    <message>
+        <source>Kilograms of water for each kilogram of casein and minute: the rate at which the curd gives off whey, times what it still holds above its end point. Skin and surface film keep a share back. It falls smoothly to nothing at the end point; curd that holds less already (salted, brined or dried) takes nothing back.</source>
+        <translation>Kilogrammes d'eau par kilogramme de caséine et par minute : la vitesse à laquelle le caillé rend son sérum, fois ce qu'il tient encore au-dessus de son point final. La croûte et la peau du grain en retiennent une part. Elle tombe sans à-coup à zéro au point final ; un caillé qui en tient déjà moins (salé, saumuré ou séché) ne reprend rien.</translation>
+    </message>
+    <message>
+        <source>Kilograms of water for each kilogram of casein: more once it has turned to acid curd, more while it is hot.</source>
+        <translation>Kilogrammes d'eau par kilogramme de caséine : davantage une fois devenu caillé acide, davantage tant qu'il est chaud.</translation>
+    </message>
+    <message>
+        <source>Minutes from rennet to the first flakes: a short fixed time, and one that goes with the inverse of the dose and changes with temperature, pH, calcium, the coagulant and the milk (its species, how long it was cold, how it was heated).</source>
+        <translation>Minutes de l'emprésurage aux premiers flocons : un court temps fixe, et un temps qui va comme l'inverse de la dose et change avec la température, le pH, le calcium, le coagulant et le lait (son espèce, son temps au froid, son chauffage).</translation>
+    </message>
+    <message>
+        <source>Square centimetres a day, 0.08 to 0.40: faster in moist cheese, faster when warm (28 kJ/mol).</source>
+        <translation>Centimètres carrés par jour, 0,08 à 0,40 : plus vite dans un fromage humide, plus vite à la chaleur (28 kJ/mol).</translation>
+    </message>
+    <message>
+        <source>The pH at which all that buffers (the casein, the salts of the serum, the lactic acid) holds just the acid there is. The acid is counted from the pH the milk had; there is only one such pH.</source>
+        <translation>Le pH auquel tout ce qui tamponne (la caséine, les sels du sérum, l'acide lactique) tient juste l'acide présent. L'acide se compte à partir du pH qu'avait le lait ; il n'y a qu'un tel pH.</translation>
+    </message>
+    <message>
+        <source>The part of the acid that is dissolved rather than held by the casein, in moles for each kilogram of milk.</source>
+        <translation>La part de l'acide qui est dissoute plutôt que tenue par la caséine, en moles par kilogramme de lait.</translation>
+    </message>
+    <message>
+        <source>The share of growth that is left at a salt in moisture: it falls with the square of the salt and is nothing at the most the culture bears. The form is our own.</source>
+        <translation>La part de croissance qui reste à un sel sur humidité : elle baisse avec le carré du sel et s'annule au maximum que supporte la culture. La forme est de nous.</translation>
+    </message>
+    <message>
+        <source>The share of its best growth a starter reaches at a pH: all of it at its best pH, nothing at its lowest and highest.</source>
+        <translation>La part de sa meilleure croissance qu'un levain atteint à un pH : toute à son pH optimal, rien au minimal ni au maximal.</translation>
+    </message>
+    <message>
+        <source>The share of its best growth a starter reaches at a temperature: all of it at its best temperature, nothing at its lowest and highest, falling off steeply above the best.</source>
+        <translation>La part de sa meilleure croissance qu'un levain atteint à une température : toute à sa température optimale, rien à la minimale ni à la maximale, avec une chute raide au-dessus de l'optimum.</translation>
+    </message>
+    <message>
+        <source>The share of the starter that dies in a minute: from the time in which nine of ten die at a temperature, and from the degrees that make that ten times faster.</source>
+        <translation>La part du levain qui meurt en une minute : d'après le temps où neuf sur dix meurent à une température, et les degrés qui rendent cela dix fois plus rapide.</translation>
+    </message>
+    <message>
+        <source>The share of the starter that works at once. It is set so that, at its best temperature, the acid comes as late as the culture's own delay.</source>
+        <translation>La part du levain qui travaille aussitôt. Elle est réglée pour qu'à la température optimale l'acide vienne avec le retard propre à la culture.</translation>
+    </message>
+    <message>
+        <source>dying of heat</source>
+        <translation>mort par la chaleur</translation>
+    </message>
+    <message>
+        <source>from acid to pH</source>
+        <translation>de l'acide au pH</translation>
+    </message>
+    <message>
+        <source>growth by pH (Rosso 1995)</source>
+        <translation>croissance selon le pH (Rosso 1995)</translation>
+    </message>
+    <message>
+        <source>growth by temperature (Rosso 1993)</source>
+        <translation>croissance selon la température (Rosso 1993)</translation>
+    </message>
+    <message>
+        <source>growth in salt</source>
+        <translation>croissance dans le sel</translation>
+    </message>
+    <message>
+        <source>how fast a surface film forms</source>
+        <translation>vitesse à laquelle se forme la peau du grain</translation>
+    </message>
+    <message>
+        <source>how fast curd and whey even out</source>
+        <translation>vitesse à laquelle caillé et sérum s'équilibrent</translation>
+    </message>
+    <message>
+        <source>how fast rennet curd gives off whey</source>
+        <translation>vitesse à laquelle le caillé présure rend son sérum</translation>
+    </message>
+    <message>
+        <source>how fast salt travels in cheese (Floury 2010)</source>
+        <translation>vitesse du sel dans le fromage (Floury 2010)</translation>
+    </message>
+    <message>
+        <source>how fast the rind closes</source>
+        <translation>vitesse à laquelle la croûte se ferme</translation>
+    </message>
+    <message>
+        <source>how firm the gel is (Scott Blair 1959)</source>
+        <translation>fermeté du gel (Scott Blair 1959)</translation>
+    </message>
+    <message>
+        <source>salt taken up in brine</source>
+        <translation>sel pris en saumure</translation>
+    </message>
+    <message>
+        <source>the acid that leaves with the whey</source>
+        <translation>acide qui part avec le sérum</translation>
+    </message>
+    <message>
+        <source>the salt the surface meets</source>
+        <translation>sel que rencontre la surface</translation>
+    </message>
+    <message>
+        <source>the starter awake when it goes in (Baranyi 1994)</source>
+        <translation>levain éveillé à l'ensemencement (Baranyi 1994)</translation>
+    </message>
+    <message>
+        <source>the water a rennet curd keeps in the end</source>
+        <translation>eau que garde à la fin un caillé présure</translation>
+    </message>
+    <message>
+        <source>the water that leaves the curd</source>
+        <translation>eau qui quitte le caillé</translation>
+    </message>
+    <message>
+        <source>time to flocculation (Foltmann 1959)</source>
+        <translation>temps de floculation (Foltmann 1959)</translation>
+    </message>
+    <message>
+        <source>what a load does</source>
+        <translation>effet d'une charge</translation>
+    </message>
+    <message>
+        <source>what handling does</source>
+        <translation>effet du travail du caillé</translation>
+    </message>
+    <message>
+        <source>what temperature does to clotting</source>
+        <translation>effet de la température sur la coagulation</translation>
+    </message>
+    <message>
+        <source>what temperature does to whey leaving</source>
+        <translation>effet de la température sur la sortie du sérum</translation>
+    </message>
+</context>
+<context>
     <name>level</name>
     <message>
         <source>note</source>
@@ -13213,6 +13392,761 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>standard limit</source>
         <translation>limite de norme</translation>
+    </message>
+</context>
+<context>
+    <name>source</name>
+    <message>
+        <source>0.02 % of calcium chloride shortens the time by 15-30 % at pH 6.6</source>
+        <translation>0,02 % de chlorure de calcium raccourcit le temps de 15 à 30 % à pH 6,6</translation>
+    </message>
+    <message>
+        <source>1 mM calcium lowers milk pH by 0.02-0.05</source>
+        <translation>1 mM de calcium abaisse le pH du lait de 0,02 à 0,05</translation>
+    </message>
+    <message>
+        <source>1.7-2.2 /h brackets the published screening limit pH 4.6-4.7 within 5 h at 42 °C, 1 %</source>
+        <translation>1,7-2,2 /h encadre la limite de tri publiée : pH 4,6-4,7 en moins de 5 h à 42 °C, 1 %</translation>
+    </message>
+    <message>
+        <source>18 % brine salted more than saturated (Melilli et al., Ragusano): no gain above about 20 %</source>
+        <translation>une saumure à 18 % a salé davantage qu'une saturée (Melilli et al., Ragusano) : pas de gain au-dessus de 20 % environ</translation>
+    </message>
+    <message>
+        <source>2-2.5 % in broth stops growth</source>
+        <translation>2-2,5 % en bouillon arrêtent la croissance</translation>
+    </message>
+    <message>
+        <source>2.5-3.0 % added gives 1.7-1.8 % in Cheddar, further loss comes with the pressed whey</source>
+        <translation>2,5-3,0 % ajoutés donnent 1,7-1,8 % dans le cheddar, une autre perte vient avec le sérum de presse</translation>
+    </message>
+    <message>
+        <source>24-48 h at 4 °C: 10-30 % longer</source>
+        <translation>24-48 h à 4 °C : 10 à 30 % plus long</translation>
+    </message>
+    <message>
+        <source>80-200 g per m² and day from a bare surface (psychrometric estimate)</source>
+        <translation>80-200 g par m² et par jour d'une surface nue (estimation psychrométrique)</translation>
+    </message>
+    <message>
+        <source>Beal et al., Lb. bulgaricus 398</source>
+        <translation>Beal et al., Lb. bulgaricus 398</translation>
+    </message>
+    <message>
+        <source>Beal et al., S. thermophilus 404</source>
+        <translation>Beal et al., S. thermophilus 404</translation>
+    </message>
+    <message>
+        <source>Beal et al.: 40 °C for growth, higher for acid; 40-44 °C</source>
+        <translation>Beal et al. : 40 °C pour la croissance, plus haut pour l'acide ; 40-44 °C</translation>
+    </message>
+    <message>
+        <source>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) gives 1.10; settled with the acid ladder of published makes</source>
+        <translation>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) donne 1,10 ; arrêté d'après l'échelle d'acidité de fabrications publiées</translation>
+    </message>
+    <message>
+        <source>Cheddar and Colby 69-138 kPa (Chandan &amp; Kilara 2011)</source>
+        <translation>cheddar et colby 69-138 kPa (Chandan &amp; Kilara 2011)</translation>
+    </message>
+    <message>
+        <source>Cheddar curd carries about 1e9 per g at salting</source>
+        <translation>le caillé de cheddar porte environ 1e9 par g au salage</translation>
+    </message>
+    <message>
+        <source>Esteves et al. 2001, J. Dairy Res. 68:499: chymosin has the longest tau of the coagulants tried; size</source>
+        <translation>Esteves et al. 2001, J. Dairy Res. 68:499 : la chymosine a le tau le plus long des coagulants essayés ; ampleur</translation>
+    </message>
+    <message>
+        <source>Esteves et al. 2001: direction; size</source>
+        <translation>Esteves et al. 2001 : sens ; ampleur</translation>
+    </message>
+    <message>
+        <source>Floury et al. 2010, Table 2: 0.09-0.46 over all cheese</source>
+        <translation>Floury et al. 2010, Table 2 : 0,09-0,46 sur tous les fromages</translation>
+    </message>
+    <message>
+        <source>Geurts et al. 1974: about 2; Guinee &amp; Fox 1983: 2.42 at the surface</source>
+        <translation>Geurts et al. 1974 : environ 2 ; Guinee &amp; Fox 1983 : 2,42 à la surface</translation>
+    </message>
+    <message>
+        <source>Hill, University of Guelph, Cheddar: 3/8 in cut</source>
+        <translation>Hill, University of Guelph, Cheddar : décaillage à 3/8 in</translation>
+    </message>
+    <message>
+        <source>Hill, University of Guelph, Rennet activity: 200 mL single strength per 1000 kg at 30-32 °C coagulates in 15-20 min</source>
+        <translation>Hill, University of Guelph, Rennet activity : 200 mL de force simple par 1000 kg à 30-32 °C coagulent en 15-20 min</translation>
+    </message>
+    <message>
+        <source>Hill, University of Guelph: 1 °C per 5 min at first; 30-39 °C in 30 min over all</source>
+        <translation>Hill, University of Guelph : 1 °C par 5 min d'abord ; 30-39 °C en 30 min en tout</translation>
+    </message>
+    <message>
+        <source>Huber et al. 2001, Milchwissenschaft 56:549: cut skim rennet gel, 20-50 °C</source>
+        <translation>Huber et al. 2001, Milchwissenschaft 56:549 : gel présure de lait écrémé, coupé, 20-50 °C</translation>
+    </message>
+    <message>
+        <source>Huber et al. 2001: no further increase above 50 °C, a skin blocks the outflow</source>
+        <translation>Huber et al. 2001 : plus de hausse au-dessus de 50 °C, une peau bloque la sortie</translation>
+    </message>
+    <message>
+        <source>J. Dairy Res., capillary viscometer against the Berridge time: the visible floc comes 2-3 min late</source>
+        <translation>J. Dairy Res., viscosimètre capillaire contre temps de Berridge : le floc visible vient 2-3 min plus tard</translation>
+    </message>
+    <message>
+        <source>J. Dairy Sci. 2023, jds.2022-22561: milk of 95 °C/5 min takes 74 % longer (cow)</source>
+        <translation>J. Dairy Sci. 2023, jds.2022-22561 : un lait de 95 °C/5 min met 74 % de temps en plus (vache)</translation>
+    </message>
+    <message>
+        <source>J. Food Process. Technol. 4:240: 40-45, at most 50 °C</source>
+        <translation>J. Food Process. Technol. 4:240 : 40-45, au plus 50 °C</translation>
+    </message>
+    <message>
+        <source>L. lactis 30-34, cremoris 28-31 °C</source>
+        <translation>L. lactis 30-34, cremoris 28-31 °C</translation>
+    </message>
+    <message>
+        <source>Lb. helveticus uses galactose</source>
+        <translation>Lb. helveticus utilise le galactose</translation>
+    </message>
+    <message>
+        <source>Lee 2017 Table 2; Chandan &amp; Kilara 2011 Fig. 10.5</source>
+        <translation>Lee 2017 Table 2 ; Chandan &amp; Kilara 2011 Fig. 10.5</translation>
+    </message>
+    <message>
+        <source>Lee 2017: 64 % of the calcium still insoluble in Cheddar-type cheese at pH 5.2</source>
+        <translation>Lee 2017 : 64 % du calcium encore insoluble dans un fromage de type cheddar à pH 5,2</translation>
+    </message>
+    <message>
+        <source>Lee 2017: lactose use slows above S/M 4.4; checked at 5-6 %</source>
+        <translation>Lee 2017 : l'usage du lactose ralentit au-dessus d'un sel sur humidité de 4,4 ; contrôlé à 5-6 %</translation>
+    </message>
+    <message>
+        <source>Lucey, Gorry &amp; Fox 1993: acidified to 6.2 or below, heated milk clots nearly as unheated</source>
+        <translation>Lucey, Gorry &amp; Fox 1993 : acidifié à 6,2 ou moins, le lait chauffé caille presque comme le cru</translation>
+    </message>
+    <message>
+        <source>Luedeking-Piret form, Boonmee et al. 2003; share</source>
+        <translation>forme de Luedeking-Piret, Boonmee et al. 2003 ; part</translation>
+    </message>
+    <message>
+        <source>Marschoun et al. 2001, Int. J. Food Prop. 4:383: 0.354-0.481</source>
+        <translation>Marschoun et al. 2001, Int. J. Food Prop. 4:383 : 0,354-0,481</translation>
+    </message>
+    <message>
+        <source>Marschoun et al. 2001: 2.44-3.10</source>
+        <translation>Marschoun et al. 2001 : 2,44-3,10</translation>
+    </message>
+    <message>
+        <source>Pazzola 2019, Animals 9:540: shorter RCT than cow; sheep RCT 8.5-9 min (from memory, medium)</source>
+        <translation>Pazzola 2019, Animals 9:540 : temps de prise (RCT) plus court que la vache ; RCT de brebis 8,5-9 min (de mémoire, moyen)</translation>
+    </message>
+    <message>
+        <source>Pazzola et al. 2011, Calabrian goats 2002: RCT 12.5-17 min against 17-22 for Holstein, native pH</source>
+        <translation>Pazzola et al. 2011, 2002 chèvres de Calabre : temps de prise (RCT) 12,5-17 min contre 17-22 pour la Holstein, pH natif</translation>
+    </message>
+    <message>
+        <source>Scott Blair &amp; Burnett 1959 form G = Ginf exp(-tau/(t - tg)); set so that G' is 10-35 Pa at 2-3 flocculation times (Lopez et al. 1998 and others)</source>
+        <translation>forme de Scott Blair &amp; Burnett 1959, G = Ginf exp(-tau/(t - tg)) ; réglé pour que G' soit de 10-35 Pa à 2-3 temps de floculation (Lopez et al. 1998 et d'autres)</translation>
+    </message>
+    <message>
+        <source>Thom &amp; Fisk 1918 Table VI-VIII: 96.9 %; Chandan &amp; Kilara 2011: 96.2 %</source>
+        <translation>Thom &amp; Fisk 1918 Table VI-VIII : 96,9 % ; Chandan &amp; Kilara 2011 : 96,2 %</translation>
+    </message>
+    <message>
+        <source>Thom &amp; Fisk 1918 Table XII: 0.28-0.33 per 100, almost the same at every milk fat</source>
+        <translation>Thom &amp; Fisk 1918 Table XII : 0,28-0,33 pour 100, presque la même à tous les taux butyreux</translation>
+    </message>
+    <message>
+        <source>a bed of curd in whey weighs by the difference in density only, about 30 kg/m³ over 10 cm</source>
+        <translation>un lit de caillé dans le sérum ne pèse que par la différence de densité, environ 30 kg/m³ sur 10 cm</translation>
+    </message>
+    <message>
+        <source>a few drops of rennet firm a lactic curd and help it drain (direction: common practice); size</source>
+        <translation>quelques gouttes de présure raffermissent un caillé lactique et l'aident à s'égoutter (sens : pratique courante) ; ampleur</translation>
+    </message>
+    <message>
+        <source>a form drains through its foot and wall, a cloth on all sides</source>
+        <translation>un moule s'égoutte par le fond et la paroi, une toile de tous côtés</translation>
+    </message>
+    <message>
+        <source>about two thirds of the calcium is in the micelle</source>
+        <translation>environ deux tiers du calcium sont dans la micelle</translation>
+    </message>
+    <message>
+        <source>acid curd holds more water: lactic and surface-ripened soft cheeses of 52-66 % moisture</source>
+        <translation>le caillé acide tient plus d'eau : fromages lactiques et pâtes molles à croûte de 52-66 % d'humidité</translation>
+    </message>
+    <message>
+        <source>acid gelation near pH 4.9 at 20 °C, 5.1-5.2 at 40 °C</source>
+        <translation>gélification acide vers pH 4,9 à 20 °C, 5,1-5,2 à 40 °C</translation>
+    </message>
+    <message>
+        <source>acid gels drain less steeply with temperature than rennet gels</source>
+        <translation>l'égouttage d'un gel acide dépend moins de la température que celui d'un gel présure</translation>
+    </message>
+    <message>
+        <source>acid milk gels reach 100-300 Pa</source>
+        <translation>les gels de lait acides atteignent 100-300 Pa</translation>
+    </message>
+    <message>
+        <source>after rind closure multiply by 0.1-0.3; core still drains to the faces</source>
+        <translation>la croûte fermée, multiplier par 0,1-0,3 ; le cœur s'égoutte encore vers les faces</translation>
+    </message>
+    <message>
+        <source>air between grains worked apart; pressing under whey keeps it out (Hill, University of Guelph)</source>
+        <translation>de l'air entre les grains désunis ; presser sous sérum l'empêche d'entrer (Hill, University of Guelph)</translation>
+    </message>
+    <message>
+        <source>as the acid limit of knitting</source>
+        <translation>comme le seuil d'acidité de la soudure</translation>
+    </message>
+    <message>
+        <source>as the buffering of the casein; the last group is colloidal phosphate</source>
+        <translation>comme le pouvoir tampon de la caséine ; le dernier groupe est le phosphate colloïdal</translation>
+    </message>
+    <message>
+        <source>as the buffering of the milk serum</source>
+        <translation>comme le pouvoir tampon du sérum du lait</translation>
+    </message>
+    <message>
+        <source>as the cold limit of knitting</source>
+        <translation>comme le seuil de froid de la soudure</translation>
+    </message>
+    <message>
+        <source>as the dry limit of knitting</source>
+        <translation>comme le seuil de sécheresse de la soudure</translation>
+    </message>
+    <message>
+        <source>as the sweet limit of knitting</source>
+        <translation>comme le seuil de douceur de la soudure</translation>
+    </message>
+    <message>
+        <source>as the time of brief pressing</source>
+        <translation>comme le temps de pressage bref</translation>
+    </message>
+    <message>
+        <source>as the time of hard pressing</source>
+        <translation>comme le temps de pressage fort</translation>
+    </message>
+    <message>
+        <source>as the warm limit of knitting</source>
+        <translation>comme le seuil de chaleur de la soudure</translation>
+    </message>
+    <message>
+        <source>below about 50 °C ripe curd does not flow</source>
+        <translation>sous 50 °C environ un caillé mûr ne coule pas</translation>
+    </message>
+    <message>
+        <source>below half of the usual least pressure</source>
+        <translation>sous la moitié de la plus faible pression d'usage</translation>
+    </message>
+    <message>
+        <source>below it, mechanical openings are likely</source>
+        <translation>au-dessous, des ouvertures mécaniques sont probables</translation>
+    </message>
+    <message>
+        <source>below it, mould gets in on a natural rind</source>
+        <translation>au-dessous, la moisissure entre dans une croûte naturelle</translation>
+    </message>
+    <message>
+        <source>brine is saturated at 26.4 % w/w, 26.3-26.4 at 20-25 °C (general encyclopaedia)</source>
+        <translation>la saumure est saturée à 26,4 % m/m, 26,3-26,4 à 20-25 °C (encyclopédie générale)</translation>
+    </message>
+    <message>
+        <source>buffalo RCT 12-16 min</source>
+        <translation>temps de prise (RCT) de bufflonne 12-16 min</translation>
+    </message>
+    <message>
+        <source>by theory 1 where the surface controls, 2 where the inside does; fitted to less, as stirred grain of any cut is broken further</source>
+        <translation>en théorie 1 où la surface commande, 2 où l'intérieur commande ; ajusté plus bas, car un grain brassé de toute coupe se brise encore</translation>
+    </message>
+    <message>
+        <source>calibrated on pressed and brined families at 31 °C, 9.5 mm, pH 6.5, stirred</source>
+        <translation>calibré sur les familles pressées et saumurées à 31 °C, 9,5 mm, pH 6,5, brassé</translation>
+    </message>
+    <message>
+        <source>camel chymosin clots cow milk well at higher pH</source>
+        <translation>la chymosine de chameau caille bien le lait de vache à pH plus haut</translation>
+    </message>
+    <message>
+        <source>ceiling in milk about 1e9 per mL (Mullan, Starter concentrates)</source>
+        <translation>plafond dans le lait environ 1e9 par mL (Mullan, Starter concentrates)</translation>
+    </message>
+    <message>
+        <source>cheese in a brine weaker than itself softens and takes up water (direction); size</source>
+        <translation>un fromage dans une saumure plus faible que lui mollit et prend de l'eau (sens) ; ampleur</translation>
+    </message>
+    <message>
+        <source>cold acid-and-heat curd drains in hours</source>
+        <translation>le caillé acide à chaud, refroidi, s'égoutte en heures</translation>
+    </message>
+    <message>
+        <source>colloidal phosphate dissolved: 0.1 at 6.4, 0.3 at 6.0, 0.55 at 5.6, 0.95 at 5.2</source>
+        <translation>phosphate colloïdal dissous : 0,1 à 6,4, 0,3 à 6,0, 0,55 à 5,6, 0,95 à 5,2</translation>
+    </message>
+    <message>
+        <source>colloidal phosphate takes up about 1.8 H in one step</source>
+        <translation>le phosphate colloïdal prend environ 1,8 H d'un coup</translation>
+    </message>
+    <message>
+        <source>crumbs that dried out do not unite (Thom &amp; Fisk 1918); a usual Cheddar comes in at 40</source>
+        <translation>des miettes séchées ne s'unissent pas (Thom &amp; Fisk 1918) ; un cheddar d'usage arrive à 40</translation>
+    </message>
+    <message>
+        <source>curd below about 5.0 is short (Lawrence et al. 1987)</source>
+        <translation>un caillé sous 5,0 environ est court (Lawrence et al. 1987)</translation>
+    </message>
+    <message>
+        <source>curd keeps most of the starter as the gel closes round it; whey at the dip holds about a tenth as many per mL</source>
+        <translation>le caillé garde la plupart du levain, le gel se fermant autour ; le sérum au soutirage en tient environ dix fois moins par mL</translation>
+    </message>
+    <message>
+        <source>curd ladled before it is sour stays wet (direction: common practice); size</source>
+        <translation>un caillé moulé à la louche avant d'être acide reste humide (sens : pratique courante) ; ampleur</translation>
+    </message>
+    <message>
+        <source>curd precipitated sweeter is moister (direction: paneer studies, from memory, medium); size</source>
+        <translation>un caillé précipité plus doux est plus humide (sens : études sur le paneer, de mémoire, moyen) ; ampleur</translation>
+    </message>
+    <message>
+        <source>curd reaches 55-65 °C in water of 70-85 °C</source>
+        <translation>le caillé atteint 55-65 °C dans une eau à 70-85 °C</translation>
+    </message>
+    <message>
+        <source>cut and broken curd drains faster than a whole gel, by its surface; size as that of rennet curd</source>
+        <translation>un caillé coupé et brisé s'égoutte plus vite qu'un gel entier, par sa surface ; ampleur comme celle du caillé présure</translation>
+    </message>
+    <message>
+        <source>decimal reduction of lactococci at 52 °C</source>
+        <translation>réduction décimale des lactocoques à 52 °C</translation>
+    </message>
+    <message>
+        <source>disturbance is the strongest single treatment (same paper)</source>
+        <translation>le brassage est le traitement le plus fort à lui seul (même article)</translation>
+    </message>
+    <message>
+        <source>drained bed; curd kept under whey drains slower (J. Dairy Res., continuously made curd)</source>
+        <translation>lit soutiré ; un caillé tenu sous sérum s'égoutte moins vite (J. Dairy Res., caillé fabriqué en continu)</translation>
+    </message>
+    <message>
+        <source>drained curd weighs 1 kPa for every 10 cm of depth</source>
+        <translation>un caillé égoutté pèse 1 kPa pour 10 cm de profondeur</translation>
+    </message>
+    <message>
+        <source>e-course on food engineering after Kessler 1981</source>
+        <translation>cours en ligne de génie alimentaire d'après Kessler 1981</translation>
+    </message>
+    <message>
+        <source>early hard pressing closes the rind and keeps whey in (Geurts 1978)</source>
+        <translation>un pressage fort et précoce ferme la croûte et garde le sérum dedans (Geurts 1978)</translation>
+    </message>
+    <message>
+        <source>end point of pressed curd</source>
+        <translation>point final du caillé pressé</translation>
+    </message>
+    <message>
+        <source>equilibration of curd of 0.5-1 cm with whey or wash water</source>
+        <translation>mise en équilibre d'un caillé de 0,5-1 cm avec le sérum ou l'eau de lavage</translation>
+    </message>
+    <message>
+        <source>falls with fat (Marshall 1982); 1 % more milk fat asks 1.9 °C more cook (Thom &amp; Fisk 1918 s.197)</source>
+        <translation>baisse avec la matière grasse (Marshall 1982) ; 1 % de matière grasse de plus dans le lait demande 1,9 °C de cuisson de plus (Thom &amp; Fisk 1918 s.197)</translation>
+    </message>
+    <message>
+        <source>farm pressing of unsalted curd at 10 times its own weight, 10 cm high (Thom &amp; Fisk 1918)</source>
+        <translation>pressage fermier d'un caillé non salé à 10 fois son poids, 10 cm de haut (Thom &amp; Fisk 1918)</translation>
+    </message>
+    <message>
+        <source>faster compression, but an optimum (Int. Dairy J. 2011, single grain)</source>
+        <translation>compression plus rapide, mais avec un optimum (Int. Dairy J. 2011, grain seul)</translation>
+    </message>
+    <message>
+        <source>fine grain evens out within minutes, through the film of whey around it</source>
+        <translation>un grain fin s'équilibre en quelques minutes, à travers la pellicule de sérum qui l'entoure</translation>
+    </message>
+    <message>
+        <source>fitted: cooked and stretched kinds came 1 to 3 points too dry, hot-drained ones too wet, with one end point at every temperature</source>
+        <translation>ajusté : avec un seul point final à toutes les températures, les sortes cuites et filées sortaient 1 à 3 points trop sèches, celles égouttées à chaud trop humides</translation>
+    </message>
+    <message>
+        <source>form: Storry &amp; Ford 1982; exponent</source>
+        <translation>forme : Storry &amp; Ford 1982 ; exposant</translation>
+    </message>
+    <message>
+        <source>full pressure within this time closes the skin before the whey is out</source>
+        <translation>la pleine pression avant ce temps ferme la croûte avant que le sérum soit sorti</translation>
+    </message>
+    <message>
+        <source>gels of heated milk are several times as stiff (direction: from memory, high); size kept low</source>
+        <translation>les gels de lait chauffé sont plusieurs fois plus raides (sens : de mémoire, haut) ; ampleur tenue basse</translation>
+    </message>
+    <message>
+        <source>half of the effect of cold storage is there after a day</source>
+        <translation>la moitié de l'effet du stockage au froid est là après un jour</translation>
+    </message>
+    <message>
+        <source>half of the gain over own weight; moisture is not proportional to pressure (Thom &amp; Fisk 1918 s.206)</source>
+        <translation>moitié du gain sur le propre poids ; l'humidité n'est pas proportionnelle à la pression (Thom &amp; Fisk 1918 s.206)</translation>
+    </message>
+    <message>
+        <source>half-saturation; small against 0.27, wide enough for five-minute steps</source>
+        <translation>demi-saturation ; petite devant 0,27, assez large pour des pas de cinq minutes</translation>
+    </message>
+    <message>
+        <source>handbook value</source>
+        <translation>valeur de manuel</translation>
+    </message>
+    <message>
+        <source>hardly any syneresis of rennet gel below about 20 °C (Walstra)</source>
+        <translation>presque pas de synérèse d'un gel présure sous 20 °C environ (Walstra)</translation>
+    </message>
+    <message>
+        <source>heated milk makes gels that hold their whey (direction: from memory, high); size</source>
+        <translation>le lait chauffé fait des gels qui gardent leur sérum (sens : de mémoire, haut) ; ampleur</translation>
+    </message>
+    <message>
+        <source>hotter cooker, drier cheese; cool water is kneaded in (direction: from memory, medium); size</source>
+        <translation>eau de filage plus chaude, fromage plus sec ; une eau fraîche s'incorpore au filage (sens : de mémoire, moyen) ; ampleur</translation>
+    </message>
+    <message>
+        <source>hotter water takes more fat (direction: from memory, medium); size</source>
+        <translation>une eau plus chaude emporte plus de matière grasse (sens : de mémoire, moyen) ; ampleur</translation>
+    </message>
+    <message>
+        <source>how sharply the closing curd slows</source>
+        <translation>netteté du ralentissement du caillé qui se ferme</translation>
+    </message>
+    <message>
+        <source>hung, pressed and moulded lactic cheeses: 2.9 at 3 kPa, 4.3-4.9 under their own weight (SR26 01159, Thom &amp; Fisk 1918)</source>
+        <translation>fromages lactiques suspendus, pressés et moulés : 2,9 à 3 kPa, 4,3-4,9 sous leur propre poids (SR26 01159, Thom &amp; Fisk 1918)</translation>
+    </message>
+    <message>
+        <source>inorganic phosphate 10.5, citrate 9.2 (two steps), whey protein groups</source>
+        <translation>phosphate inorganique 10,5, citrate 9,2 (deux marches), groupes des protéines du sérum</translation>
+    </message>
+    <message>
+        <source>isoelectric point of casein, where the gel holds together best</source>
+        <translation>point isoélectrique de la caséine, où le gel tient le mieux</translation>
+    </message>
+    <message>
+        <source>lactic curd drains overnight (8-24 h)</source>
+        <translation>un caillé lactique s'égoutte en une nuit (8-24 h)</translation>
+    </message>
+    <message>
+        <source>lactis 40-43, cremoris 38-40 °C; chosen on the Cheddar row of the small acid model</source>
+        <translation>lactis 40-43, cremoris 38-40 °C ; choisi sur la ligne cheddar du petit modèle d'acidité</translation>
+    </message>
+    <message>
+        <source>lactococci 5-8 °C</source>
+        <translation>lactocoques 5-8 °C</translation>
+    </message>
+    <message>
+        <source>line by eye through the same table</source>
+        <translation>droite tracée à l'œil sur la même table</translation>
+    </message>
+    <message>
+        <source>line through ricotta in its basket (USDA SR26 01036: water 71.7, protein 11.3) and paneer under 2-3 kPa (54 %, from memory)</source>
+        <translation>droite par la ricotta en faisselle (USDA SR26 01036 : eau 71,7, protéines 11,3) et le paneer sous 2-3 kPa (54 %, de mémoire)</translation>
+    </message>
+    <message>
+        <source>longer working, drier cheese (direction: from memory, medium); size</source>
+        <translation>filage plus long, fromage plus sec (sens : de mémoire, moyen) ; ampleur</translation>
+    </message>
+    <message>
+        <source>lower pH, faster (Marshall 1982; small between 6.1 and 6.5 in drained curd)</source>
+        <translation>pH plus bas, plus vite (Marshall 1982 ; faible entre 6,1 et 6,5 dans un caillé égoutté)</translation>
+    </message>
+    <message>
+        <source>microbial coagulants depend less on pH than calf rennet</source>
+        <translation>les coagulants microbiens dépendent moins du pH que la présure de veau</translation>
+    </message>
+    <message>
+        <source>milk acidified at room temperature gels near pH 4.9-5.0, earlier when warm or with rennet</source>
+        <translation>un lait acidifié à température ambiante prend vers pH 4,9-5,0, plus tôt à la chaleur ou avec de la présure</translation>
+    </message>
+    <message>
+        <source>milk of 90 °C gels near pH 5.2-5.3, unheated near 4.9</source>
+        <translation>un lait de 90 °C prend vers pH 5,2-5,3, non chauffé vers 4,9</translation>
+    </message>
+    <message>
+        <source>milk or whey held above 85 °C</source>
+        <translation>lait ou sérum tenu au-dessus de 85 °C</translation>
+    </message>
+    <message>
+        <source>milk salts about 0.092 kg per kg casein</source>
+        <translation>sels du lait environ 0,092 kg par kg de caséine</translation>
+    </message>
+    <message>
+        <source>moister curd runs together under its own weight</source>
+        <translation>un caillé plus humide se soude sous son propre poids</translation>
+    </message>
+    <message>
+        <source>most dry salt is in the curd within an hour; loss is worst when pressed within 15 min</source>
+        <translation>le plus gros du sel à sec est dans le caillé en une heure ; la perte est la plus forte si l'on presse avant 15 min</translation>
+    </message>
+    <message>
+        <source>no glycomacropeptide is split off, more fines</source>
+        <translation>pas de glycomacropeptide détaché, plus de fines</translation>
+    </message>
+    <message>
+        <source>non-negative fit to the milk table (peak at pH 5.05: Tomasula et al. 1999) less the serum groups</source>
+        <translation>ajustement sans valeur négative à la table du lait (pic à pH 5,05 : Tomasula et al. 1999), moins les groupes du sérum</translation>
+    </message>
+    <message>
+        <source>own weight in moulds</source>
+        <translation>propre poids en moules</translation>
+    </message>
+    <message>
+        <source>own weight in the form, mean over its height: half of density times gravity times height</source>
+        <translation>propre poids en moule, moyenne sur la hauteur : moitié de la densité fois la pesanteur fois la hauteur</translation>
+    </message>
+    <message>
+        <source>particle gels give way as a power of the stress; same cheeses</source>
+        <translation>les gels de particules cèdent selon une puissance de la contrainte ; mêmes fromages</translation>
+    </message>
+    <message>
+        <source>pieces are scalded at 80-95 °C to shrink and stay whole; a cook of up to 58 °C does not do it</source>
+        <translation>les morceaux s'échaudent à 80-95 °C pour se resserrer et rester entiers ; une cuisson jusqu'à 58 °C ne le fait pas</translation>
+    </message>
+    <message>
+        <source>pieces float, heated through and shrunk, after 20-30 min</source>
+        <translation>les morceaux flottent, chauffés à cœur et resserrés, après 20-30 min</translation>
+    </message>
+    <message>
+        <source>plant coagulants depend less on pH</source>
+        <translation>les coagulants végétaux dépendent moins du pH</translation>
+    </message>
+    <message>
+        <source>pressed acid-and-heat curd drains within minutes</source>
+        <translation>le caillé acide à chaud pressé s'égoutte en minutes</translation>
+    </message>
+    <message>
+        <source>pressed at a usual pressure</source>
+        <translation>pressé à une pression d'usage</translation>
+    </message>
+    <message>
+        <source>pressed curd</source>
+        <translation>caillé pressé</translation>
+    </message>
+    <message>
+        <source>reference condition of the rennet figure</source>
+        <translation>condition de référence du chiffre de la présure</translation>
+    </message>
+    <message>
+        <source>reference load of the closing of the rind</source>
+        <translation>charge de référence de la fermeture de la croûte</translation>
+    </message>
+    <message>
+        <source>reference of how fat slows the whey</source>
+        <translation>référence du ralentissement du sérum par la matière grasse</translation>
+    </message>
+    <message>
+        <source>reference of the draining rate of lactic curd: curd ladled in lumps</source>
+        <translation>référence de la vitesse d'égouttage du caillé lactique : caillé moulé à la louche en morceaux</translation>
+    </message>
+    <message>
+        <source>reference of the time to even out</source>
+        <translation>référence du temps d'équilibre</translation>
+    </message>
+    <message>
+        <source>reference species</source>
+        <translation>espèce de référence</translation>
+    </message>
+    <message>
+        <source>reference temperature of the rate at which curd gives off whey</source>
+        <translation>température de référence de la vitesse à laquelle le caillé rend son sérum</translation>
+    </message>
+    <message>
+        <source>relaxation to equilibrium with pH</source>
+        <translation>retour à l'équilibre avec le pH</translation>
+    </message>
+    <message>
+        <source>resting film and rind in still brine</source>
+        <translation>pellicule au repos et croûte en saumure calme</translation>
+    </message>
+    <message>
+        <source>rods sour milk to pH 3.5-4.0, cocci stop near 4.4</source>
+        <translation>les bâtonnets acidifient le lait à pH 3,5-4,0, les coques s'arrêtent vers 4,4</translation>
+    </message>
+    <message>
+        <source>salt in the cooker water adds some tenths of a per cent</source>
+        <translation>le sel de l'eau de filage ajoute quelques dixièmes de pour cent</translation>
+    </message>
+    <message>
+        <source>salted curd fuses badly above about 5.6 because it does not flow (text after Walstra)</source>
+        <translation>un caillé salé se soude mal au-dessus de 5,6 environ parce qu'il ne coule pas (texte d'après Walstra)</translation>
+    </message>
+    <message>
+        <source>salted curd too warm: fat runs, greasy faces do not join (Thom &amp; Fisk 1918 s.206); kept at 27-32</source>
+        <translation>caillé salé trop chaud : la matière grasse coule, des faces grasses ne se joignent pas (Thom &amp; Fisk 1918 s.206) ; tenu à 27-32</translation>
+    </message>
+    <message>
+        <source>scalded cheese of cow's milk before its salt: 44-47 % water, 21-24 % protein</source>
+        <translation>fromage échaudé de lait de vache avant son sel : 44-47 % d'eau, 21-24 % de protéines</translation>
+    </message>
+    <message>
+        <source>set by the milk buffer so that an unwashed culture stops near pH 4.4</source>
+        <translation>réglé par le pouvoir tampon du lait pour qu'une culture non lavée s'arrête vers pH 4,4</translation>
+    </message>
+    <message>
+        <source>settled on the exact series of a 36 x 28 x 18 cm block (slab 1, wheel about 2, cube 3)</source>
+        <translation>arrêté sur la série exacte d'un bloc de 36 x 28 x 18 cm (plaque 1, meule environ 2, cube 3)</translation>
+    </message>
+    <message>
+        <source>settled so that milk stops near pH 4.4 and salted Cheddar keeps lactose at a day (Lee 2017)</source>
+        <translation>arrêté pour que le lait s'arrête vers pH 4,4 et que le cheddar salé garde du lactose à un jour (Lee 2017)</translation>
+    </message>
+    <message>
+        <source>skimmed milk cannot lose more fat than it has</source>
+        <translation>un lait écrémé ne peut perdre plus de matière grasse qu'il n'en a</translation>
+    </message>
+    <message>
+        <source>smaller pieces, more cut surface</source>
+        <translation>morceaux plus petits, plus de surface coupée</translation>
+    </message>
+    <message>
+        <source>softens the step</source>
+        <translation>adoucit la marche</translation>
+    </message>
+    <message>
+        <source>still air with radiation</source>
+        <translation>air calme avec rayonnement</translation>
+    </message>
+    <message>
+        <source>still liquid</source>
+        <translation>liquide calme</translation>
+    </message>
+    <message>
+        <source>still under whey against stirred</source>
+        <translation>au repos sous sérum par rapport au brassé</translation>
+    </message>
+    <message>
+        <source>still under whey against stirred, as rennet curd</source>
+        <translation>au repos sous sérum par rapport au brassé, comme le caillé présure</translation>
+    </message>
+    <message>
+        <source>stretched cheese keeps 82-88 % of milk fat</source>
+        <translation>le fromage filé garde 82-88 % de la matière grasse du lait</translation>
+    </message>
+    <message>
+        <source>stretched cheese of 46-55 % moisture before brine (Guelph Table 1.2: 54.1, protein 19.4)</source>
+        <translation>fromage filé de 46-55 % d'humidité avant saumure (Guelph Table 1.2 : 54,1, protéines 19,4)</translation>
+    </message>
+    <message>
+        <source>survives an Alpine cook of 52-57 °C</source>
+        <translation>survit à une cuisson alpine de 52-57 °C</translation>
+    </message>
+    <message>
+        <source>the effect of pH is read between 6.6 and 6.3 (Fox &amp; McSweeney 1998, Fig. 10.10); it levels off over this span below 6.5</source>
+        <translation>l'effet du pH se lit entre 6,6 et 6,3 (Fox &amp; McSweeney 1998, Fig. 10.10) ; il plafonne sur cette étendue sous 6,5</translation>
+    </message>
+    <message>
+        <source>the reconstructed milk table is honest to 12 %</source>
+        <translation>la table du lait reconstituée est juste à 12 % près</translation>
+    </message>
+    <message>
+        <source>the same two; Queso blanco pressed, moisture 53, protein 19.7 (Guelph Table 1.2)</source>
+        <translation>les deux mêmes ; queso blanco pressé, humidité 53, protéines 19,7 (Guelph Table 1.2)</translation>
+    </message>
+    <message>
+        <source>the sheet formula over-predicts by 0-40 %: the salted zone loses water</source>
+        <translation>la formule de la plaque prévoit 0 à 40 % de trop : la zone salée perd de l'eau</translation>
+    </message>
+    <message>
+        <source>the temperature at which the killing times stand</source>
+        <translation>température à laquelle sont donnés les temps de mort</translation>
+    </message>
+    <message>
+        <source>the upper end of farm pressing by 10-20 times own weight; below it nothing closes early</source>
+        <translation>haut du pressage fermier à 10-20 fois son poids ; au-dessous rien ne se ferme trop tôt</translation>
+    </message>
+    <message>
+        <source>thermophiles are less salt tolerant than lactococci</source>
+        <translation>les thermophiles supportent moins le sel que les lactocoques</translation>
+    </message>
+    <message>
+        <source>time in which hot-water working does most of its loss</source>
+        <translation>temps dans lequel le travail à l'eau chaude fait le plus gros de sa perte</translation>
+    </message>
+    <message>
+        <source>too cold, pieces do not fuse (Thom &amp; Fisk 1918 s.206); Cheddar is pressed at 26.7-29.4</source>
+        <translation>trop froid, les morceaux ne se soudent pas (Thom &amp; Fisk 1918 s.206) ; le cheddar se presse à 26,7-29,4</translation>
+    </message>
+    <message>
+        <source>too fast early heating thickens the surface film (Thom &amp; Fisk 1918 s.197)</source>
+        <translation>un premier chauffage trop rapide épaissit la peau du grain (Thom &amp; Fisk 1918 s.197)</translation>
+    </message>
+    <message>
+        <source>too little pressing leaves openings (Thom &amp; Fisk 1918 s.256)</source>
+        <translation>un pressage trop faible laisse des ouvertures (Thom &amp; Fisk 1918 s.256)</translation>
+    </message>
+    <message>
+        <source>trade figures and individual-cow regressions; the weakest constant of setting</source>
+        <translation>chiffres du métier et régressions de vaches une à une ; la constante la plus faible de la prise</translation>
+    </message>
+    <message>
+        <source>usual for vegetative cells</source>
+        <translation>d'usage pour les cellules végétatives</translation>
+    </message>
+    <message>
+        <source>wet inside, firm outside</source>
+        <translation>humide dedans, ferme dehors</translation>
+    </message>
+    <message>
+        <source>what counts as full pressure at once</source>
+        <translation>ce qui compte comme pleine pression d'emblée</translation>
+    </message>
+    <message>
+        <source>where curd counts as salted before it is formed</source>
+        <translation>où le caillé compte comme salé avant le moulage</translation>
+    </message>
+    <message>
+        <source>where the closing curd halves the rate (log-time law while stirred: Teagasc group, Int. J. Dairy Technol.)</source>
+        <translation>où le caillé qui se ferme ralentit de moitié (loi en logarithme du temps, sous brassage : groupe Teagasc, Int. J. Dairy Technol.)</translation>
+    </message>
+    <message>
+        <source>where the end point changes from rennet to acid curd; the colloidal phosphate is gone below about 5.0</source>
+        <translation>où le point final passe du caillé présure au caillé acide ; le phosphate colloïdal est parti sous 5,0 environ</translation>
+    </message>
+    <message>
+        <source>whey must still find its way out of cloth or basket</source>
+        <translation>le sérum doit encore trouver à sortir de la toile ou de la faisselle</translation>
+    </message>
+    <message>
+        <source>whey must still pass the film of the grain: small hot grain is at its end point within minutes, not seconds</source>
+        <translation>le sérum doit encore passer la pellicule du grain : un petit grain chaud est à son point final en minutes, non en secondes</translation>
+    </message>
+    <message>
+        <source>whey protein unfolds within minutes above 80 °C, hardly below 70</source>
+        <translation>les protéines du sérum se déplient en minutes au-dessus de 80 °C, à peine sous 70</translation>
+    </message>
+    <message>
+        <source>white cheese 4-20 °C and Sbrinz 7-20 °C, Floury et al. 2010</source>
+        <translation>fromage blanc en saumure 4-20 °C et Sbrinz 7-20 °C, Floury et al. 2010</translation>
+    </message>
+    <message>
+        <source>whole-milk rennet gels reach about 100 Pa in an hour</source>
+        <translation>les gels présure de lait entier atteignent environ 100 Pa en une heure</translation>
+    </message>
+    <message>
+        <source>width of that change</source>
+        <translation>étendue de ce changement</translation>
+    </message>
+    <message>
+        <source>width of that step</source>
+        <translation>étendue de cette marche</translation>
+    </message>
+    <message>
+        <source>width of the gelation step</source>
+        <translation>étendue de la marche de gélification</translation>
+    </message>
+    <message>
+        <source>width of the step from milky to clear whey</source>
+        <translation>étendue de la marche du sérum laiteux au clair</translation>
+    </message>
+    <message>
+        <source>word “closed”</source>
+        <translation>mot « fermé »</translation>
     </message>
 </context>
 <context>

@@ -173,6 +173,7 @@ def _fields(part: type[Model]) -> Iterator[Text]:
 def _judgement() -> Iterator[Text]:
     for one in constants.table().values():
         yield from ((constants.CONTEXT, one.words), ("unit", one.unit), ("note", one.note), ("have", one.have))
+        yield constants.SOURCE_CONTEXT, one.source
     yield from (("level", level) for level in LEVELS)
     yield from (("state", state) for state in (verdict.MET, verdict.NEAR, verdict.NOT_MET))
     yield from (("knit", text) for text in knit.WORDS)
@@ -187,6 +188,8 @@ def _judgement() -> Iterator[Text]:
             yield from (("coat", row.says), ("coat", row.todo), ("have", row.have))
     for topic in depths.topics():
         yield from (("teach", text) for text in (topic.english, topic.child_english, topic.maker_english) if text)
+    for law in depths.statements().values():
+        yield from ((depths.LAW_CONTEXT, text) for text in (law.name_english, law.says_english))
     for path in ("designer/make/safety.toml", "designer/judge/turns.toml", "designer/judge/another_milk.toml"):
         yield from _rows(tomllib.loads((ROOT / path).read_text("utf-8")))
 

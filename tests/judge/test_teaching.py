@@ -2,16 +2,22 @@
 
 from __future__ import annotations
 
+import re
+from importlib import import_module
+
 import pytest
 
+from designer import language
 from designer.forecast import forecast
 from designer.judge.compare import KEYS
-from designer.judge.depths import row_words, topic, topic_of, topics
+from designer.judge.depths import row_words, statements, topic, topic_of, topics
 from designer.judge.guess import LESS, MORE, SAME, Change, Guess, chain, changes, held
 from designer.judge.movable import movables
 from designer.judge.rebuilt import of_milk, places, put_in, shifted, without
 from designer.judge.vats import changed, low_usual_high, small
+from designer.language import speak
 from designer.make import kernel
+from designer.make.constants import table
 from designer.recipe.edit import edit
 from designer.recipe.error import RecipeError
 from designer.recipe.file import read
@@ -34,10 +40,31 @@ def test_every_topic_has_three_depths() -> None:
         assert all(": " in said for said in one.statements())
         assert one.constants()
         for row in one.constants():
-            assert row.source.rstrip(".") in row_words(row)
+            assert row.told_source.rstrip(".") in row_words(row)
             assert row.have in row_words(row)
     assert {one.about for one in topics()} == {"outcome", "setting", "law"}
     assert set(KEYS) <= {one.key for one in topics()}
+
+
+def test_every_law_is_told_in_a_makers_words() -> None:
+    explained = {law for one in topics() for law in one.laws}
+    assert set(statements()) == explained
+    for law in explained:
+        module, _, function = law.rpartition(".")
+        assert callable(getattr(import_module(f"designer.make.{module}"), function)), law
+        told = statements()[law].told
+        assert not re.search(r"\w_\w|`|[=*]", told), told
+
+
+def test_laws_and_sources_are_told_in_the_language_spoken() -> None:
+    before = speak(language.read("fr"))
+    try:
+        for one in topics():
+            for law, told in zip(one.laws, one.statements(), strict=True):
+                assert statements()[law].says_english not in told
+        assert table()["syneresis_t_ref_c"].told_source != table()["syneresis_t_ref_c"].source
+    finally:
+        speak(before)
 
 
 def test_settings_find_their_topic() -> None:

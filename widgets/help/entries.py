@@ -138,7 +138,7 @@ def laws() -> Iterator[Entry]:
         if one.about == "law":
             yield Entry(
                 LAW, one.title, "", one.child, (one.maker, *map(_capital, one.statements()), *_stands_on(one)),
-                "; ".join(dict.fromkeys(row.source.rstrip(".") for row in one.constants())), "",
+                "; ".join(dict.fromkeys(row.told_source.rstrip(".") for row in one.constants())), "",
                 frozenset({one.key, *one.rows, *(name.rpartition(".")[2] for name in one.laws)}),
             )  # fmt: skip
 
@@ -159,7 +159,7 @@ def constants() -> Iterator[Entry]:
             CONSTANT, _capital(row.label), row.shown, QCoreApplication.translate(
                 "LookUp", "A constant of the make model: {0}."
             ).format(row.shown),
-            tuple(text for text in (_honest(row), word(row.note, "note")) if text), row.source, row.have,
+            tuple(text for text in (_honest(row), word(row.note, "note")) if text), row.told_source, row.have,
             frozenset({row.name}),
         )  # fmt: skip
 
