@@ -303,8 +303,8 @@ def show(
 ) -> str:
     """A value in base units as text for the eye, rounded: "88 °F", "31.5 °C", "1 h 30 min", "07:30", "6.10".
 
-    Trailing zeros are dropped unless `decimals` is given. `unit` overrides the unit of the system of measures, `comma`
-    the decimal mark of the language spoken.
+    Trailing zeros are dropped unless `decimals` is given. Less than a litre is told in mL, as it is measured out.
+    `unit` overrides the unit of the system of measures, `comma` the decimal mark of the language spoken.
     """
     comma = spoken().comma if comma is None else comma
     spec = KINDS[kind]
@@ -316,6 +316,8 @@ def show(
     name, usual = spec.display(system)
     if unit is not None:
         name = spec.unit(unit).name
+    elif kind == "volume" and decimals is None and 0.0 < abs(value) < 1.0:
+        name = "mL"  # as a syringe has it
     number = convert(value, kind, name)
     if kind in ("potency", "cells") and abs(number) >= 1e5:
         mantissa, exponent = f"{number:.{2 if decimals is None else decimals}e}".split("e")

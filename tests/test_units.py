@@ -208,6 +208,13 @@ def test_factors_written_out_are_those_of_pint() -> None:
     )
 
 
+def test_less_than_a_litre_is_told_as_it_is_measured_out() -> None:
+    assert show(0.02, "volume") == "20 mL"
+    assert show(0.0225, "volume", system="us") == "22.5 mL"
+    assert show(1.5, "volume") == "1.5 L"
+    assert show(0.02, "volume", unit="L") == "0.02 L"
+
+
 def test_convert() -> None:
     assert convert(31.111111, "temperature", "°F") == pytest.approx(88.0)
     assert convert(1.0, "mass", "lb") == pytest.approx(2.2046, abs=1e-4)

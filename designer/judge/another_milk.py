@@ -154,7 +154,7 @@ def _rennet(
         wanted=wanted,
     )
     kind = {"volume_l": "volume", "mass_kg": "small_mass", "mass_pct": "percent"}[field]
-    said = [_shown(one, kind, system) for one in (first, float(f"{value:.3g}"))]
+    said = [show(one, kind, system=system) for one in (first, float(f"{value:.3g}"))]
     return recipe, [Shift(dose.name or say("coagulant"), said[0], said[1], why, row.source, row.have)]
 
 
@@ -164,10 +164,6 @@ def _clots(recipe: Recipe) -> float:
     shares = milk.shares or ((milk.species, 1.0),)
     times = [(share, table()[f"floc_{species}"].value) for species, share in shares]
     return sum(share * time for share, time in times if isinstance(time, float))
-
-
-def _shown(value: float, kind: str, system: System) -> str:
-    return show(value, kind, unit="mL") if kind == "volume" and value < 1.0 else show(value, kind, system=system)
 
 
 def _moisture(recipe: Recipe, before: Forecast, system: System) -> tuple[Recipe, bool, list[Shift]]:

@@ -66,7 +66,5 @@ def amount_words(given: Dose, factor: float, system: System) -> str:
             meta = field_meta(type(given), name)
             if is_amount(given) and factor != 1.0:
                 value = float(f"{value * factor:.3g}")
-            if name == "volume_l" and value < 1.0:
-                return show(value, "volume", unit="mL")
             return show(value, meta.kind, system=system)
     raise AssertionError(given)

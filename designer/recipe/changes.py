@@ -177,8 +177,6 @@ def said_of(part: Model, meta: FieldMeta, system: System = "metric") -> str:
         return part.shown("steps", system)
     if value is None:
         return say("none")
-    if meta.kind == "volume" and 0.0 < value < 1.0:
-        return show(value, "volume", unit="mL")
     if meta.kind:
         return show(value, meta.kind, system=system)
     if isinstance(value, bool):

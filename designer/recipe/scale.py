@@ -134,9 +134,7 @@ class _Scaling:
         return first, then
 
     def _shown(self, kind: str, value: float) -> str:
-        """A figure as text; a small volume as a syringe has it."""
-        if kind == "volume" and value < 1.0:
-            return show(value, kind, unit="mL")
+        """A figure as text."""
         return show(value, kind, system=self.system)
 
     # --- what goes in ------------------------------------------------------------------------------------------------
