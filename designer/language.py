@@ -87,6 +87,11 @@ def several(count: float, one: str, many: str, /, **values: object) -> str:
     return _filled(_spoken.look(CONTEXT, one if single else many), {"count": count} | values)
 
 
+def points(count: float) -> str:
+    """What a difference of shares is told in: "points", or "point" where the language takes small numbers for one."""
+    return say("point") if abs(count) < _spoken.one_below else say("points")
+
+
 def listed(texts: Iterable[str]) -> str:
     """ "milk and cream"."""
     return say(" and ").join(texts)

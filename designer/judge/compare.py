@@ -16,7 +16,7 @@ from designer.judge.align import Pair
 from designer.judge.between import Between, Step
 from designer.judge.movable import moved
 from designer.judge.windows import ranged
-from designer.language import mark, number, say, word
+from designer.language import mark, number, points, say, word
 from designer.make import texture
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
@@ -305,7 +305,7 @@ def amount(key: str, value: float, *, bare: bool = False) -> str:
     quantity = QUANTITIES[key]
     if quantity.kind == "duration":
         return show(round(value), "duration")
-    unit = say("points") if quantity.unit.startswith("%") else quantity.unit or "pH"
+    unit = points(round(value, decimals(key))) if quantity.unit.startswith("%") else quantity.unit or "pH"
     if bare and key in _BARE:
         unit = word(_BARE[key], "unit")
     return f"{number(value, f'.{decimals(key)}f')} {unit}"

@@ -15,7 +15,7 @@ from designer.judge import attribution
 from designer.judge.behind import Law, laws_behind
 from designer.judge.movable import moved
 from designer.judge.windows import Ranged, ranged
-from designer.language import mark, number, say, word
+from designer.language import mark, number, points, say, word
 from designer.quantities import quantity
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -155,7 +155,7 @@ _MORE_LESS = {
 
 def _head(key: str, away: float) -> str:
     decimals = _decimals(key)
-    unit = "" if key.startswith("ph") else " " + say("points") if key.endswith("_pct") else f" {quantity(key).unit}"
+    unit = "" if key.startswith("ph") else f" {points(away)}" if key.endswith("_pct") else f" {quantity(key).unit}"
     more, less = _MORE_LESS.get(key, (mark("more"), mark("less")))
     if abs(away) < 0.5 * 10.0**-decimals:
         return say("At the middle of the style")

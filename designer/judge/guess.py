@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from designer.forecast import Forecast, StageForecast
 from designer.judge.compare import KEYS, amount, part_words
-from designer.language import say
+from designer.language import points, say
 from designer.quantities import QUANTITIES
 
 LESS, SAME, MORE = -1, 0, 1
@@ -138,7 +138,8 @@ def _seen_words(key: str, by: float, size: str) -> str:
         case "temperature_c":
             return say("{size} warmer", size=size) if by > 0.0 else say("{size} cooler", size=size)
         case "curd_moisture_pct":
-            return say("{size} points moister", size=size) if by > 0.0 else say("{size} points drier", size=size)
+            told = f"{size} {points(by)}"
+            return say("{size} moister", size=told) if by > 0.0 else say("{size} drier", size=told)
         case "ph":
             return say("pH {size} higher", size=size) if by > 0.0 else say("pH {size} lower", size=size)
     if by > 0.0:

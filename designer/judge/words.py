@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from designer.language import either, number, say, word
+from designer.language import either, number, points, say, word
 from designer.quantities import QUANTITIES
 
 _LABELS = {
@@ -60,7 +60,7 @@ def distance(amount: float, unit: str, decimals: int) -> str:
     if amount and round(amount, decimals) == 0:
         decimals += 1
     if unit.startswith("%"):
-        return say("{amount:.{decimals}f} points", amount=amount, decimals=decimals)
+        return f"{number(amount, f'.{decimals}f')} {points(round(amount, decimals))}"
     return f"{number(amount, f'.{decimals}f')} {unit}".rstrip()
 
 

@@ -10,7 +10,7 @@ from rich.console import Console
 from rich.table import Table
 
 from designer.judge.levers import Lever, Spread
-from designer.language import number, say
+from designer.language import number, points, say
 from designer.plan import as_json
 from designer.quantities import QUANTITIES
 from designer.units import System, show
@@ -26,7 +26,7 @@ def effect_words(key: str, effect: float, *, bare: bool = False) -> str:
     quantity, sign = QUANTITIES[key], "+" if effect >= 0.0 else "−"
     if quantity.kind == "duration":
         return sign + show(abs(effect), "duration")
-    unit = "" if bare else say("points") if quantity.unit.startswith("%") else UNIT.get(key, quantity.unit)
+    unit = "" if bare else points(effect) if quantity.unit.startswith("%") else UNIT.get(key, quantity.unit)
     return f"{sign}{number(abs(effect), f'.{min(quantity.decimals + 1, 3)}f')} {unit}".rstrip()
 
 

@@ -2835,6 +2835,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
 <context>
     <name>Keys</name>
     <message>
+        <source>A figure typed on an outcome</source>
+        <translation>Un chiffre tapé sur un résultat</translation>
+    </message>
+    <message>
         <source>Arrows on a handle</source>
         <translation>Flèches sur une poignée</translation>
     </message>
@@ -2933,6 +2937,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>goes from handle to handle</source>
         <translation>va de poignée en poignée</translation>
+    </message>
+    <message>
+        <source>is the value to aim at; Enter looks for the way</source>
+        <translation>est la valeur visée ; Entrée cherche comment y aller</translation>
     </message>
     <message>
         <source>its length; a diamond asks for another state</source>
@@ -3678,7 +3686,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <name>Outcome</name>
     <message>
         <source>&gt; 9 in 10</source>
-        <translation>&gt; 9 sur 10</translation>
+        <translation>&gt; 9/10</translation>
     </message>
     <message>
         <source>Calcium</source>
@@ -3742,7 +3750,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>{0} in 10</source>
-        <translation>{0} sur 10</translation>
+        <translation>{0}/10</translation>
     </message>
     <message>
         <source>{0} outside</source>
@@ -3881,6 +3889,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>  (suite)</translation>
     </message>
     <message>
+        <source>Next page</source>
+        <translation>Page suivante</translation>
+    </message>
+    <message>
         <source>No printer is set up on this computer; save it as a PDF instead.</source>
         <translation>Aucune imprimante n'est installée sur cet ordinateur ; enregistrez plutôt en PDF.</translation>
     </message>
@@ -3891,6 +3903,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation>Page précédente</translation>
     </message>
     <message>
         <source>Paper size</source>
@@ -8962,6 +8978,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>coagulant végétal</translation>
     </message>
     <message>
+        <source>point</source>
+        <translation>point</translation>
+    </message>
+    <message>
         <source>points</source>
         <translation>points</translation>
     </message>
@@ -9586,10 +9606,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{age_days:.0f} jours ; à garder {least:g}{why}</translation>
     </message>
     <message>
-        <source>{amount:.{decimals}f} points</source>
-        <translation>{amount:.{decimals}f} points</translation>
-    </message>
-    <message>
         <source>{amount} less</source>
         <translation>{amount} de moins</translation>
     </message>
@@ -9603,19 +9619,19 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{away} over the least, {least}</source>
-        <translation>{away} au-dessus de {least} (minimum)</translation>
+        <translation>{away} au-dessus de {least} (min.)</translation>
     </message>
     <message>
         <source>{away} over the limit of {limit}</source>
-        <translation>{away} au-dessus de {limit} (maximum)</translation>
+        <translation>{away} au-dessus de {limit} (max.)</translation>
     </message>
     <message>
         <source>{away} under the least, {least}</source>
-        <translation>{away} sous {least} (minimum)</translation>
+        <translation>{away} sous {least} (min.)</translation>
     </message>
     <message>
         <source>{away} under the limit of {limit}</source>
-        <translation>{away} sous {limit} (maximum)</translation>
+        <translation>{away} sous {limit} (max.)</translation>
     </message>
     <message>
         <source>{cells:.1e} cells in a mL of milk</source>
@@ -9986,6 +10002,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{size} plus frais</translation>
     </message>
     <message>
+        <source>{size} drier</source>
+        <translation>{size} plus sec</translation>
+    </message>
+    <message>
         <source>{size} less whey off per 100 kg</source>
         <translation>{size} de lactosérum de moins pour 100 kg</translation>
     </message>
@@ -9994,16 +10014,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{size} plus long</translation>
     </message>
     <message>
+        <source>{size} moister</source>
+        <translation>{size} plus humide</translation>
+    </message>
+    <message>
         <source>{size} more whey off per 100 kg</source>
         <translation>{size} de lactosérum de plus pour 100 kg</translation>
-    </message>
-    <message>
-        <source>{size} points drier</source>
-        <translation>{size} points plus sec</translation>
-    </message>
-    <message>
-        <source>{size} points moister</source>
-        <translation>{size} points plus humide</translation>
     </message>
     <message>
         <source>{size} shorter</source>
@@ -11242,6 +11258,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>published, read (abstracts)</source>
         <translation>publié, lu (résumés)</translation>
+    </message>
+    <message>
+        <source>the maker's own</source>
+        <translation>du fabricant</translation>
     </message>
 </context>
 <context>

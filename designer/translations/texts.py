@@ -26,7 +26,7 @@ from designer.recipe.field import Model, field_metas
 from designer.recipe.stages import press
 from designer.recipe.stages.kinds import KINDS
 from designer.unit_kinds import KINDS as UNIT_KINDS
-from styles.reader import styles
+from styles.reader import HAVES, styles
 from styles.settings import MOMENTS, SETTINGS
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -206,6 +206,7 @@ def _rows(table: Any) -> Iterator[Text]:
 
 
 def _styles() -> Iterator[Text]:
+    yield from (("have", have) for have in HAVES)
     for style in styles():
         yield from (("style", style.name), ("style", style.family), ("note", style.notes))
         rows: Iterable[Any] = (*style.rules, *style.typical, *style.windows, *style.gates, *style.room)

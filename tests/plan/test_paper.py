@@ -235,6 +235,22 @@ def test_preview_saves_what_it_shows(qtbot: QtBot, tmp_path: Path) -> None:
     assert "could not be written" in preview.said.text()
 
 
+def test_pages_too_small_to_read_beside_each_other_come_one_at_a_time(qtbot: QtBot) -> None:
+    preview = PlanPreview(lambda paper: sheet(paper, 30))
+    qtbot.addWidget(preview)
+    preview.resize(600, 400)
+    with qtbot.waitExposed(preview):
+        preview.show()
+    qtbot.waitUntil(preview.turner.isVisible)
+    pages = len(layout(sheet(A4, 30)))
+    assert preview.page.text() == f"page 1 of {pages}"
+    assert not preview.back.isEnabled()
+    qtbot.mouseClick(preview.on, Qt.MouseButton.LeftButton)
+    assert preview.page.text() == f"page 2 of {pages}"
+    qtbot.mouseClick(preview.back, Qt.MouseButton.LeftButton)
+    assert preview.page.text() == f"page 1 of {pages}"
+
+
 def test_strokes_are_thick_enough_for_a_wet_room() -> None:
     strokes = [mark for page in layout(sheet(A4)) for mark in page.marks if isinstance(mark, Stroke)]
     assert min(stroke.width_mm for stroke in strokes) >= 0.2

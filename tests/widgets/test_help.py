@@ -86,7 +86,7 @@ def test_search_finds_by_words_and_by_other_names(window: Window, desk: Desk) ->
     assert "Holter" in shown.text.toPlainText()
     assert "How we have it" in shown.text.toPlainText()
     shown.look("syneresis", LAW)
-    assert "Rate constant" in shown.text.toPlainText()
+    assert "How fast rennet curd gives off whey: A rate per minute" in shown.text.toPlainText()
     assert "bands draw from that range" in shown.text.toPlainText()
     shown.look("xyzzy")
     assert "Nothing found" in shown.count.text()

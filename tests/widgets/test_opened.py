@@ -84,6 +84,23 @@ def test_by_keyboard_arrows_enter_and_esc(qtbot: QtBot, window: Window) -> None:
     assert lines.hasFocus()
 
 
+def test_a_figure_typed_on_an_outcome_is_aimed_at(qtbot: QtBot, window: Window) -> None:
+    lines = window.outcomes.list
+    lines.setFocus()
+    qtbot.keyClick(lines, Qt.Key.Key_Home)
+    qtbot.keyClick(lines, Qt.Key.Key_3)
+    page = window.outcomes.opening.page
+    assert isinstance(page, OpenedOutcome)
+    assert page.key == "moisture_pct"
+    field = page.aim.field
+    qtbot.waitUntil(field.hasFocus)
+    qtbot.keyClicks(field, "5.5")
+    assert field.text() == "35.5"
+    with qtbot.waitSignal(page.aim.wanted) as asked:
+        qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert asked.args[0] == pytest.approx(35.5)
+
+
 def test_every_row_of_the_verdict_and_its_source(qtbot: QtBot, window: Window) -> None:
     page = opened(qtbot, window)
     verdict = window.session.verdict

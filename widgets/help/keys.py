@@ -7,10 +7,11 @@ from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QEvent, QMarginsF, QSaveFile
 from PySide6.QtGui import QPageLayout, QPageSize, QPdfWriter, QTextDocument
-from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QLabel, QPushButton, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
 from widgets.help.action_list import Found
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 
 def gestures() -> list[tuple[str, str]]:
@@ -31,6 +32,7 @@ def gestures() -> list[tuple[str, str]]:
         (tr("Keys", "Right click or menu key"), tr("Keys", "says what else can be done there")),
         (tr("Keys", "Double-click a stage"), tr("Keys", "shows it alone")),
         (tr("Keys", "Enter on an outcome"), tr("Keys", "opens it: its limits, why, what moves it, aim")),
+        (tr("Keys", "A figure typed on an outcome"), tr("Keys", "is the value to aim at; Enter looks for the way")),
         (tr("Keys", "L on a handle or lever"), tr("Keys", "keeps it as it is while you aim; Ctrl+L in a field")),
         (tr("Keys", "Left, Right on a lever"), tr("Keys", "previews a step; Enter keeps it")),
     ]  # fmt: skip
@@ -71,8 +73,7 @@ class Keys(QDialog):
         self.text = QTextBrowser(self)
         self.text.setAccessibleName(self.tr("Keys and gestures"))
         self._write()
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
+        self.said = Wrapped(self)
         self.said.setProperty("role", "soft")
         self.pdf = QPushButton(self.tr("Save as PDF…"), self)
         self.pdf.setAutoDefault(False)

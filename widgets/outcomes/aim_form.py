@@ -16,6 +16,7 @@ from designer.recipe.document import Recipe
 from designer.units import System, UnitError, parse
 from widgets.outcomes.figures import label_of, value_words
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 
 def wanted_value(key: str, text: str) -> float:
@@ -58,8 +59,7 @@ class AimForm(QWidget):
         row.setSpacing(8)
         for widget, stretch in ((label, 0), (self.field, 1), (self.ask, 0)):
             row.addWidget(widget, stretch)
-        self.sentence = QLabel(self)
-        self.sentence.setWordWrap(True)
+        self.sentence = Wrapped(self)
         self.sentence.setFont(dress.font("note"))
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)
         self.sentence.hide()
@@ -86,6 +86,13 @@ class AimForm(QWidget):
     def suggest(self, value: float) -> None:
         """Show what it is now as an example of what can be typed."""
         self.field.setPlaceholderText(value_words(self.key, value, self.system))
+
+    def begin(self, typed: str) -> None:
+        """Go on typing the value wanted."""
+        self.field.setText(typed)
+        self.field.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.field.deselect()
+        self.field.end(False)
 
     @Slot()
     def _ask(self) -> None:
@@ -157,8 +164,7 @@ class AimForm(QWidget):
             if path not in {change.setting.path for change in found.changes}:
                 self._row(setting, f"{setting.title} {setting.shown(system=self.system)}")
         if found.worse:
-            worse = QLabel(self.tr("Worse: {0}").format("; ".join(found.worse)), self)
-            worse.setWordWrap(True)
+            worse = Wrapped(self.tr("Worse: {0}").format("; ".join(found.worse)), self)
             worse.setFont(dress.font("note"))
             worse.setTextFormat(Qt.TextFormat.PlainText)
             self._changes.addWidget(worse)
@@ -168,8 +174,7 @@ class AimForm(QWidget):
         row = QWidget(self)
         inside = QHBoxLayout(row)
         inside.setContentsMargins(0, 0, 0, 0)
-        words = QLabel(text, row)
-        words.setWordWrap(True)
+        words = Wrapped(text, row)
         words.setFont(dress.font("note"))
         lock = QPushButton(self.tr("Locked") if setting.path in self.locks else self.tr("Lock"), row)
         lock.setCheckable(True)

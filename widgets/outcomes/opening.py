@@ -113,6 +113,7 @@ class Opening(QObject):
         self._next.timeout.connect(self._look_ahead)
         lines.asked.connect(self.toggle)
         lines.shut.connect(self.shut)
+        lines.wanted.connect(self._want)
         lines.moved.connect(self._reveal)
         session.documentChanged.connect(self._another)
         session.forecastChanged.connect(self._follow)
@@ -145,6 +146,14 @@ class Opening(QObject):
         self.changed.emit(True)
         self._ask()
         QTimer.singleShot(0, self, self._to_the_line)
+
+    @Slot(str, str)
+    def _want(self, key: str, typed: str) -> None:
+        """Open a line where it is aimed, to go on typing the value wanted."""
+        if key != self.lines.opened:
+            self.open(key)
+        if isinstance(self.page, OpenedOutcome):
+            self.page.aim.begin(typed)
 
     def _outcome_page(self, key: str, parent: QWidget) -> OpenedOutcome:
         page = OpenedOutcome(key, self.system, parent)

@@ -81,6 +81,8 @@ class OutcomeList(QWidget):
     """a line is to open, or to shut if it is open"""
     shut = Signal()
     """Esc"""
+    wanted = Signal(str, str)
+    """the outcome the keyboard is on is to be aimed at a value, of which this much is typed"""
     moved = Signal(float, float)
     """top and height of the line the keyboard went to, to be scrolled into view"""
 
@@ -240,7 +242,7 @@ class OutcomeList(QWidget):
             self.asked.emit(line.key)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows go from line to line, Enter opens or shuts, Esc shuts."""
+        """Arrows go from line to line, Enter opens or shuts, Esc shuts; a figure begins to say what is wanted."""
         if event.key() == Qt.Key.Key_Escape and self.opened:
             self.shut.emit()
             return
@@ -256,6 +258,8 @@ class OutcomeList(QWidget):
             self._go(keys[min(max(to, 0), len(keys) - 1)])
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space) and keys:
             self.asked.emit(keys[at])
+        elif self.lines and at < len(self.lines) and event.text().isdecimal():
+            self.wanted.emit(keys[at], event.text())
         else:
             super().keyPressEvent(event)
 

@@ -8,6 +8,8 @@ from functools import lru_cache
 
 from PySide6.QtGui import QFont, QFontInfo, QFontMetricsF
 
+from widgets.together import NO_BREAK, together
+
 UNITS_PER_INCH = 720.0
 UNITS_PER_MM = UNITS_PER_INCH / 25.4
 MM_PER_PT = 25.4 / 72.0
@@ -52,17 +54,10 @@ def ascent_mm(size_pt: float) -> float:
     return size_pt * MM_PER_PT * 0.95
 
 
-# A number, or a sign before it, and the space behind it where a unit follows: no line ends between the two.
-_TOGETHER = re.compile(
-    r"(?<=[\d×±~]) (?=(?:%|°|[×±]|\d|kg|g|mg|L|mL|min|h|d|wk|mm|cm|kPa|points?|pH|IMCU)(?![a-z]))|(?<=pH) (?=\d)"
-)
-_NO_BREAK = "\u00a0"
-
-
 def _words(text: str, size_pt: float, bold: bool, room_mm: float) -> Iterator[str]:
     """What stands on one line whole: words, and figures with their units where there is room for both."""
-    for held in re.split(r"[ \t\n]+", _TOGETHER.sub(_NO_BREAK, text.strip())):
-        words = held.split(_NO_BREAK)
+    for held in re.split(r"[ \t\n]+", together(text.strip())):
+        words = held.split(NO_BREAK)
         whole = " ".join(words)
         yield from (whole,) if width_mm(whole, size_pt, bold) <= room_mm else words
 

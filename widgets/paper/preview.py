@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import Final
 
 from PySide6.QtCore import QCoreApplication, Qt, QTimer, Slot
 from PySide6.QtGui import QKeySequence, QPainter, QShortcut, QShowEvent
@@ -22,6 +23,10 @@ from PySide6.QtWidgets import (
 from designer.plan.sheet import A4, PAPERS, Paper, Sheet
 from widgets.paper.draw import page_layout, paint_page, write_pdf
 from widgets.paper.layout import layout
+from widgets.together import Wrapped
+
+READABLE_PX: Final = 420
+"""How wide a page is at least where two stand beside each other."""
 
 
 def _tr(text: str) -> str:
@@ -54,15 +59,28 @@ class PlanPreview(QWidget):
         self.save.clicked.connect(self.ask_and_save)
         self.print = QPushButton(_tr("P&rint…"), self)
         self.print.clicked.connect(self.ask_and_print)
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
+        self.turner = QWidget(self)
+        self.back, self.on = QPushButton("\u2039", self.turner), QPushButton("\u203a", self.turner)
+        self.page = QLabel(self.turner)
+        for button, name, by in ((self.back, _tr("Page before"), -1), (self.on, _tr("Next page"), 1)):
+            button.setAccessibleName(name)
+            button.setToolTip(name)
+            button.clicked.connect(lambda _=False, by=by: self._turn(by))
+        self.said = Wrapped(self)
         self.row = row = QHBoxLayout()
         row.addWidget(self.paper)
         row.addWidget(self.save)
         row.addWidget(self.print)
         row.addWidget(self.said, 1)
+        turning = QHBoxLayout(self.turner)
+        turning.setContentsMargins(0, 0, 0, 0)
+        for widget in (self.back, self.page, self.on):
+            turning.addWidget(widget)
+        turning.addStretch(1)
+        self.turner.hide()
         column = QVBoxLayout(self)
         column.addLayout(row)
+        column.addWidget(self.turner)
         column.addWidget(self._view, 1)
         for keys, zoom in (
             (QKeySequence.StandardKey.ZoomIn, self._view.zoomIn),
@@ -73,7 +91,31 @@ class PlanPreview(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Fit the pages to the width, once there is one: before it is laid out the view zooms to a size it has not."""
         super().showEvent(event)
-        QTimer.singleShot(0, self._view, lambda: self._zoom(self._view.fitToWidth, sideways=False))
+        QTimer.singleShot(0, self._view, self._fit)
+
+    def _fit(self) -> None:
+        """All pages, or where they would be too small to read one at a time, as wide as there is room."""
+        several = self._view.pageCount() > 1
+        apart = several and self._view.width() < 2 * READABLE_PX
+        if apart:
+            self._view.setSinglePageViewMode()
+        else:
+            self._view.setAllPagesViewMode()
+        self._tell_page()
+        self.turner.setVisible(apart)
+        self._zoom(self._view.fitToWidth, sideways=False)
+
+    def _turn(self, by: int) -> None:
+        """So many pages on."""
+        self._view.setCurrentPage(self._view.currentPage() + by)
+        self._tell_page()
+
+    def _tell_page(self) -> None:
+        """Which page is shown, and which ways there are from it."""
+        at, of = self._view.currentPage(), self._view.pageCount()
+        self.page.setText(_tr("page {0} of {1}").format(at, of))
+        self.back.setEnabled(at > 1)
+        self.on.setEnabled(at < of)
 
     def _zoom(self, zoom: Callable[[], object], *, sideways: bool = True) -> None:
         """Another size of the pages; fitted to the width they need no bar for it, though Qt shows one for its frame."""

@@ -9,6 +9,8 @@ from pathlib import Path
 from PySide6.QtCore import QMessageLogContext, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
+from designer.language import spoken
+from widgets import language
 from widgets.tour.pictures import SIZES, THEMES, Shown, pictures
 
 _application: QApplication | None = None
@@ -28,6 +30,7 @@ def write_pictures(
     qInstallMessageHandler(_said)
     if QApplication.instance() is None:
         _application = QApplication(["curdwright"])
+        language.install(_application, spoken().key)  # as the command line was asked
     return len(pictures(out, recipe, only=only, themes=themes or THEMES, sizes=sizes or SIZES, shown=shown))
 
 
