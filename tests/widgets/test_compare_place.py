@@ -246,3 +246,13 @@ def test_a_chosen_difference_marks_its_stage_in_both_curves(beside: ComparePlace
     assert len(beside.curves.spans) == 2
     assert all(span is not None and span[0] < span[1] for span in beside.curves.spans)
     beside.grab()
+
+
+def test_an_outcome_has_its_short_name_where_the_long_one_would_be_cut(beside: ComparePlace) -> None:
+    pair = beside.outcomes
+    names = {}
+    for wide in (320, 700):
+        pair.resize(wide, pair.height())
+        names[wide] = [pair.topLevelItem(at).text(0) for at in range(pair.topLevelItemCount())]
+    assert "Calcium" in names[320]
+    assert "Calcium per g protein" in names[700]

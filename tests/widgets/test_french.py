@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -26,6 +27,7 @@ from designer.plan.make_plan import make_plan
 from designer.translations.gather import FOLDER, translations
 from widgets import language
 from widgets.form.stage_form import StageForm
+from widgets.outcomes.check_place import ICON_PX, STANDS, CheckPlace
 from widgets.paper.draw import write_pdf
 from widgets.window import Window
 
@@ -119,6 +121,22 @@ def test_nothing_is_cut_off_at_1366_by_768(french: Window, place: str) -> None:
         if one.isVisible() and one.text() and one.width() < one.sizeHint().width() - 1
     }
     assert cut == {}
+
+
+def test_the_check_never_scrolls_sideways_and_its_sentences_are_whole(french: Window) -> None:
+    french.go("check")
+    QApplication.processEvents()
+    place = french.opened["check"]
+    assert isinstance(place, CheckPlace)
+    tree = place.tree
+    assert tree.horizontalScrollBar().maximum() == 0
+    lines = QFontMetricsF(tree.font()).height()
+    rows = [tree.topLevelItem(top).child(at) for top in range(3) for at in range(tree.topLevelItem(top).childCount())]
+    assert rows
+    for row in rows:
+        box = tree.visualItemRect(row)
+        said = QFontMetricsF(tree.font()).horizontalAdvance(row.text(STANDS))
+        assert said < tree.columnWidth(STANDS) - ICON_PX or box.height() >= 2 * lines
 
 
 def test_the_plan_is_printed_in_french(french: Window, tmp_path: Path) -> None:

@@ -29,6 +29,7 @@ from widgets.judging import known_style
 from widgets.room import Parts, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 from widgets.variants.page import BESIDE_PX, Page, button, listed, note, scrolled
 
 MADE, RECIPE, MEASURED, TASTED = range(4)
@@ -92,9 +93,8 @@ class BatchesPage(Page):
         column = QVBoxLayout(inside)
         column.setContentsMargins(16, 0, 4, 0)
         column.setSpacing(8)
-        self.name = QLabel()
+        self.name = Wrapped()
         self.name.setFont(dress.font("head", bold=True))
-        self.name.setWordWrap(True)
         self.readings = Readings()
         self.readings.typed.connect(self._read)
         self.readings.wrong.connect(self._wrong)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from designer.batch.record import Batch, Tasting
 from designer.language import number
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 from widgets.variants.page import button, note
 
 
@@ -69,14 +70,12 @@ class TastingList(QWidget):
         row.setSpacing(8)
         texts = QVBoxLayout()
         texts.setSpacing(1)
-        head = QLabel(head_words(batch, one), whole)
+        head = Wrapped(head_words(batch, one), whole)
         head.setFont(dress.font("body", bold=True))
-        head.setWordWrap(True)
         texts.addWidget(head)
         for text in (", ".join(one.words), one.remark):
             if text:
-                said = QLabel(text, whole)
-                said.setWordWrap(True)
+                said = Wrapped(text, whole)
                 said.setTextFormat(Qt.TextFormat.PlainText)
                 texts.addWidget(said)
         row.addLayout(texts, 1)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from designer.judge.compare import KEYS, Comparison
@@ -58,10 +59,27 @@ class OutcomePair(QTreeWidget):
             values = comparison.left_values[key], comparison.right_values[key]
             said = [figures.value_words(key, value, system) for value in values]
             item = QTreeWidgetItem([figures.label_of(key), *said, difference_words(key, values[1] - values[0])])
+            item.setData(0, Qt.ItemDataRole.UserRole, key)
             item.setToolTip(0, figures.label_of(key))
+            item.setData(0, Qt.ItemDataRole.AccessibleTextRole, figures.label_of(key))
             for column in (1, 2, 3):
                 item.setTextAlignment(column, RIGHT)
             item.setFont(3, dress.font("body", bold=True))
             self.addTopLevelItem(item)
+        self._name_rows()
         rows = self.topLevelItemCount()
         self.setFixedHeight(self.header().sizeHint().height() + rows * self.sizeHintForRow(0) + 4 if rows else 60)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another room for the names."""
+        super().resizeEvent(event)
+        self._name_rows()
+
+    def _name_rows(self) -> None:
+        """Call each outcome by its name, or by its shorter one where the column is too narrow for that."""
+        room = self.header().sectionSize(0) - 14
+        for at in range(self.topLevelItemCount()):
+            item = self.topLevelItem(at)
+            key = str(item.data(0, Qt.ItemDataRole.UserRole))
+            name = figures.label_of(key)
+            item.setText(0, name if dress.width(name, "body") <= room else figures.shorter_of(key))

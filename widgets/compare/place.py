@@ -10,7 +10,6 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QButtonGroup,
     QHBoxLayout,
-    QLabel,
     QProgressBar,
     QPushButton,
     QToolButton,
@@ -37,6 +36,7 @@ from widgets.paper.preview import PlanPreview
 from widgets.room import LEAST_PX, Parts, Stack, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 EMPTY, BESIDE, PRINTED = range(3)
 BESIDE_PX = 860
@@ -73,15 +73,13 @@ class ComparePlace(QWidget):
         self.partners = Partners(session, self)
         self.partners.chosen.connect(self.put_beside)
         self.partners.failed.connect(self._failed)
-        self._title = QLabel(self.tr("Compare"), self)
+        self._title = Wrapped(self.tr("Compare"), self)
         self._title.setFont(dress.font("title", bold=True))
-        self.sentence = QLabel(self)
-        self.sentence.setWordWrap(True)
+        self.sentence = Wrapped(self)
         self.table = WorthTable(self)
         self.table.setMinimumHeight(LEAST_PX)
         self.outcomes = OutcomePair(self)
-        self.body = QLabel(self)
-        self.body.setWordWrap(True)
+        self.body = Wrapped(self)
         self.curves = Curves(self)
         self.take = button(self.tr("&Take across"), self.take_across, strong=True)
         self.stack = Stack(self)
@@ -102,22 +100,20 @@ class ComparePlace(QWidget):
         column.setContentsMargins(24, 16, 24, 16)
         column.setSpacing(16)
         column.addStretch(1)
-        words = QLabel(
+        words = Wrapped(
             self.tr("Put another make beside this one, and every difference says what it is worth in the cheese.")
         )
         words.setFont(dress.font("head"))
         words.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        words.setWordWrap(True)
         self.first_open = button(self.tr("Open a &recipe…"), self.partners.ask_and_open, strong=True)
         ways = [self.first_open]
         for menu in (self.partners.examples, self.partners.versions, self.partners.middles, self.partners.lanes):
             ways.append(button(menu.title()))
             ways[-1].setMenu(menu)
         row = flowing(*ways, spacing=10, centred=True)
-        self.trouble = QLabel()
+        self.trouble = Wrapped()
         self.trouble.setProperty("role", "wrong")
         self.trouble.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.trouble.setWordWrap(True)
         column.addWidget(words)
         column.addWidget(row)
         column.addWidget(self.trouble)
@@ -131,7 +127,6 @@ class ComparePlace(QWidget):
         self.swap.setToolTip(self.tr("The other one first, so that values go the other way"))
         self.print = button(self.tr("Print…"), self.show_print)
         self.away = button(self.tr("Put away"), self.put_away)
-        self._title.setWordWrap(True)
         buttons = flowing(self.choose, self.swap, self.print, self.away, spacing=8)
         head = Turning([(self._title, 1), (buttons, 0)], BESIDE_PX, spacing=8)
         split = Parts([self._worths(), self._cheeses()], [810, 420], BESIDE_PX)
@@ -168,9 +163,8 @@ class ComparePlace(QWidget):
         column.setSpacing(8)
         column.addWidget(self.table, 1)
         foot = QHBoxLayout()
-        self.hint = QLabel()
+        self.hint = Wrapped()
         self.hint.setProperty("role", "soft")
-        self.hint.setWordWrap(True)
         foot.addWidget(self.hint, 1)
         foot.addWidget(self.take)
         column.addLayout(foot)

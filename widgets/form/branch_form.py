@@ -17,6 +17,7 @@ from widgets.form.editors import explained, words
 from widgets.form.part_form import PartForm, plain_choices
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 BEGUN: Mapping[str, Model] = {"form": Form(diameter_mm=100.0, height_mm=80.0), "coat": Coat()}
 """What is shown where a branch has no form or coat of its own yet."""
@@ -32,9 +33,8 @@ class BranchForm(QWidget):
         super().__init__(parent)
         self.session = session
         self.system = "metric"
-        self._title = QLabel(self)
+        self._title = Wrapped(self)
         self._title.setFont(dress.font("head", bold=True))
-        self._title.setWordWrap(True)
         self.remove = QPushButton(self.tr("Remove branch"), self)
         self.remove.setFlat(True)
         self.remove.clicked.connect(self._take_out)

@@ -12,7 +12,7 @@ from typing import Any
 
 from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QVBoxLayout, QWidget
 
 from designer.judge.other_reading import Typed
 from designer.language import number, spoken
@@ -22,6 +22,7 @@ from designer.units import UnitError, convert, gallon_of, parse, show
 from widgets import wording
 from widgets.form.asked import Ways, ways_of
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 
 def words(text: str) -> str:
@@ -39,8 +40,6 @@ def shown(meta: FieldMeta, value: Any, system: str) -> str:
     """A value as the editor shows it."""
     if value is None:
         return ""
-    if meta.kind == "volume" and 0.0 < value < 1.0:
-        return show(float(value), "volume", unit="mL")  # as a syringe has it
     if meta.kind and isinstance(value, float | int) and not isinstance(value, bool):
         return show(float(value), meta.kind, system=wording.system_of(system))
     return str(value)
@@ -66,17 +65,14 @@ class Editor(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(1)
-        self.wrong = QLabel(self)
+        self.wrong = Wrapped(self)
         self.wrong.setProperty("role", "wrong")
-        self.wrong.setWordWrap(True)
         self.wrong.hide()
-        self.doubt = QLabel(self)
-        self.doubt.setWordWrap(True)
+        self.doubt = Wrapped(self)
         self.doubt.hide()
-        self.told = QLabel(self)
+        self.told = Wrapped(self)
         self.told.setProperty("role", "soft")
         self.told.setFont(dress.font("note"))
-        self.told.setWordWrap(True)
         self.told.hide()
 
     def _settle(self, field: QWidget) -> None:

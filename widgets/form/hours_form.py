@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QTime, Signal
-from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QTimeEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QTimeEdit, QVBoxLayout, QWidget
 
 from widgets.make_curve.canvas import MakeCurve
 from widgets.preferences import Preferences
+from widgets.together import Wrapped
 
 FIRST = (6 * 60.0, 18 * 60.0)
 """What is offered where none are kept, minutes of the day."""
@@ -30,9 +31,8 @@ class HoursForm(QDialog):
         rows = QFormLayout()
         rows.addRow(self.tr("From"), self.times[0])
         rows.addRow(self.tr("To"), self.times[1])
-        says = QLabel(self.tr("A recipe needs its start time for it; set it at the Milk place."), self)
+        says = Wrapped(self.tr("A recipe needs its start time for it; set it at the Milk place."), self)
         says.setProperty("role", "soft")
-        says.setWordWrap(True)
         buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, parent=self
         )

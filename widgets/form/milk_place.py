@@ -22,6 +22,7 @@ from widgets.judging import style_names
 from widgets.room import Turning, scrolling
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 COLUMN_PX, HEAD_PX = 330, 800
 """The least room for a column of cards, and for the buttons beside what is in the vat."""
@@ -96,9 +97,8 @@ class MilkPlace(QWidget):
         self.system = "metric"
         self._cards: dict[str, Card] = {}
         self._columns: list[QVBoxLayout] = []
-        self._blend = QLabel(self)
+        self._blend = Wrapped(self)
         self._blend.setProperty("role", "soft")
-        self._blend.setWordWrap(True)
         stands = [QWidget() for _ in range(3)]
         for stand in stands:
             column = QVBoxLayout(stand)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from typing import Any
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QToolButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QToolButton, QWidget
 
 from designer.judge.other_reading import Typed, typed
 from designer.judge.other_units import doubted, told
@@ -15,6 +15,7 @@ from designer.recipe.field import FieldMeta, Model, field_metas
 from designer.units import System
 from widgets import wording
 from widgets.form.editors import ChoiceEditor, Editor, TextEditor, YesEditor, title, words
+from widgets.together import Wrapped
 
 Choices = Callable[[Model, FieldMeta], list[tuple[Any, str]]]
 LABEL_PX = 104
@@ -141,11 +142,10 @@ class PartForm(QWidget):
             editor = self._editor(meta, lists.get(meta.name, []), system)
             editor.changed.connect(self.changed)
             editor.focused.connect(self.focused)
-            label = QLabel(title(meta), self)
+            label = Wrapped(title(meta), self)
             label.setProperty("role", "soft")
             label.setBuddy(editor)
             label.setToolTip(meta.help)
-            label.setWordWrap(True)
             label.setFixedWidth(LABEL_PX)
             self._grid.addWidget(label, row, 0, Qt.AlignmentFlag.AlignTop)
             label.setContentsMargins(0, 5, 0, 0)

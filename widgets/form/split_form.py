@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLineEdit, QVBoxLayout, QWidget
 
 from designer.units import UnitError, parse
+from widgets.together import Wrapped
 
 
 class SplitForm(QDialog):
@@ -27,11 +28,9 @@ class SplitForm(QDialog):
         self.share = QLineEdit("50 %", self)
         self.name = QLineEdit(self)
         self.name.setPlaceholderText(self.tr("what you call this cheese"))
-        self._says = QLabel(self)
-        self._says.setWordWrap(True)
+        self._says = Wrapped(self)
         self._says.setProperty("role", "soft")
-        self.error = QLabel(self)
-        self.error.setWordWrap(True)
+        self.error = Wrapped(self)
         self.error.setProperty("role", "wrong")
         self.error.hide()
         rows = QFormLayout()

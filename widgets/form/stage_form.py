@@ -20,6 +20,7 @@ from widgets.form.editors import explained, title, words
 from widgets.form.part_form import LABEL_PX, PartForm
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 FOLLOW_MS = 60
 """How often the form follows a drag; curves, outcomes and verdict follow in every frame."""
@@ -92,9 +93,8 @@ class StageForm(QWidget):
         self.setObjectName("panel")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAccessibleName(self.tr("Settings of the selected stage"))
-        self._title = QLabel(self)
+        self._title = Wrapped(self)
         self._title.setFont(dress.font("head", bold=True))
-        self._title.setWordWrap(True)
         self._when = QLabel(self)
         self._when.setProperty("role", "soft")
         self._by = QComboBox(self)
@@ -260,9 +260,8 @@ class StageForm(QWidget):
             head = QWidget(self)
             row = QHBoxLayout(head)
             row.setContentsMargins(0, 0, 0, 0)
-            label = QLabel(head)
+            label = Wrapped(head)
             label.setFont(dress.font("body", bold=True))
-            label.setWordWrap(True)
             row.addWidget(label, 1)
             form = PartForm(parent=self, recipe=self._shown_recipe)
             form.setProperty("head", head)

@@ -15,6 +15,7 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 NOTE_PX: Final = 400
 GAP_PX: Final = 14
@@ -61,9 +62,8 @@ class LookAround(QObject):
         self.note.setObjectName("note")
         self.note.setAccessibleName(self.tr("A look around"))
         self.note.setFixedWidth(NOTE_PX)
-        self.title, self.text, self.count = QLabel(self.note), QLabel(self.note), QLabel(self.note)
+        self.title, self.text, self.count = QLabel(self.note), Wrapped(self.note), QLabel(self.note)
         self.title.setFont(dress.font("head", bold=True))
-        self.text.setWordWrap(True)
         self.count.setProperty("role", "soft")
         self.back = QPushButton(self.tr("Back"), self.note)
         self.next = QPushButton(self.tr("Next"), self.note)

@@ -2,14 +2,26 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Any, Final
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QPointF, Qt, Signal, Slot
+from PySide6.QtCore import (
+    QT_TRANSLATE_NOOP,
+    QCoreApplication,
+    QEvent,
+    QObject,
+    QPointF,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+    Slot,
+)
 from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import (
-    QHeaderView,
     QLabel,
     QPushButton,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -25,8 +37,14 @@ from widgets.outcomes.rule_sets import RuleSets
 from widgets.room import LEAST_PX, Turning
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 N = QT_TRANSLATE_NOOP
+WHAT, STANDS = 0, 3
+ROW_PX: Final = 24
+SOURCE_PX: Final = 170
+"""The room a source has at least, where the sentences leave it that."""
+ICON_PX, PADDING_PX = 22, 14
 HEAD_PX: Final = 700
 """The least room for the buttons beside the name of the style."""
 SECTIONS: Final = (
@@ -62,6 +80,23 @@ def range_text(row: Row) -> str:
     return f"≤ {number(row.high)}{unit}" if row.high is not None else ""
 
 
+class _Lines(QStyledItemDelegate):
+    """A cell as high as its words are in the width of their column; a source stays on one line, the tooltip has it."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Any) -> QSize:
+        """Its height with the words on as many lines as they take."""
+        asked = super().sizeHint(option, index)
+        tree = self.parent()
+        if not isinstance(tree, QTreeWidget) or index.column() not in (WHAT, STANDS) or not index.parent().isValid():
+            return QSize(asked.width(), ROW_PX)
+        room = tree.columnWidth(index.column()) - (ICON_PX if index.column() == STANDS else 0) - PADDING_PX
+        text = str(index.data() or "")
+        flags = Qt.TextFlag.TextWordWrap
+        tall = dress.metrics("body").boundingRect(QRectF(0, 0, room, 2000), flags, text).height()
+        lines = round(tall / dress.metrics("body").height())
+        return QSize(asked.width(), ROW_PX if lines < 2 else round(tall) + PADDING_PX)
+
+
 class CheckPlace(QWidget):
     """What the forecast means for the style, all of it."""
 
@@ -76,10 +111,8 @@ class CheckPlace(QWidget):
         self.rule_sets = RuleSets(session, judging, self)
         self._title = QLabel(self)
         self._title.setFont(dress.font("title", bold=True))
-        self._sentence = QLabel(self)
-        self._sentence.setWordWrap(True)
-        self._conditions = QLabel(self)
-        self._conditions.setWordWrap(True)
+        self._sentence = Wrapped(self)
+        self._conditions = Wrapped(self)
         self._conditions.setProperty("role", "soft")
         self.tree = QTreeWidget(self)
         self.tree.setColumnCount(5)
@@ -91,12 +124,13 @@ class CheckPlace(QWidget):
         self.tree.setRootIsDecorated(False)
         self.tree.setIndentation(10)
         self.tree.setFrameShape(QTreeWidget.Shape.NoFrame)
-        self.tree.setUniformRowHeights(True)
+        self.tree.setWordWrap(True)
+        self.tree.setItemDelegate(_Lines(self.tree))
         self.tree.itemActivated.connect(lambda item: self.source_asked.emit(self._quantity(item)))
         head = self.tree.header()
         head.setStretchLastSection(True)
-        for column in range(4):
-            head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        head.setMinimumSectionSize(48)
+        self.tree.viewport().installEventFilter(self)
         column_ = QVBoxLayout(self)
         column_.setContentsMargins(24, 18, 24, 12)
         column_.setSpacing(8)
@@ -144,6 +178,23 @@ class CheckPlace(QWidget):
             if rows:
                 self._section(QCoreApplication.translate("Check", title), rows)
         self.tree.expandAll()
+        self._share()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """The table has another width."""
+        if event.type() == QEvent.Type.Resize and watched is self.tree.viewport():
+            self._share()
+        return False
+
+    def _share(self) -> None:
+        """Give the columns their room: figures all they ask for, words what is left, on several lines."""
+        asked = [max(self.tree.sizeHintForColumn(at), self.tree.header().sectionSizeHint(at)) for at in range(4)]
+        left = self.tree.viewport().width() - asked[1] - asked[2]
+        asked[WHAT] = min(asked[WHAT], round(0.3 * left))
+        asked[STANDS] = min(asked[STANDS], max(left - asked[WHAT] - SOURCE_PX, round(0.4 * left)))
+        for at, wide in enumerate(asked):
+            self.tree.setColumnWidth(at, wide)
+        self.tree.scheduleDelayedItemsLayout()
 
     @staticmethod
     def _quantity(item: QTreeWidgetItem | None) -> str:
@@ -167,7 +218,7 @@ class CheckPlace(QWidget):
             source = f"{row.source} ({word(row.have, 'have')})"
             source = f"{row.rule}; {source}" if row.rule else source
             item = QTreeWidgetItem([label, value, range_text(row), how, source])
-            item.setIcon(3, state_icon(row.state))
+            item.setIcon(STANDS, state_icon(row.state))
             item.setForeground(3, QBrush(QColor(getattr(dress.colours(), COLOUR[row.state]))))
             item.setForeground(4, QBrush(QColor(dress.colours().soft)))
             for column in range(5):

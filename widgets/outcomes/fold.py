@@ -6,10 +6,11 @@ from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QAbstractButton, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
 from widgets.outcomes.marks import paint_state
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 MARK_PX: Final = 14.0
 WRAP: Final = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
@@ -129,8 +130,7 @@ class Fold(QWidget):
     ) -> None:  # fmt: skip
         super().__init__(parent)
         self.head = FoldHead(text, value, second, state, self)
-        self.details = QLabel(details, self)
-        self.details.setWordWrap(True)
+        self.details = Wrapped(details, self)
         self.details.setFont(dress.font("note"))
         self.details.setProperty("role", "soft")
         self.details.setContentsMargins(round(MARK_PX), 2, 4, 6)

@@ -20,12 +20,12 @@ from widgets.outcomes.fold import Fold
 from widgets.outcomes.lever_list import FIRST_SHOWN, LeverList
 from widgets.outcomes.marks import state_words
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 
 def note(parent: QWidget, text: str = "", *, soft: bool = False) -> QLabel:
     """A wrapped label in the size of notes."""
-    made = QLabel(text, parent)
-    made.setWordWrap(True)
+    made = Wrapped(text, parent)
     made.setFont(dress.font("note"))
     made.setTextFormat(Qt.TextFormat.PlainText)
     made.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

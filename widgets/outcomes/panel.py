@@ -13,6 +13,7 @@ from widgets.outcomes.opening import Opening
 from widgets.outcomes.outcome_list import OutcomeList
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 
 class OutcomePanel(QWidget):
@@ -30,13 +31,11 @@ class OutcomePanel(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._name = QLabel(self)
         self._name.setFont(dress.font("head", bold=True))
-        self._verdict = QLabel(self)
-        self._verdict.setWordWrap(True)
+        self._verdict = Wrapped(self)
         self._verdict.setFont(dress.font("note"))
         self._verdict.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.list = OutcomeList(session, self)
-        self._cautions = QLabel(self)
-        self._cautions.setWordWrap(True)
+        self._cautions = Wrapped(self)
         self._cautions.setFont(dress.font("note"))
         self._cautions.setContentsMargins(16, 8, 14, 10)
         self.lanes = LaneTable(session, self)

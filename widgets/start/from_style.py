@@ -8,7 +8,6 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QModelIndex, Qt,
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
@@ -30,6 +29,7 @@ from widgets.form.part_form import PartForm, plain_choices
 from widgets.judging import house_names
 from widgets.outcomes.asking import Asker, Stop, StoppedError
 from widgets.room import Turning
+from widgets.together import Wrapped
 
 N = QT_TRANSLATE_NOOP
 BESIDE_PX: Final = 460
@@ -89,8 +89,7 @@ class FromStyle(QWidget):
         self.go = QPushButton(self.tr("Make a first recipe"), self)
         self.go.setProperty("strong", True)
         self.go.clicked.connect(self.ask)
-        self.said = QLabel(self)
-        self.said.setWordWrap(True)
+        self.said = Wrapped(self)
         self.said.setProperty("role", "soft")
         self.bar = QProgressBar(self)
         self.bar.setRange(0, len(STEPS))

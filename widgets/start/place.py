@@ -27,6 +27,7 @@ from widgets.start.example_grid import Example, ExampleGrid
 from widgets.start.from_style import FromStyle
 from widgets.start.recent_list import RecentList, spoken
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 BESIDE_PX = 800
 """The least room for the recent recipes beside what is new."""
@@ -100,9 +101,8 @@ class StartPlace(QWidget):
         column.setSpacing(12)
         column.addWidget(head)
         column.addWidget(both)
-        words = QLabel(self.tr("Examples of a dairy we made up; each opens as a copy of your own"))
+        words = Wrapped(self.tr("Examples of a dairy we made up; each opens as a copy of your own"))
         words.setFont(dress.font("head", bold=True))
-        words.setWordWrap(True)
         column.addWidget(words)
         column.addWidget(self.grid)
         column.addStretch(1)

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 
 def spoken(path: Path) -> str:
@@ -42,7 +43,7 @@ class RecentList(QWidget):
         for path in paths:
             self._column.addWidget(self._row(path))
         if not paths:
-            words = QLabel(
+            words = Wrapped(
                 self.tr(
                     "Recipes you open or save will stand here. A recipe is a plain text file of your own: keep it "
                     "wherever you keep your papers."
@@ -50,7 +51,6 @@ class RecentList(QWidget):
                 self,
             )
             words.setProperty("role", "soft")
-            words.setWordWrap(True)
             self._column.addWidget(words)
 
     def _row(self, path: Path) -> QWidget:

@@ -23,6 +23,7 @@ from widgets.flow import flowing
 from widgets.room import Parts, scrolling
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 from widgets.variants.page import BESIDE_PX, Page
 
 KEY: Final = Qt.ItemDataRole.UserRole
@@ -76,8 +77,7 @@ class DepthsPage(Page):
             self.depths.addButton(one, depth)
             ways.append(one)
         self.depths.idClicked.connect(lambda _: self._show())
-        self.text = QLabel()
-        self.text.setWordWrap(True)
+        self.text = Wrapped()
         self.text.setTextFormat(Qt.TextFormat.PlainText)
         self.text.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         self.text.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

@@ -31,6 +31,7 @@ from widgets.session import Session
 from widgets.teach.setting_choice import SettingChoice
 from widgets.teach.whole_choice import WAYS, WholeChoice
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
 SETTING = "setting"
@@ -134,8 +135,7 @@ class GuessPage(Page):
             line.addWidget(one, 0, column)
         by = QLineEdit()
         by.setFixedWidth(96)
-        told = QLabel()
-        told.setWordWrap(True)
+        told = Wrapped()
         self.rows[key] = Row(ways, by, told)
         ways.idClicked.connect(lambda _: self._ready())
         return row
@@ -145,12 +145,10 @@ class GuessPage(Page):
         column = QVBoxLayout(inside)
         column.setContentsMargins(14, 0, 4, 0)
         column.setSpacing(8)
-        self.why = QLabel()
-        self.why.setWordWrap(True)
+        self.why = Wrapped()
         self.why.setTextFormat(Qt.TextFormat.PlainText)
-        self.why_head = QLabel()
+        self.why_head = Wrapped()
         self.why_head.setFont(dress.font("head", bold=True))
-        self.why_head.setWordWrap(True)
         for one in (self.why_head, self.why):
             column.addWidget(one)
         column.addStretch(1)

@@ -29,6 +29,7 @@ from widgets import wording
 from widgets.outcomes import figures
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 LARGE: Final = 1.7
 """How much larger the type is than at the desk."""
@@ -72,10 +73,9 @@ class Projector(QWidget):
         grid.setHorizontalSpacing(16)
         grid.setVerticalSpacing(0)
         for column, key in enumerate(SHOWN):
-            name = QLabel(figures.label_of(key))
+            name = Wrapped(figures.label_of(key))
             name.setProperty("role", "soft")
             name.setFont(dress.font("note"))
-            name.setWordWrap(True)
             self.values[key], self.moves[key] = QLabel(), QLabel()
             self.values[key].setFont(dress.font("title", bold=True))
             self.moves[key].setFont(dress.font("head"))

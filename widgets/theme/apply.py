@@ -251,6 +251,7 @@ def _sheet(c: Colours) -> str:
     QTableView QLineEdit {{ border-radius: 0; padding: 0 4px; min-height: 0; }}
     QHeaderView::section {{ background: {c.window}; color: {c.soft}; border: 0; border-bottom: 1px solid {c.line};
         padding: 5px 6px; }}
+    QTableCornerButton::section {{ background: {c.window}; border: 0; border-bottom: 1px solid {c.line}; }}
     QTableView#lanes {{ background: transparent; font-size: {SCALE["note"]}pt; }}
     QTableView#lanes::item {{ padding: 0 1px; border-bottom: 1px solid {c.line}; }}
     QTableView#lanes::item:selected {{ background: {c.chosen}; color: {c.ink}; }}

@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
-    QLabel,
     QLineEdit,
     QVBoxLayout,
     QWidget,
@@ -28,6 +27,7 @@ from widgets.outcomes.asking import Asker
 from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 from widgets.variants.outcome_table import OutcomeTable
 from widgets.variants.page import BESIDE_PX, Dotted, Page, button, note, scrolled
 
@@ -53,9 +53,8 @@ class ShiftCard(QFrame):
         self.setObjectName("card")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.head = QLabel(self.tr("{0}:  {1} → {2}").format(shift.what, shift.before, shift.after))
+        self.head = Wrapped(self.tr("{0}:  {1} → {2}").format(shift.what, shift.before, shift.after))
         self.head.setFont(dress.font("body", bold=True))
-        self.head.setWordWrap(True)
         why = f"{shift.why[:1].upper()}{shift.why[1:]}. {shift.source} ({told(shift.have, 'have')})."
         column = QVBoxLayout(self)
         column.setContentsMargins(14, 10, 14, 10)

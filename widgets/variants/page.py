@@ -14,6 +14,7 @@ from widgets import wording
 from widgets.room import scrolling
 from widgets.session import Session
 from widgets.theme import apply as dress
+from widgets.together import Wrapped
 
 BESIDE_PX = 800
 """The least room for the two halves of a page beside each other."""
@@ -31,18 +32,16 @@ def button(text: str, pressed: Callable[[], object] | None = None, *, strong: bo
 
 def note(text: str = "", role: str = "soft") -> QLabel:
     """A quieter line that wraps."""
-    made = QLabel(text)
-    made.setWordWrap(True)
+    made = Wrapped(text)
     made.setProperty("role", role)
     return made
 
 
-class Dotted(QLabel):
+class Dotted(Wrapped):
     """Text that wraps, as it is; or lines under each other, each behind a dot its further lines do not run under."""
 
     def __init__(self, role: str = "") -> None:
         super().__init__()
-        self.setWordWrap(True)
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setProperty("role", role)
 
@@ -89,9 +88,8 @@ class Page(QWidget):
         super().__init__(parent)
         self.session = session
         self.system: System = "metric"
-        self.title = QLabel(title, self)
+        self.title = Wrapped(title, self)
         self.title.setFont(dress.font("title", bold=True))
-        self.title.setWordWrap(True)
         self.back = button(back, self.left.emit)
         self.back.setToolTip(self.tr("Back (Esc)"))
         self.head = QHBoxLayout()
@@ -99,8 +97,7 @@ class Page(QWidget):
         self.head.addWidget(self.back)
         self.head.addSpacing(6)
         self.head.addWidget(self.title, 1)
-        self.sentence = QLabel(self)
-        self.sentence.setWordWrap(True)
+        self.sentence = Wrapped(self)
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)
         self.body = QVBoxLayout()
         self.body.setSpacing(10)

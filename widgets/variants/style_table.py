@@ -5,13 +5,15 @@ What can't be read stays as typed, with the reason beside it in its row, until i
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Any, Final
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QModelIndex, Qt, Signal, Slot
 from PySide6.QtGui import QBrush, QColor, QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QTableWidgetItem,
     QWidget,
 )
@@ -25,12 +27,22 @@ from widgets.theme import apply as dress
 
 N = QT_TRANSLATE_NOOP
 WHAT, LOW, HIGH, HERE, SOURCE = range(5)
+INSET_PX: Final = 14
 SECTIONS: Final = (
     ("limit", N("HouseStyle", "Limits of your own")),
     ("window", N("HouseStyle", "Usual ranges")),
     ("gate", N("HouseStyle", "Gates on the curves")),
     ("law", N("HouseStyle", "Limits of law and standards, as they are")),
 )
+
+
+class _Inset(QStyledItemDelegate):
+    """A column of words behind one of figures, which end where it begins."""
+
+    def initStyleOption(self, option: QStyleOptionViewItem, index: Any) -> None:
+        """The words stand further in."""
+        super().initStyleOption(option, index)
+        option.rect.adjust(INSET_PX, 0, 0, 0)
 
 
 class StyleTable(FigureTable):
@@ -47,6 +59,7 @@ class StyleTable(FigureTable):
         super().__init__(28, parent)
         heads = [self.tr("What"), self.tr("From"), self.tr("To"), self.tr("This recipe"), self.tr("Source")]
         self.begin(self.tr("Limits, usual ranges and gates of the house style"), heads)
+        self.setItemDelegateForColumn(SOURCE, _Inset(self))
         self.entered.connect(self.type)
         self.by_line: dict[int, StyleRow] = {}
         self._wrong: dict[tuple[tuple[str, str, str], int], tuple[str, str]] = {}
