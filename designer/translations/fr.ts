@@ -13461,8 +13461,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Beal et al. : 40 °C pour la croissance, plus haut pour l'acide ; 40-44 °C</translation>
     </message>
     <message>
-        <source>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) gives 1.10; settled with the acid ladder of published makes</source>
-        <translation>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) donne 1,10 ; arrêté d'après l'échelle d'acidité de fabrications publiées</translation>
+        <source>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) gives 1.10; held at the acid steps of a printed Cheddar, since the fit is flat from 1.04 to 1.07</source>
+        <translation>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) donne 1,10 ; tenu aux paliers d'acidité d'un cheddar imprimé, l'ajustement étant plat de 1,04 à 1,07</translation>
     </message>
     <message>
         <source>Cheddar and Colby 69-138 kPa (Chandan &amp; Kilara 2011)</source>
@@ -13571,10 +13571,6 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Thom &amp; Fisk 1918 Table VI-VIII: 96.9 %; Chandan &amp; Kilara 2011: 96.2 %</source>
         <translation>Thom &amp; Fisk 1918 Table VI-VIII : 96,9 % ; Chandan &amp; Kilara 2011 : 96,2 %</translation>
-    </message>
-    <message>
-        <source>Thom &amp; Fisk 1918 Table XII: 0.28-0.33 per 100, almost the same at every milk fat</source>
-        <translation>Thom &amp; Fisk 1918 Table XII : 0,28-0,33 pour 100, presque la même à tous les taux butyreux</translation>
     </message>
     <message>
         <source>a bed of curd in whey weighs by the difference in density only, about 30 kg/m³ over 10 cm</source>
@@ -13741,8 +13737,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>réduction décimale des lactocoques à 52 °C</translation>
     </message>
     <message>
-        <source>disturbance is the strongest single treatment (same paper)</source>
-        <translation>le brassage est le traitement le plus fort à lui seul (même article)</translation>
+        <source>disturbance raises the drainage of drained curd above all, more than temperature and pressure (J. Dairy Res., continuously made curd); 6 °C doubles it, so stirred dry more than twice a bed left still; size</source>
+        <translation>le brassage accroît l'égouttage du caillé soutiré plus que tout, plus que la température et la pression (J. Dairy Res., caillé fabriqué en continu) ; 6 °C le doublent, donc brassé à sec plus du double d'un lit laissé au repos ; ampleur</translation>
     </message>
     <message>
         <source>drained bed; curd kept under whey drains slower (J. Dairy Res., continuously made curd)</source>
@@ -13821,8 +13817,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>presque pas de synérèse d'un gel présure sous 20 °C environ (Walstra)</translation>
     </message>
     <message>
-        <source>heated milk makes gels that hold their whey (direction: from memory, high); size</source>
-        <translation>le lait chauffé fait des gels qui gardent leur sérum (sens : de mémoire, haut) ; ampleur</translation>
+        <source>heated milk makes gels that hold their whey (direction: from memory, high); yoghurt of such milk hung overnight keeps 75-78 % of water (labneh: from memory, medium); size</source>
+        <translation>le lait chauffé fait des gels qui gardent leur sérum (sens : de mémoire, haut) ; un yaourt d'un tel lait suspendu une nuit garde 75-78 % d'eau (labné : de mémoire, moyen) ; ampleur</translation>
+    </message>
+    <message>
+        <source>hot acid-and-heat curd lets most of its whey go within five minutes and is pressed for 10-20 min (paneer: common practice); size</source>
+        <translation>un caillé acide à chaud rend le plus gros de son sérum en cinq minutes et se presse 10-20 min (paneer : pratique courante) ; ampleur</translation>
     </message>
     <message>
         <source>hotter cooker, drier cheese; cool water is kneaded in (direction: from memory, medium); size</source>
@@ -13913,6 +13913,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>ajustement sans valeur négative à la table du lait (pic à pH 5,05 : Tomasula et al. 1999), moins les groupes du sérum</translation>
     </message>
     <message>
+        <source>of a whole make, with what runs when it is milled, salted and pressed: 0.34 per 100 by the balance of 48 factories, 0.28-0.33 at the vat alone (Thom &amp; Fisk 1918, Tables VI-VIII and XII); 10 % of the fat in the US federal order; 0.47 in Chandan &amp; Kilara 2011, Fig. 10.5; 9-14 % of the fat by Guelph Table 6.1</source>
+        <translation>d'une fabrication entière, avec ce qui coule au broyage, au salage et au pressage : 0,34 pour 100 par le bilan de 48 fromageries, 0,28-0,33 à la cuve seule (Thom &amp; Fisk 1918, Tables VI-VIII et XII) ; 10 % de la matière grasse dans l'ordonnance fédérale des États-Unis ; 0,47 dans Chandan &amp; Kilara 2011, Fig. 10.5 ; 9-14 % de la matière grasse selon Guelph Table 6.1</translation>
+    </message>
+    <message>
         <source>own weight in moulds</source>
         <translation>propre poids en moules</translation>
     </message>
@@ -13933,12 +13937,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>les morceaux flottent, chauffés à cœur et resserrés, après 20-30 min</translation>
     </message>
     <message>
-        <source>plant coagulants depend less on pH</source>
-        <translation>les coagulants végétaux dépendent moins du pH</translation>
+        <source>pieces that have joined in a form drain as one body (they fuse within 25 min of contact, Lodaite et al. 2002); channels between them stay open for hours, so half is left; size</source>
+        <translation>des morceaux joints en moule s'égouttent comme un seul corps (ils se soudent en 25 min de contact, Lodaite et al. 2002) ; des canaux entre eux restent ouverts des heures, il en reste donc la moitié ; ampleur</translation>
     </message>
     <message>
-        <source>pressed acid-and-heat curd drains within minutes</source>
-        <translation>le caillé acide à chaud pressé s'égoutte en minutes</translation>
+        <source>plant coagulants depend less on pH</source>
+        <translation>les coagulants végétaux dépendent moins du pH</translation>
     </message>
     <message>
         <source>pressed at a usual pressure</source>
