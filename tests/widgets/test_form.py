@@ -7,8 +7,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
-from designer.recipe.field import field_metas
+from designer.recipe.field import field_meta, field_metas
+from designer.recipe.stages.cook import Cook
 from designer.recipe.stages.kinds import KINDS
+from designer.units import UnitError
 from widgets.form.editors import ChoiceEditor, TextEditor, explained, title
 from widgets.form.milk_place import MilkPlace
 from widgets.form.part_form import SHOWN_SHAPES, PartForm
@@ -36,7 +38,8 @@ def line_of(form: PartForm, name: str) -> QLineEdit:
 
 
 @pytest.mark.parametrize(
-    ("text", "expected"), [("39,5", None), ("39,5 °C", 39.5), ("102 F", 38.89), ("40 °C", 40.0), ("38.5 C", 38.5)]
+    ("text", "expected"),
+    [("39,5 kg", None), ("39,5", 39.5), ("39,5 °C", 39.5), ("102 F", 38.89), ("40 °C", 40.0), ("38.5 C", 38.5)],
 )
 def test_temperatures_are_understood_and_said_back(
     qtbot: QtBot, window: Window, text: str, expected: float | None
@@ -51,6 +54,35 @@ def test_temperatures_are_understood_and_said_back(
     else:
         assert value == pytest.approx(expected, abs=0.01)
         assert line.text().endswith("°C")
+
+
+@pytest.mark.parametrize(
+    ("stage", "field", "text", "value", "said"),
+    [
+        ("warm", "temperature_c", "38,5", 38.5, "38.5 °C"),
+        ("warm", "temperature_c", "37", 37.0, "37 °C"),
+        ("cut", "cut_mm", "9 1/2", 9.5, "9.5 mm"),
+    ],
+)
+def test_a_bare_figure_is_taken_in_the_unit_that_stands_there(
+    qtbot: QtBot, window: Window, stage: str, field: str, text: str, value: float, said: str
+) -> None:
+    choose(window, stage)
+    line = line_of(window.stage_form._own, field)
+    retype(qtbot, line, text)
+    assert getattr(window.session.recipe.stage(stage), field) == pytest.approx(value)
+    assert line.text() == said
+
+
+def test_a_bare_figure_where_hours_stand_is_not_guessed(qtbot: QtBot) -> None:
+    meta = field_meta(Cook, "ramp_min")
+    editor = TextEditor(meta, "metric")
+    qtbot.addWidget(editor)
+    editor.put(20.0)
+    assert editor.read("25") == pytest.approx(25.0)
+    editor.put(90.0)
+    with pytest.raises(UnitError, match="no unit"):
+        editor.read("25")
 
 
 @pytest.mark.parametrize("text", ["banana", "500 °C", "2+2 °C", "", "5 kg"])

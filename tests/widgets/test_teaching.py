@@ -14,6 +14,7 @@ from designer.recipe.edit import edit
 from widgets.teach.depths_page import DepthsPage
 from widgets.teach.guess_page import GuessPage
 from widgets.teach.lesson_page import LessonPage
+from widgets.teach.projector import FRAME_PX
 from widgets.teach.vats_page import VatsPage
 from widgets.theme import apply as dress
 from widgets.window import Window
@@ -200,6 +201,10 @@ def test_the_projector_takes_the_curve_and_gives_it_back(qtbot: QtBot, window: W
     assert view.isAncestorOf(window.curve)
     assert dress.font("body").pointSizeF() > 1.5 * small
     assert not window.menuBar().isVisible()
+    for wide in (700, 1366):
+        view.resize(wide, 760)
+        for label in view.values.values():
+            assert label.sizeHint().width() <= (wide - FRAME_PX) / len(view.values)
     window.session.commit(edit(window.session.recipe, "cut", cut_mm=4.0), "cut")
     assert view.moves["moisture_pct"].text().strip()
     window.actions_["undo"].trigger()

@@ -6,9 +6,10 @@ the reason under it.
 
 from __future__ import annotations
 
+import re
 from abc import abstractmethod
 from collections.abc import Callable
-from typing import Any
+from typing import Any, Final
 
 from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent
@@ -18,7 +19,7 @@ from designer.judge.other_reading import Typed
 from designer.language import number, spoken
 from designer.recipe.field import FieldMeta, choice
 from designer.recipe.sure import asked
-from designer.units import UnitError, convert, gallon_of, parse, show
+from designer.units import KINDS, UnitError, convert, gallon_of, parse, show
 from widgets import wording
 from widgets.form.asked import Ways, ways_of
 from widgets.theme import apply as dress
@@ -123,6 +124,8 @@ class Editor(QWidget):
             field.style().polish(field)
 
 
+_BARE: Final = re.compile(r"[+\-\u2212]?[\d.,/ \u00bc-\u00be\u2153-\u215e]+")
+"""A figure without a unit, as it is typed."""
 Also = Callable[[str], Typed | None]
 """Reads what is typed in another way than the field's own unit."""
 
@@ -232,10 +235,22 @@ class TextEditor(Editor):
             return parse(text, self.meta.kind, gallon=gallon, comma=spoken().comma).value
         except UnitError:
             other = self._also(text) if self._also is not None else None
+            unit = self._own_unit() if other is None and _BARE.fullmatch(text) else ""
+            if unit:
+                return parse(f"{text} {unit}", self.meta.kind, comma=spoken().comma).value
             if other is None:
                 raise
         self.note = other.note
         return other.value
+
+    def _own_unit(self) -> str:
+        """The unit a bare figure is taken in: the one that stands in the field; "" where it could mean two things."""
+        kind = KINDS[self.meta.kind]
+        system = wording.system_of(self.system)
+        unit = self._shown.lstrip("+-\u2212.,0123456789 ") if self._shown else kind.display(system)[0]
+        if any(letter.isdigit() for letter in unit) or (kind.key == "duration" and unit != "min"):
+            return ""  # 90 where "1 h 30 min" stands may be minutes or hours
+        return unit
 
 
 class ChoiceEditor(Editor):

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from typing import Final
 
 from PySide6.QtCore import QObject, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QFont, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -33,6 +33,8 @@ from widgets.together import Wrapped
 
 LARGE: Final = 1.7
 """How much larger the type is than at the desk."""
+FRAME_PX, GAP_PX = 82, 16
+"""What the frame about the figures takes of the width, and what stands between two of them."""
 SHOWN: Final = ("moisture_pct", "ph_24h", "fdm_pct", "salt_in_moisture_pct", "yield_kg_per_100kg", "finish_min")
 
 
@@ -49,6 +51,7 @@ class Projector(QWidget):
         self.name.setFont(dress.font("title", bold=True))
         self.hint = QLabel(self.tr("Esc: back to the desk"))
         self.hint.setProperty("role", "soft")
+        self.names: dict[str, QLabel] = {}
         self.values: dict[str, QLabel] = {}
         self.moves: dict[str, QLabel] = {}
         head = QHBoxLayout()
@@ -70,12 +73,13 @@ class Projector(QWidget):
         whole.setObjectName("card")
         grid = QGridLayout(whole)
         grid.setContentsMargins(16, 10, 16, 10)
-        grid.setHorizontalSpacing(16)
+        grid.setHorizontalSpacing(GAP_PX)
         grid.setVerticalSpacing(0)
         for column, key in enumerate(SHOWN):
             name = Wrapped(figures.label_of(key))
             name.setProperty("role", "soft")
             name.setFont(dress.font("note"))
+            self.names[key] = name
             self.values[key], self.moves[key] = QLabel(), QLabel()
             self.values[key].setFont(dress.font("title", bold=True))
             self.moves[key].setFont(dress.font("head"))
@@ -102,6 +106,25 @@ class Projector(QWidget):
             old = before.outcomes.get(key) if before is not None else None
             by = part_words(key, there.value - old.value) if there is not None and old is not None else ""
             self.moves[key].setText(by or " ")
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another screen, another room for the figures."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """The figures as large as the narrowest column lets them all be."""
+        room = (self.width() - FRAME_PX) / len(SHOWN) - GAP_PX
+        widest = max(dress.width(label.text(), "title", bold=True) for label in self.values.values())
+        share = min(1.0, max(room, 40.0) / widest)
+        for labels, role, bold in ((self.values, "title", True), (self.moves, "head", False)):
+            font = QFont(dress.font(role, bold=bold))
+            font.setPointSizeF(font.pointSizeF() * share)
+            for label in labels.values():
+                label.setFont(font)
+        for key, label in self.names.items():
+            label.setText(figures.label_of(key) if share == 1.0 else figures.shorter_of(key))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Esc leads back to the desk."""
