@@ -3842,6 +3842,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <source>Back (Esc)</source>
         <translation>Retour (Échap)</translation>
     </message>
+    <message>
+        <source>Part of the page; arrows scroll it</source>
+        <translation>Partie de la page ; les flèches la font défiler</translation>
+    </message>
 </context>
 <context>
     <name>Pane</name>
@@ -4390,6 +4394,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>Settings of the selected stage</source>
         <translation>Réglages de l'étape choisie</translation>
+    </message>
+    <message>
+        <source>Settings of what is selected; arrows scroll them</source>
+        <translation>Réglages de ce qui est choisi ; les flèches les font défiler</translation>
     </message>
     <message>
         <source>Take out</source>

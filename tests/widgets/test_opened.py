@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtWidgets import QApplication, QWidget
@@ -82,6 +84,20 @@ def test_by_keyboard_arrows_enter_and_esc(qtbot: QtBot, window: Window) -> None:
     qtbot.keyClick(lines, Qt.Key.Key_Escape)
     assert window.outcomes.opening.page is None
     assert lines.hasFocus()
+
+
+def test_tab_goes_from_the_line_into_what_is_open(qtbot: QtBot, window: Window) -> None:
+    page = opened(qtbot, window)
+    window.outcomes.list.setFocus()
+    walked = []
+    for _ in range(6):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        walked.append(QApplication.focusWidget())
+    assert all(page.isAncestorOf(one) for one in walked)
+    heights = [one.mapTo(page, one.rect().center()).y() for one in walked]
+    assert all(after > before - 8 for before, after in pairwise(heights))
+    at = walked.index(page.aim.field)
+    assert walked[at + 1] is page.aim.ask
 
 
 def test_a_figure_typed_on_an_outcome_is_aimed_at(qtbot: QtBot, window: Window) -> None:

@@ -148,6 +148,7 @@ class StageForm(QWidget):
         column.addWidget(self._branch)
         column.addStretch(1)
         area = QScrollArea(self)
+        area.setAccessibleName(self.tr("Settings of what is selected; arrows scroll them"))
         area.setWidget(inside)
         area.setWidgetResizable(True)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

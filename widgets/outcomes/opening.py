@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Any, Final
 
-from PySide6.QtCore import QObject, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, QPoint, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from designer.forecast import Forecast
@@ -28,6 +29,9 @@ from widgets.outcomes.lever_list import Way, undo_text
 from widgets.outcomes.opened import OpenedOutcome
 from widgets.outcomes.outcome_list import OutcomeList
 from widgets.session import Session
+
+LINE_PX: Final = 12
+"""What stands less apart in height stands on one line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -310,6 +314,27 @@ class Opening(QObject):
                 page.put_bands(self._spreads[2])
             if self._why is not None and self._why[:2] == (seen, page.key):
                 page.put_why(self._why[2])
+        QTimer.singleShot(0, self, self._follow_the_line)  # once it is laid out
+
+    def _stands(self, one: QWidget) -> tuple[int, int]:
+        """Where a widget stands in the list, as one reads: its line, then how far across."""
+        middle = one.mapTo(self.lines, QPoint(0, one.height() // 2))
+        return middle.y() // LINE_PX, middle.x()
+
+    @Slot()
+    def _follow_the_line(self) -> None:
+        """The Tab key goes from the line down what is open, before it leaves for the form."""
+        if self.page is None:
+            return
+        inside: list[QWidget] = []
+        one = self.page.nextInFocusChain()
+        while one is not self.page:
+            if self.page.isAncestorOf(one) and one.focusPolicy() & Qt.FocusPolicy.TabFocus:
+                inside.append(one)
+            one = one.nextInFocusChain()
+        inside.sort(key=self._stands)
+        for before, after in pairwise((self.lines, *inside)):
+            QWidget.setTabOrder(before, after)
 
     def _fill_figures(self) -> None:
         page, made, verdict = self.page, self.session.seen, self.session.verdict

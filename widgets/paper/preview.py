@@ -48,6 +48,8 @@ class PlanPreview(QWidget):
         self._printer.setFullPage(True)
         self._view = QPrintPreviewWidget(self._printer, self)
         self._view.setAccessibleName(name or _tr("Plan of the make, as printed"))
+        for part in (pages := self._view.findChild(QGraphicsView), pages.viewport()):
+            part.setAccessibleName(self._view.accessibleName())
         self._view.setAllPagesViewMode()
         self._view.paintRequested.connect(self.paint)
         self.paper = QComboBox(self)

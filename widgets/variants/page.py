@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from html import escape
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QCoreApplication, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QTreeWidget, QVBoxLayout, QWidget
 
@@ -61,6 +61,7 @@ def scrolled(inside: QWidget) -> QScrollArea:
     """A part of a page that scrolls where there is too little room, by the keyboard too."""
     area = scrolling(inside, across=False)
     area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    area.setAccessibleName(QCoreApplication.translate("Page", "Part of the page; arrows scroll it"))
     return area
 
 
