@@ -352,6 +352,7 @@ def march_on(
     waits = ask[:, 1].max() / makes.rows["every_min"][:, -1].min()
     room = int(steps + waits) + 2 * makes.rows.shape[1] + 8
     parts = -(-len(members) // CHUNK)
+    parts += parts % 2 * (len(members) > 1)  # as many for one thread as for the other
 
     def chunk(part: int) -> bool:
         each(

@@ -11,7 +11,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make.law import law
+from designer.make.law import law, power
 from designer.recipe.schedule import COAGULANT_CAMEL, COAGULANT_MICROBIAL, COAGULANT_PLANT
 
 GAS = 8.314
@@ -96,7 +96,7 @@ def firmness_scott_blair_1959(clot: float, casein: float, kind: int, p: Any) -> 
         tau *= p.firming_tau_plant
     elif kind == COAGULANT_MICROBIAL:
         tau *= p.firming_tau_microbial
-    limit = p.firm_limit_pa * (casein / 0.026) ** p.firm_casein_power
+    limit = p.firm_limit_pa * power(casein / 0.026, p.firm_casein_power)
     return limit * np.exp(-tau / (clot - 1.0))
 
 
@@ -123,5 +123,5 @@ def unfolded(temp_c: float, p: Any) -> float:
 @law
 def firmness_acid(ph: float, temp_c: float, casein: float, p: Any) -> float:
     """Firmness of an acid gel [Pa]: a step at its gelation pH (engineering form), firmer from heated milk."""
-    limit = p.acid_gel_pa * (casein / 0.026) ** p.firm_casein_power * (1.0 + p.acid_gel_pa_heat * p.heat_denatured)
+    limit = p.acid_gel_pa * power(casein / 0.026, p.firm_casein_power) * (1.0 + p.acid_gel_pa_heat * p.heat_denatured)
     return limit / (1.0 + np.exp((ph - acid_gelation_ph(temp_c, p)) / p.acid_gel_width))

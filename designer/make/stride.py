@@ -90,8 +90,9 @@ def _size(change: NDArray[np.float64], y: NDArray[np.float64], zones: int) -> fl
         total += (4.0 * change[zone, CURD + WATER] / y[zone, CURD + WATER]) ** 2
         for i in range(CURD + 1, WHEY):
             total += (change[zone, i] / (abs(y[zone, i]) + LITTLE)) ** 2
-        for i in range(WHEY, GONE):
-            total += (change[zone, i] / (abs(y[zone, i]) + LITTLE_WHEY)) ** 2
+        if y[zone, WHEY + WATER] > 0.0:
+            for i in range(WHEY, GONE):
+                total += (change[zone, i] / (abs(y[zone, i]) + LITTLE_WHEY)) ** 2
         total += (change[zone, T] / (abs(y[zone, T]) + 1.0)) ** 2
         for i in range(CELLS, AWAKE):
             if y[zone, i] > 0.0:  # what grows a thousandfold is held to a share of itself
