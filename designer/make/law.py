@@ -1,7 +1,8 @@
 """`law` marks a typed function that runs as plain Python and, unchanged, inside the compiled march.
 
 Division follows IEEE (no hidden branch a division), and products may be fused and reordered; nothing may assume away
-nan, which a Schedule uses for "not set". The twin and the compiled march agree to about 1e-12. The compiler is loaded
+nan, which a Schedule uses for "not set". Laws are put together into one body: a tenth of the march goes by in calls that
+hand over arrays. The twin and the compiled march agree to about 1e-12. The compiler is loaded
 only when something is compiled: the window draws its first picture before that.
 """
 
@@ -37,7 +38,7 @@ def tell_compiler() -> None:
 
     with _telling:
         while _laws:
-            register_jitable(error_model="numpy", fastmath=FAST)(_laws.pop())
+            register_jitable(error_model="numpy", fastmath=FAST, forceinline=True)(_laws.pop())
 
 
 def machine_code(function: Callable[..., Any]) -> Callable[..., Any]:

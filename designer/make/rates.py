@@ -366,11 +366,9 @@ def zone_rates(
     Heat crosses half of the body's depth between the halves and a quarter of it to the surface; the depth is volume
     over surface times a shape factor. Held to the exact series of a block with a fixed surface in the tests.
     """
-    rates(y[CORE], row, p, kept[CORE], dy[CORE])
-    if zones < ZONES:
-        return
-    rates(y[OUTER], row, p, kept[OUTER], dy[OUTER])
-    if row.t_law != T_FOLLOW:
+    for zone in range(zones):
+        rates(y[zone], row, p, kept[zone], dy[zone])
+    if zones < ZONES or row.t_law != T_FOLLOW:
         return
     h = p.cooling_h
     if row.place == PLACE_BRINE:
