@@ -1,9 +1,9 @@
 """`law` marks a typed function that runs as plain Python and, unchanged, inside the compiled march.
 
 Division follows IEEE (no hidden branch a division), and products may be fused and reordered; nothing may assume away
-nan, which a Schedule uses for "not set". Laws are put together into one body: a tenth of the march goes by in calls that
-hand over arrays. The twin and the compiled march agree to about 1e-12. The compiler is loaded
-only when something is compiled: the window draws its first picture before that.
+nan, which a Schedule uses for "not set". Laws are put together into one body: a tenth of the march went by in calls
+that hand over arrays. The twin and the compiled march agree to about 1e-12. The compiler is loaded only when something
+is compiled: the window draws its first picture before that.
 """
 
 from __future__ import annotations
