@@ -173,15 +173,25 @@ def march(
 
 
 def each(one: Callable[[int], M], count: int, stop: Callable[[], bool]) -> list[M] | None:
-    """`one` of 0..count-1, on two threads; None when `stop()` turned true before the last began.
+    """`one` of 0..count-1, on this thread and, where it is free, one beside it; None when `stop()` turned true before
+    the last began."""
+    left, done = iter(range(count)), dict[int, M]()
 
-    Not from within another: both threads would wait for a third.
-    """
-    over = map if count == 1 else _pool().map
-    done = list(over(lambda member: None if stop() else one(member), range(count)))
-    return None if any(made is None for made in done) else [made for made in done if made is not None]
+    def work() -> None:
+        for index in left:
+            if stop():
+                return
+            done[index] = one(index)
+
+    beside = _beside().submit(work) if count > 1 else None
+    try:
+        work()
+    finally:
+        if beside is not None and not beside.cancel():
+            beside.result()
+    return [done[index] for index in range(count)] if len(done) == count else None
 
 
 @cache
-def _pool() -> ThreadPoolExecutor:
-    return ThreadPoolExecutor(max_workers=2, thread_name_prefix="march")
+def _beside() -> ThreadPoolExecutor:
+    return ThreadPoolExecutor(max_workers=1, thread_name_prefix="march")

@@ -123,7 +123,7 @@ def composition(y: Floats, p: Any) -> dict[str, Floats]:
         "mnfs_pct": 100.0 * moisture / (100.0 - fat),
         "salt_pct": salt,
         "salt_in_moisture_pct": 100.0 * salt / moisture,
-        "lactose_pct": 100.0 * sugar / mass,
+        "lactose_pct": 100.0 * np.maximum(sugar, 0.0) / mass,
         "lactate_pct": 100.0 * LACTATE_KG * y[..., CURD + LACTATE] / mass,
         "calcium_mg_per_g_protein": 1000.0 * calcium / np.maximum(protein, TRACE),
         "calcium_mmol_per_kg": 1000.0 * calcium / CALCIUM_KG / mass,

@@ -112,11 +112,12 @@ READ: Mapping[str, Callable[[Columns], Series]] = {
     "moisture_edge_pct": lambda of: 100.0 * of.out[:, 10],
     "curd_moisture_pct": lambda of: _of_curd(of, of.y[:, CURD + WATER]),
     "curd_kg_per_100kg": lambda of: 100.0 * phase_mass(of.y, CURD, of.p),
-    "whey_in_vat_kg_per_100kg": lambda of: 100.0 * phase_mass(of.y, WHEY, of.p),
+    # What runs out may stand a hair below nothing (see `make.stride`); nobody is told so.
+    "whey_in_vat_kg_per_100kg": lambda of: np.maximum(100.0 * phase_mass(of.y, WHEY, of.p), 0.0),
     "whey_kg_per_100kg": lambda of: 100.0 * phase_mass(of.y, GONE, of.p),
     "salt_pct": lambda of: _of_curd(of, of.y[:, CURD + SALT]),
-    "lactose_pct": lambda of: _of_curd(
-        of, HEXOSE_KG * of.y[:, CURD + HEXOSE] + GALACTOSE_KG * of.y[:, CURD + GALACTOSE]
+    "lactose_pct": lambda of: np.maximum(
+        _of_curd(of, HEXOSE_KG * of.y[:, CURD + HEXOSE] + GALACTOSE_KG * of.y[:, CURD + GALACTOSE]), 0.0
     ),
     "lactate_pct": lambda of: _of_curd(of, LACTATE_KG * of.y[:, CURD + LACTATE]),
     "acidity_pct": lambda of: acidity_pct(of.y, CURD),
