@@ -89,7 +89,7 @@ def test_previews_of_one_frame_collapse(qtbot: QtBot, recipe: Recipe) -> None:
     session.close()
 
 
-def test_there_and_back_is_forecast_once(recipe: Recipe) -> None:
+def test_there_and_back_is_forecast_once(qtbot: QtBot, recipe: Recipe) -> None:
     marched: list[Recipe] = []
 
     def nominal(wanted: Recipe) -> Forecast:
