@@ -15,7 +15,7 @@ from designer.language import headed, say, word
 from designer.language import number as told_number
 from designer.plan.as_json import number
 from designer.quantities import QUANTITIES
-from designer.recipe.scale import Rule, Scaled
+from designer.recipe.scaling import Rule, Scaled
 from designer.units import System, show
 
 BESIDE = (

@@ -21,7 +21,7 @@ from designer.language import CONTEXT
 from designer.make import constants, knit, texture
 from designer.make.caution import LEVELS
 from designer.quantities import QUANTITIES
-from designer.recipe import document, end, scale
+from designer.recipe import document, end, scale_stages, scaling
 from designer.recipe.field import Model, field_metas
 from designer.recipe.stages import press
 from designer.recipe.stages.kinds import KINDS
@@ -155,10 +155,10 @@ def _document() -> Iterator[Text]:
     for text in ("form", "number", "power", "vat", "ends", "length", "pressure", "load", "warm over", "coat", "milk",
                  "starter", "addition", "casein", "protein", "breed", "heat treatment"):  # fmt: skip
         yield "field", text
-    for row in (*scale._LENGTHS.values(), scale._BY_HAND):
+    for row in (*scale_stages._LENGTHS.values(), scale_stages._BY_HAND):
         yield from (("rule", text) for text in row)
-    yield from (("rule", text) for text in (*scale._UNCHANGED.values(), *get_args(scale.Rule)))
-    yield from (("rule", text) for text in (scale._EACH_LITRE, scale._NO_SCALE))
+    yield from (("rule", text) for text in (*scale_stages._UNCHANGED.values(), *get_args(scaling.Rule)))
+    yield from (("rule", text) for text in (scale_stages._EACH_LITRE, scale_stages._NO_SCALE))
 
 
 def _fields(part: type[Model]) -> Iterator[Text]:

@@ -14,7 +14,8 @@ from designer.recipe.error import RecipeError
 from designer.recipe.file import read
 from designer.recipe.lower import geometry, lower, vat_heat
 from designer.recipe.milk import blend
-from designer.recipe.scale import Line, Scaled, scale
+from designer.recipe.scale import scale
+from designer.recipe.scaling import Line, Scaled
 from designer.recipe.stages.press import Press
 from tests.recipe.samples import CHEDDAR, EXAMPLES
 

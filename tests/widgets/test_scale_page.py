@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QLineEdit, QPushButton, QTreeWidgetItemIterator
 from pytestqt.qtbot import QtBot
 
 from designer.recipe.milk import blend
-from designer.recipe.scale import Line
+from designer.recipe.scaling import Line
 from widgets.variants.scale_page import LARGE, LINE, OWN, ScalePage
 from widgets.window import Window
 

@@ -24,7 +24,8 @@ from designer.language import headed
 from designer.recipe.document import Form, Recipe, Vat
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
-from designer.recipe.scale import Forms, Line, Rule, Scaled, scale
+from designer.recipe.scale import scale
+from designer.recipe.scaling import Forms, Line, Rule, Scaled
 from designer.units import UnitError, gallon_of, parse, show
 from widgets import wording
 from widgets.flow import flowing, labelled
