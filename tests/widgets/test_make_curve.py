@@ -14,6 +14,7 @@ from designer.recipe.edit import set_end
 from tests.widgets.conftest import CTRL, SHIFT, drag, move, press, release, send
 from widgets.make_curve.axis import snap_step
 from widgets.make_curve.canvas import MakeCurve
+from widgets.make_curve.layers import afresh, within
 from widgets.make_curve.picture import KEPT_MARGIN_PX
 from widgets.window import Window
 
@@ -294,15 +295,15 @@ def test_scales_are_held_during_a_drag(curve: MakeCurve) -> None:
 def apart_from_whole(curve: MakeCurve) -> float:
     """Share of the pixels drawn anew that are another than if the whole picture were."""
     curve.repaint()
-    assert curve._still is not None
-    part = curve._still.toImage()
+    layers = curve._layers
+    assert layers.still is not None
+    part = layers.still.toImage()
     left = int(curve.frame.from_px)
-    whole = curve._afresh(None, curve.frame)
-    ground = curve._grounded(curve.frame)
-    kept, curve._kept, curve._frame = curve._kept, None, None
-    frame = curve.frame
-    curve._kept, curve._frame = kept, None
-    curve._within(whole, lambda painter: curve._paint_still(painter, frame, ground))
+    kept, layers.kept, curve._frame = layers.kept, None, None
+    scene = curve._scene()
+    layers.kept, curve._frame = kept, None
+    whole = afresh(None, scene)
+    within(whole, lambda painter: layers.paint_still(painter, scene, layers.ground(scene)))
     other = whole.toImage().convertToFormat(part.format())
     a, b = (
         np.frombuffer(image.constBits(), dtype=np.uint8).reshape(image.height(), image.width(), 4)[:, :, :3]
@@ -346,12 +347,12 @@ def test_so_is_what_is_tried_from_a_list(curve: MakeCurve) -> None:
 def test_selecting_a_stage_draws_what_a_whole_picture_would(curve: MakeCurve) -> None:
     """Only the ribbon and the strip are drawn anew."""
     curve.repaint()
-    before = curve._still
+    before = curve._layers.still
     curve.session.choose("stack")
-    assert curve._still is before
+    assert curve._layers.still is before
     assert before is not None
     part = before.toImage()
     curve._changed()
     curve.repaint()
-    assert curve._still is not None
-    assert part == curve._still.toImage()
+    assert curve._layers.still is not None
+    assert part == curve._layers.still.toImage()

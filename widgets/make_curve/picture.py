@@ -1,21 +1,19 @@
-"""The make curve as a picture: holds the axis and the scales, builds a frame from the session and paints it.
+"""The make curve as a picture: holds the axis and the scales, and builds frames from the session.
 
-Four layers: the scales (grid and figures) stay while the view is moved in time, the ground (they and the time axis)
-while something is dragged, the still picture while the pointer only moves; what lies over it is painted each time.
+What is seen of time, and when the picture is another; how it is painted stands in `layers`.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Slot
-from PySide6.QtGui import QFontMetricsF, QHideEvent, QPainter, QPaintEvent, QPixmap, QRegion, QResizeEvent
+from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Slot
+from PySide6.QtGui import QFontMetricsF, QHideEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from designer.forecast import Forecast
-from widgets.make_curve import curves, gates, grips, hours, lanes, overlay, ribbon, vat
+from widgets.make_curve import curves, gates, grips, lanes, vat
 from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
+from widgets.make_curve.layers import Layers, Scene
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -41,18 +39,10 @@ class Picture(QWidget):
         self._ranges: dict[str, tuple[float, float]] = {}
         self._enlarged: dict[str | None, int] = {}
         self._full_kg = 100.0
-        self._words: dict[str | None, dict[str, str]] = {}
-        self._kept: tuple[QPixmap, float] | None = None
-        """while something is tried: the picture of what is kept, and the pixel from which what is tried differs"""
         self._frame: Frame | None = None
         self._branches: tuple[Frame, ...] = ()
         self._grips: tuple[grips.Grip, ...] = ()
-        self._still: QPixmap | None = None
-        self._last: QPixmap | None = None
-        self._scales: QPixmap | None = None
-        self._scales_key: tuple[object, ...] = ()
-        self._ground: QPixmap | None = None
-        self._ground_key: tuple[object, ...] = ()
+        self._layers = Layers()
         self._passing = QTimer(self)
         self._passing.setSingleShot(True)
         self._passing.setInterval(PASSED_MS)
@@ -244,13 +234,18 @@ class Picture(QWidget):
             pixel_ratio=self.devicePixelRatioF(),
             enlarged=self._enlarged.get(None, 1),
             full_kg=self._full_kg,
-            from_px=self._kept[1] if self._kept is not None and session.previewing else 0.0,
+            from_px=self._layers.kept[1] if self._layers.kept is not None and session.previewing else 0.0,
             gates=gates.marks(session.verdict),
             edges=edges_of(forecast),
             make_min=self._make_min,
             hours=self._hours,
             name=lanes.name_of(forecast.recipe),
         )
+
+    def _scene(self) -> Scene:
+        frame = self.frame
+        scaled_by = (self.panes, tuple(self._ranges.items()))
+        return Scene(frame, self._branches, self.seen, self._grips, self.size(), scaled_by)
 
     def _settle_scales(self, forecast: Forecast) -> None:
         """Scales and length of the axis; held still while something is dragged."""
@@ -270,34 +265,24 @@ class Picture(QWidget):
 
     @Slot()
     def _changed(self) -> None:
-        self._kept = None
+        self._layers.kept = None
         self._other()
 
     @Slot()
     def _other(self) -> None:
         self._frame = None
-        self._still = None
+        self._layers.still = None
         self.update()
 
     @Slot()
     def _chosen_changed(self) -> None:
         """Another stage of the lane is selected: the ribbons and the strip say so, the rest of the picture stands."""
-        still = self._still
+        still = self._layers.still
         if still is None or self._branches or self.session.previewing:
             self._changed()
             return
         self._frame = None
-        frame = self.frame
-        ground = self._grounded(frame)
-
-        def paint(painter: QPainter) -> None:
-            spots = (frame.places.ribbon.toRect(), frame.places.strip.toRect())
-            painter.setClipRegion(QRegion(spots[0]).united(spots[1]))
-            painter.drawPixmap(0, 0, ground)
-            ribbon.paint_ribbon(painter, frame)
-            self._paint_over_ribbons(painter, frame)
-
-        self._within(still, paint)
+        self._layers.choose(still, self._scene())
         self.update()
 
     @Slot()
@@ -351,149 +336,29 @@ class Picture(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The still picture, and over it what moves with the pointer."""
-        frame = self.frame
-        ground = self._grounded(frame)
-        if self._still is None:
-            if self._kept is not None and frame.moving:
-                self._still, kept = self._sheet(frame), self._kept[0]
-                self._within(self._still, lambda painter: self._paint_changed(painter, frame, ground, kept))
-            else:
-                self._still = self._sheet(frame)
-                self._within(self._still, lambda painter: self._paint_still(painter, frame, ground))
+        scene = self._scene()
+        still = self._layers.painted(scene)
         painter = QPainter(self)
         try:
-            painter.drawPixmap(0, 0, self._still)
-            self._over(painter, frame)
+            painter.drawPixmap(0, 0, still)
+            self._over(painter, scene.frame)
         finally:
             painter.end()
-
-    def _sheet(self, frame: Frame) -> QPixmap:
-        """The pixmap painted last, to be painted over; a new one where it is kept or of another size.
-
-        A new one for every frame would cost time, and the Qt binding takes six references to None for each pixmap it
-        first paints on and never gives them back.
-        """
-        kept = self._kept is not None and self._kept[0] is self._last
-        self._last = self._afresh(None if kept else self._last, frame)
-        return self._last
-
-    def _afresh(self, last: QPixmap | None, frame: Frame) -> QPixmap:
-        """A pixmap to be painted over: the last one where it has the size."""
-        ratio = frame.pixel_ratio
-        if last is None or last.devicePixelRatio() != ratio or last.size() != self._pixels(ratio):
-            last = QPixmap(self._pixels(ratio))
-            last.setDevicePixelRatio(ratio)
-        return last
-
-    def _pixels(self, ratio: float) -> QSize:
-        return QSize(round(self.width() * ratio), round(self.height() * ratio))
-
-    @staticmethod
-    def _within(pixmap: QPixmap, paint: Callable[[QPainter], None]) -> None:
-        """Paint on a pixmap; a painter left open when its pixmap goes would end the process."""
-        painter = QPainter(pixmap)
-        try:
-            paint(painter)
-        finally:
-            painter.end()
-
-    def _scaled(self, frame: Frame) -> QPixmap:
-        """What stays as it is while the view is moved; drawn anew when scales, size or palette change."""
-        key = (
-            frame.places.vat,
-            self.panes,
-            len(self._branches),
-            tuple(self._ranges.items()),
-            frame.colours.name,
-            self.system,
-            frame.pixel_ratio,
-            frame.fonts.note.key(),
-            self.size(),
-        )
-        if self._scales is None or key != self._scales_key:
-            self._scales_key = key
-            self._scales = self._afresh(self._scales, frame)
-            self._scales.fill(frame.colour("paper"))
-            self._within(self._scales, lambda painter: self._paint_scales(painter, frame))
-            self._ground_key = ()
-        return self._scales
-
-    def _grounded(self, frame: Frame) -> QPixmap:
-        """What stays as it is while something is dragged: the scales, and the time axis over them."""
-        scales = self._scaled(frame)
-        key = (frame.axis, frame.clock_start_min, frame.hours)
-        if self._ground is None or key != self._ground_key:
-            self._ground_key = key
-            self._ground = self._afresh(self._ground, frame)
-            self._within(self._ground, lambda painter: self._paint_ground(painter, frame, scales))
-        return self._ground
-
-    def _paint_scales(self, painter: QPainter, frame: Frame) -> None:
-        for each in self.frames:
-            vat.paint_scale(painter, each)
-        for key in frame.places.panes:
-            curves.paint_ground(painter, frame, curves.PANES[key])
-        overlay.paint_heads(painter, frame)
-
-    def _paint_ground(self, painter: QPainter, frame: Frame, scales: QPixmap) -> None:
-        painter.drawPixmap(0, 0, scales)
-        hours.paint_hours(painter, frame)
-        ribbon.paint_axis(painter, frame)
 
     def stand_ready(self) -> None:
         """Something is about to be tried: have the picture of what is kept, so that most of it can stay."""
         if self._passing.isActive():
             self._passing.stop()
             self._came_to_rest()
-        if self._still is None:
+        if self._layers.still is None:
             self.repaint()
 
     def _keep_what_stands(self) -> None:
         """Of what is kept, all stays that lies before the first stage that is tried otherwise."""
-        whole, frame = self._kept[0] if self._kept is not None else None, self._frame
+        layers, frame = self._layers, self._frame
+        whole = layers.kept[0] if layers.kept is not None else None
         if whole is None and frame is not None and not frame.passing and frame.forecast.recipe == self.session.recipe:
-            whole = self._still
+            whole = layers.still
         if whole is not None:
             agreed = self.session.agreed_min()
-            self._kept = (whole, max(self._axis.x(agreed) - KEPT_MARGIN_PX, 0.0) if agreed > 0.0 else 0.0)
-
-    def _paint_changed(self, painter: QPainter, frame: Frame, ground: QPixmap, kept: QPixmap) -> None:
-        """What was kept, and anew only what lies right of where the change begins, and the strip."""
-        painter.drawPixmap(0, 0, kept)
-        if frame.from_px < frame.axis.right:
-            painter.setClipRect(QRectF(frame.from_px, 0, self.width() - frame.from_px, frame.places.axis.bottom()))
-            self._paint_still(painter, frame, ground)
-        painter.setClipRect(QRectF(0, frame.places.axis.bottom(), self.width(), self.height()))
-        painter.drawPixmap(0, 0, ground)
-        ribbon.paint_strip(painter, frame)
-
-    def _paint_still(self, painter: QPainter, frame: Frame, ground: QPixmap) -> None:
-        painter.drawPixmap(0, 0, ground)
-        for each in self.frames:
-            pills = [grip.box for grip in self._grips if grip.place == "inside" and grip.lane == each.lane]
-            each.memo["pills"] = pills
-            vat.paint_vat(painter, each)
-            owners = self._words.get(each.lane, {})
-            self._words[each.lane] = vat.content_words(painter, each, pills, owners)
-            ribbon.paint_ribbon(painter, each)
-            if each is frame:  # before the branches: a way down passes behind those it goes by, not over their words
-                for branch in self._branches:
-                    lanes.paint_parting(painter, frame, branch)
-        for branch in self._branches:
-            lanes.paint_head(painter, branch)
-            branch.memo["heads"] = [lanes.head_box(branch)]
-        seen = self.seen
-        for key in frame.places.panes:
-            curves.paint_pane(painter, seen, curves.PANES[key], [each for each in self.frames if each is not seen])
-        self._paint_over_ribbons(painter, frame)
-        gates.paint_gates(painter, frame)
-        for each in self.frames:
-            overlay.paint_corner_words(painter, each, [grip for grip in self._grips if grip.lane == each.lane])
-
-    def _paint_over_ribbons(self, painter: QPainter, frame: Frame) -> None:
-        ribbon.paint_midnights(painter, frame)
-        ribbon.paint_breaks(painter, frame)
-        for each in self.frames:
-            hours.paint_outside(painter, each)
-        if not frame.from_px:
-            ribbon.paint_strip(painter, frame)
+            layers.kept = (whole, max(self._axis.x(agreed) - KEPT_MARGIN_PX, 0.0) if agreed > 0.0 else 0.0)
