@@ -11,7 +11,9 @@ from typing import Any, Final
 
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, Slot
 
-from designer.forecast import Forecast
+from designer.forecast import Forecast, forecast
+from designer.make import kernel
+from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from widgets.aside import step_back
 
@@ -20,6 +22,12 @@ REST_MS: Final = 25
 """How long nothing new must be asked before a job starts."""
 
 Work = Callable[[Any, Callable[[], bool]], Forecast]
+
+
+def banded(recipe: Recipe, stop: Callable[[], bool]) -> Forecast:
+    """A forecast with bands; the first one waits for the march to be compiled."""
+    kernel.warm_up()
+    return forecast(recipe, members=MEMBERS, stop=stop)
 
 
 class BandWorker(QObject):

@@ -2,32 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import QPoint, QSize, Qt, Slot
+from PySide6.QtCore import QPoint, Qt, Slot
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QUndoGroup, QUndoStack
-from PySide6.QtWidgets import (
-    QApplication,
-    QHBoxLayout,
-    QLabel,
-    QMainWindow,
-    QMenu,
-    QSizePolicy,
-    QSplitter,
-    QToolBar,
-    QWidget,
-)
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QMainWindow, QSplitter, QWidget
 
-from designer.forecast import Forecast, forecast
-from designer.make import kernel
+from designer.forecast import forecast
 from designer.recipe.document import Recipe
-from designer.recipe.examples import examples
 from widgets import stage_menu, wording
 from widgets.actions import Actions, Spec
 from widgets.aside import take_turns
-from widgets.bands import MEMBERS
+from widgets.bands import banded
 from widgets.branch_work import BranchWork
 from widgets.chart_table import ChartTable
 from widgets.choices import Choices
@@ -40,6 +27,7 @@ from widgets.judging import Judging, known_style
 from widgets.make_curve import looking
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.drag import KEEP, LATER
+from widgets.menus import Menus, Tools
 from widgets.outcomes.locking import setting_at
 from widgets.outcomes.panel import OutcomePanel
 from widgets.preferences import Preferences
@@ -62,12 +50,6 @@ SIDE_PX, BESIDE_PX = 336, 800
 """Width of what stands beside the make curve, and the least room for both beside each other."""
 SHARES, SHARES_OPENED = (330, 340), (480, 190)
 """How outcomes and stage form share the side, and how while an outcome is open."""
-
-
-def banded(recipe: Recipe, stop: Callable[[], bool]) -> Forecast:
-    """A forecast with bands; the first one waits for the march to be compiled."""
-    kernel.warm_up()
-    return forecast(recipe, members=MEMBERS, stop=stop)
 
 
 class Window(QMainWindow):
@@ -100,8 +82,20 @@ class Window(QMainWindow):
         self.setWindowIcon(program_icon())
         self._lay_out()
         self.table = ChartTable(self.session, self.stack, self.preferences, self)
-        self._menus()
-        self._tool_bar()
+        self.menus = Menus(
+            self,
+            self.actions_,
+            self.files,
+            self.preferences,
+            stages=self.stages,
+            branches=self.branches,
+            variants=self.variants,
+            teaching=self.teaching,
+            choices=self.choices,
+            help_=self.help,
+        )
+        self.tools = Tools(self.actions_, self)
+        self.addToolBar(self.tools)
         self.status = QLabel(self)
         self.status.setContentsMargins(10, 0, 10, 0)
         self.statusBar().addWidget(self.status, 1)
@@ -244,71 +238,9 @@ class Window(QMainWindow):
             *self.help.specs(),
         ]
 
-    def _menus(self) -> None:
-        a = self.actions_
-        file = self.menuBar().addMenu(self.tr("&File"))
-        file.addActions([a["new"], a["open"]])
-        self._recent = file.addMenu(self.tr("Open &recent"))
-        self._recent.aboutToShow.connect(self._fill_recent)
-        self._examples = file.addMenu(self.tr("&Examples"))
-        self._examples.aboutToShow.connect(self._fill_examples)
-        file.addSeparator()
-        file.addActions([a["save"], a["save_as"]])
-        file.addSeparator()
-        file.addAction(a["print"])
-        file.addSeparator()
-        file.addAction(a["quit"])
-        edit = self.menuBar().addMenu(self.tr("&Edit"))
-        edit.addActions([a["undo"], a["redo"]])
-        edit.addSeparator()
-        edit.addActions([a["later"], a["keep"], a["lock"]])
-        self.variants.fill(self.menuBar().addMenu(self.tr("&Recipe")), a)
-        teach = QMenu(self.tr("&Teach"), self)
-        self.teaching.fill(teach, a)
-        stage = self.menuBar().addMenu(self.tr("&Stage"))
-        self.insert = stage_menu.insert_menu(stage, self.stages)
-        stage.addActions([a[key] for key in (*stage_menu.DONE, "remove")])
-        stage.addSeparator()
-        stage.addActions([a["previous"], a["next"]])
-        stage.addSeparator()
-        self.branches.fill(stage, a)
-        view = self.menuBar().addMenu(self.tr("&View"))
-        view.addActions(
-            [a[key] for key in ("day", "whole", "life", "one_scale", "to_stage", "zoom_in", "zoom_out", "hours")]
-        )
-        view.addSeparator()
-        view.addActions([a["firmness"], a["figures"]])
-        view.addSeparator()
-        self.choices.fill(view, a)
-        theme = view.addMenu(self.tr("&Theme"))
-        theme.addActions([a["system"], a["light"], a["dark"], a["contrast"]])
-        self.menuBar().addMenu(teach)
-        help_ = self.menuBar().addMenu(self.tr("&Help"))
-        self.help.fill(help_, a)
-
     @Slot(QPoint)
     def _show_stage_menu(self, at: QPoint) -> None:
-        self.stage_menu = stage_menu.popup(self, self.insert, self.actions_, at)
-
-    def _tool_bar(self) -> None:
-        bar = QToolBar(self.tr("Tools"), self)
-        bar.setMovable(False)
-        bar.setIconSize(QSize(20, 20))
-        bar.setContextMenuPolicy(Qt.ContextMenuPolicy.PreventContextMenu)
-        for keys in (("open", "save"), ("undo", "redo"), ("later", "keep"), ("day", "whole", "zoom_in", "zoom_out")):
-            for key in keys:
-                bar.addAction(self.actions_[key])
-            bar.addSeparator()
-        self._heading = QLabel(bar)
-        self._heading.setFont(dress.font("head", bold=True))
-        self._heading.setContentsMargins(6, 0, 0, 0)
-        bar.addWidget(self._heading)
-        self._trouble = QLabel(bar)
-        self._trouble.setProperty("role", "wrong")
-        self._trouble.setContentsMargins(14, 0, 0, 0)
-        self._trouble.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        bar.addWidget(self._trouble)
-        self.addToolBar(bar)
+        self.stage_menu = stage_menu.popup(self, self.menus.insert, self.actions_, at)
 
     def _connect(self) -> None:
         stack = self.session.stack
@@ -324,7 +256,7 @@ class Window(QMainWindow):
         stack.cleanChanged.connect(lambda clean: self.setWindowModified(not clean))
         self.session.documentChanged.connect(self._titled)
         self.session.pathChanged.connect(self._titled)
-        self.session.problem.connect(self._show_problem)
+        self.session.problem.connect(self.tools.show_problem)
         self.curve.said.connect(self.status.setText)
         self.curve.moved.connect(self.stages.move)
         self.curve.menued.connect(self._show_stage_menu)
@@ -436,35 +368,12 @@ class Window(QMainWindow):
     def _open(self) -> None:
         self.files.ask_and_open()
 
-    def _fill(self, menu: QMenu, paths: list[Path], empty: str) -> None:
-        menu.clear()
-        for path in paths:
-            name = path.stem.replace("-", " ")
-            action = menu.addAction(name[:1].upper() + name[1:])
-            action.setToolTip(str(path))
-            action.triggered.connect(lambda _=False, path=path: self.files.open(path))
-        if not paths:
-            menu.addAction(empty).setEnabled(False)
-
-    @Slot()
-    def _fill_recent(self) -> None:
-        self._fill(self._recent, self.preferences.recent, self.tr("nothing yet"))
-
-    @Slot()
-    def _fill_examples(self) -> None:
-        self._fill(self._examples, examples(), self.tr("none"))
-
     @Slot()
     def _titled(self) -> None:
         recipe, path = self.session.recipe, self.session.path
         where = path.name if path is not None else self.tr("not saved yet")
         self.setWindowTitle(self.tr("{0}[*] – {1} – Curdwright").format(recipe.name, where))
-        self._heading.setText(recipe.name)
-
-    @Slot(str)
-    def _show_problem(self, sentence: str) -> None:
-        self._trouble.setText(f"\u25b2 {sentence}" if sentence else "")
-        self._trouble.setToolTip(sentence)
+        self.tools.show_name(recipe.name)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved work; end what runs beside the window."""

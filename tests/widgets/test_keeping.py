@@ -207,10 +207,10 @@ def test_a_journal_that_fails_is_said_and_the_word_goes_when_it_is_written_again
         folder.rmdir()
     folder.write_text("", encoding="utf-8")
     window.session.commit(longer(window.session.recipe, 75.0), "length")
-    assert "recovery copy" in window._trouble.text()
+    assert "recovery copy" in window.tools.trouble.text()
     folder.unlink()
     window.session.commit(longer(window.session.recipe, 76.0), "length")
-    assert window._trouble.text() == ""
+    assert window.tools.trouble.text() == ""
     assert len(list(folder.glob("*.json"))) == 1
 
 
