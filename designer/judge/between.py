@@ -6,18 +6,18 @@ has. Whatever is chosen, what comes out is a whole recipe: what hangs on a stage
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
 from designer.judge.align import Pair, align
 from designer.judge.given import Dose, Pairs, amount_words, is_amount, paired, same_dose
-from designer.language import headed, listed, say, word
+from designer.judge.milk_vat_form import composition, faces, form_words, milk_words, same_vat, vat_words
+from designer.language import headed, say, word
 from designer.recipe.changes import called, label_of, said_of
-from designer.recipe.document import Addition, Form, MilkSource, Recipe, Vat
+from designer.recipe.document import Addition, Form, MilkSource, Recipe
 from designer.recipe.dose import rennet_imcu_per_l
-from designer.recipe.field import choice, field_meta, field_metas
+from designer.recipe.field import field_meta, field_metas
 from designer.recipe.milk import blend
 from designer.recipe.per_milk import explicit, for_milk, free_id
 from designer.recipe.stages.stage import Stage
@@ -115,13 +115,13 @@ class Between:
             meta = field_meta(Recipe, "room_c")
             said = self._both(lambda one: said_of(one, meta, self.system))
             yield Step("room", -1, "", say("make room"), word("temperature", "field"), *said, ("room_c",))
-        if not _same_vat(self.left.vat, self.right.vat):
-            said = self._both(lambda one: _vat_words(one, self.rescaled))
+        if not same_vat(self.left.vat, self.right.vat):
+            said = self._both(lambda one: vat_words(one, self.rescaled))
             yield Step("vat", -1, "vat", say("vat"), say("heating"), *said)
         yield from self._of_doses(self._starters, "starter")
         yield from self._of_doses(self._additions, "addition")
-        if _faces(self.left.form) != _faces(self.right.form):
-            said = self._both(lambda one: _form_words(one.form, self.system))
+        if faces(self.left.form) != faces(self.right.form):
+            said = self._both(lambda one: form_words(one.form, self.system))
             yield Step("form", -1, "form", say("form"), say("size"), *said)
         for row, pair in enumerate(self.rows):
             yield from self._of_row(row, pair)
@@ -132,9 +132,9 @@ class Between:
     def _of_milk(self) -> Iterator[Step]:
         left, right = self.left.milks, self.right.milks
         if len(left) != 1 or len(right) != 1 or left[0].species != right[0].species:
-            if _composition(self.left) != _composition(self.right):
+            if composition(self.left) != composition(self.right):
                 yield Step(
-                    "milk", -1, left[0].id, say("milk"), "", _milk_words(self.left), _milk_words(self.right), ("*",)
+                    "milk", -1, left[0].id, say("milk"), "", milk_words(self.left), milk_words(self.right), ("*",)
                 )
             return
         of_left, of_right = explicit(left[0]), explicit(right[0])
@@ -332,49 +332,6 @@ def _level(left: Recipe, right: Recipe) -> Recipe:
 
 def _kinds(pair: Pair) -> set[str]:
     return {one.kind for one in (pair.left, pair.right) if one is not None}
-
-
-def _composition(recipe: Recipe) -> tuple[Any, ...]:
-    milk = blend(recipe)
-    names = ("fat", "casein", "whey_protein", "lactose", "ash", "ph", "species", "calcium", "heat_denatured",
-             "age_cold_h", "temperature_c")  # fmt: skip
-    return tuple(round(value, 6) if isinstance(value := getattr(milk, name), float) else value for name in names)
-
-
-def _milk_words(recipe: Recipe) -> str:
-    milk = blend(recipe)
-    protein = (milk.casein + milk.whey_protein) / 10.0
-    kinds = listed(sorted({choice(one.species) for one in recipe.milks}))
-    return say("{kinds}, {fat:.2f} % fat, {protein:.2f} % protein", kinds=kinds, fat=milk.fat / 10.0, protein=protein)
-
-
-def _same_vat(left: Vat | None, right: Vat | None) -> bool:
-    """Whether two vats heat and lose alike, but for the last digit of a rescaled power."""
-    if left is None or right is None:
-        return left is right
-    pairs = ((getattr(left, name), getattr(right, name)) for name in ("power_kw", "area_m2", "u_w_m2k"))
-    return all(one == other or (None not in (one, other) and math.isclose(one, other)) for one, other in pairs)
-
-
-def _vat_words(recipe: Recipe, per_100kg: bool) -> str:
-    """The vat's heating in words."""
-    if recipe.vat is None or recipe.vat.power_kw is None:
-        return say("none said")
-    power = recipe.vat.power_kw * (100.0 / blend(recipe).mass_kg if per_100kg else 1.0)
-    return show(power, "power") + (say(" per 100 kg") if per_100kg else "")
-
-
-def _faces(form: Form | None) -> Any:
-    return None if form is None else form.model_dump(exclude={"count"})
-
-
-def _form_words(form: Form | None, system: System) -> str:
-    if form is None:
-        return say("none")
-    sides = [getattr(form, name) for name in ("diameter_mm", "length_mm", "width_mm", "height_mm")]
-    return f"{choice(form.shape)} " + " × ".join(
-        show(side, "length", system=system) for side in sides if side is not None
-    )
 
 
 def _groups(stage: Stage) -> Iterator[tuple[str, ...]]:
