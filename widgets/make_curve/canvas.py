@@ -17,14 +17,14 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QToolTip, QWidget
 
-from designer.language import headed
-from widgets.make_curve import gates, grips, hours, lanes, overlay, ribbon
+from widgets.make_curve import grips, lanes, overlay, ribbon
 from widgets.make_curve.controls import GripControl
 from widgets.make_curve.drag import LATER, Answer, Drag, nudged
 from widgets.make_curve.frame import Frame
 from widgets.make_curve.lift import Lift, grabbed
 from widgets.make_curve.lift import paint as paint_lift
 from widgets.make_curve.picture import Picture
+from widgets.make_curve.tips import tip
 from widgets.session import Session
 
 PAN_AFTER_PX = 4.0
@@ -286,24 +286,8 @@ class MakeCurve(Picture):
         return super().event(event)
 
     def tip_at(self, at: QPointF) -> str:
-        """What a tooltip says at a point: the gate, the grip, or the stage in full."""
-        frame = self.frame
-        for mark in frame.gates:
-            found = gates.place(frame, mark)
-            if found is not None and abs(found[0] - at.x()) < 9 and found[1].rect.contains(at):
-                return mark.sentence()
-        grip, lane = self.hit(at), lanes.at(self.frames, at.y())
-        late = hours.tip_at(lane, at) if lane is not None else ""
-        if grip is not None:
-            told = headed(grip.label, grips.value_text(grip.kind, grip.value, self.system))
-            return f"{told}\n{late}" if late else told
-        block = overlay.block_at(lane, frame.axis.minute(at.x())) if lane is not None else None
-        if block is not None:
-            text = self.tr("{0}: {1} to {2}, ends by {3}")
-            return text.format(
-                block.name, frame.clock_text(block.start_min), frame.clock_text(block.end_min), block.end_text
-            )
-        return ""
+        """What a tooltip says at a point."""
+        return tip(self.frame, lanes.at(self.frames, at.y()), self.hit(at), at)
 
     def _hover(self, at: QPointF) -> None:
         frame = self.frame
