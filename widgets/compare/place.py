@@ -7,18 +7,10 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import (
-    QButtonGroup,
-    QHBoxLayout,
-    QProgressBar,
-    QPushButton,
-    QToolButton,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QProgressBar, QPushButton, QToolButton, QVBoxLayout, QWidget
 
 from designer.judge.beside import Another, Beside, Lanes, Pair, title
-from designer.judge.compare import Comparison, Difference
+from designer.judge.compare import Difference
 from designer.plan.compare_sheet import compare_sheet
 from designer.plan.make_plan import Print
 from designer.plan.sheet import Paper, Sheet
@@ -29,6 +21,7 @@ from widgets import wording
 from widgets.compare.curves import Curves
 from widgets.compare.outcome_pair import OutcomePair
 from widgets.compare.partners import Partners
+from widgets.compare.sentences import said, said_of_texture
 from widgets.compare.working import Answer, CompareWorker, Question
 from widgets.compare.worth_table import WorthTable, capital, words_of
 from widgets.flow import flowing
@@ -323,29 +316,13 @@ class ComparePlace(QWidget):
         self._working(False)
         apart = self.beside.called if isinstance(self.beside, Pair) else None
         self.outcomes.fill(found, self._system, apart)
-        bodies = found.bodies()
-        both = self.tr("Texture of both: {0}.").format(bodies[0])
-        self.body.setText(both if bodies[0] == bodies[1] else self.tr("Texture: {0} → {1}.").format(*bodies))
+        self.body.setText(said_of_texture(found))
         names = self.beside.names(self.session.recipe) if self.beside is not None else ("", "")
         self.curves.show_makes((answer.left, answer.right), names)
         self.table.fill(found, apart)
-        self.sentence.setText(self._said(found))
+        self.sentence.setText(said(found))
         self._offer()
         self.compared.emit()
-
-    def _said(self, found: Comparison) -> str:
-        ranked = found.ranked()
-        if not ranked:
-            return self.tr("Both makes do the same in every stage.")
-        first = words_of(ranked[0])
-        worth = ", ".join(ranked[0].consequences.split(", ")[:3])
-        if len(ranked) == 1:
-            words = self.tr("One difference: {0} ({1}).").format(first, worth)
-        else:
-            words = self.tr("{0} differences. Most comes from: {1} ({2}).").format(len(ranked), first, worth)
-        if found.per_100kg:
-            words += " " + self.tr("Doses read per 100 kg of milk.")
-        return words
 
     @Slot(str)
     def _failed(self, sentence: str) -> None:
@@ -374,7 +351,7 @@ class ComparePlace(QWidget):
         elif not apart:
             self.hint.setText(self.tr("Choose a difference to take it across into the open make."))
         if fresh and self.answer is not None:
-            self.curves.mark(_spans(self.answer, chosen))
+            self.curves.mark(self.answer.spans(chosen))
 
     def take_across(self) -> None:
         """Take the selected difference into the open make, as one step of undo."""
@@ -419,15 +396,3 @@ class ComparePlace(QWidget):
     def stop(self) -> None:
         """End what runs beside the window."""
         self.worker.stop()
-
-
-def _spans(answer: Answer, chosen: Difference | None) -> list[tuple[float, float] | None]:
-    """Minutes of the stages that a difference is about, in each make."""
-    if chosen is None or chosen.row < 0:
-        return []
-    pair = answer.comparison.between.rows[chosen.row]
-    out: list[tuple[float, float] | None] = []
-    for side, made in ((pair.left, answer.left), (pair.right, answer.right)):
-        found = next((one for one in made.stages if side is not None and one.id == side.id), None)
-        out.append((found.start_min, found.end_min) if found is not None else None)
-    return out

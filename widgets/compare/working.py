@@ -13,7 +13,7 @@ from PySide6.QtCore import QObject, QThreadPool, Signal, Slot
 from designer.forecast import Forecast, forecast
 from designer.judge import attribution
 from designer.judge.between import Between
-from designer.judge.compare import Comparison, Figures, compare
+from designer.judge.compare import Comparison, Difference, Figures, compare
 from designer.make import kernel
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -38,6 +38,17 @@ class Answer:
     comparison: Comparison
     left: Forecast
     right: Forecast
+
+    def spans(self, chosen: Difference | None) -> list[tuple[float, float] | None]:
+        """Minutes of the stages that a difference is about, in each make."""
+        if chosen is None or chosen.row < 0:
+            return []
+        pair = self.comparison.between.rows[chosen.row]
+        out: list[tuple[float, float] | None] = []
+        for side, made in ((pair.left, self.left), (pair.right, self.right)):
+            found = next((one for one in made.stages if side is not None and one.id == side.id), None)
+            out.append((found.start_min, found.end_min) if found is not None else None)
+        return out
 
 
 TOLD_EVERY = 8
