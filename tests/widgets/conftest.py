@@ -35,8 +35,8 @@ NONE, SHIFT, CTRL = (
 
 
 @pytest.fixture(autouse=True)
-def garbage() -> Iterator[None]:
-    """Looked for between the tests and in this thread, never beside it (see `widgets.tidying`)."""
+def garbage(qapp: QApplication) -> Iterator[None]:
+    """Looked for between the tests and in this thread, never beside it (`widgets.tidying`); each has the application."""
     gc.disable()
     yield
     tidy()
