@@ -36,7 +36,7 @@ NONE, SHIFT, CTRL = (
 
 @pytest.fixture(autouse=True)
 def garbage(qapp: QApplication) -> Iterator[None]:
-    """Looked for between the tests and in this thread, never beside it (`widgets.tidying`); each has the application."""
+    """Looked for between the tests and in this thread, never beside it; and each test has the application."""
     gc.disable()
     yield
     tidy()
