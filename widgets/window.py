@@ -265,6 +265,7 @@ class Window(QMainWindow):
         self._listen(self.stage_form)
         self._listen(self.outcomes)
         self.outcomes.opening.changed.connect(self._share_side)
+        self.outcomes.opening.source_asked.connect(self.help.show_source)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._system_scheme_changed)
         hints.accessibility().contrastPreferenceChanged.connect(self._system_scheme_changed)

@@ -4327,6 +4327,13 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
 </context>
 <context>
+    <name>SourceLink</name>
+    <message>
+        <source>Source: {0}</source>
+        <translation>Source : {0}</translation>
+    </message>
+</context>
+<context>
     <name>SplitForm</name>
     <message>
         <source>How much of it</source>

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pypdf
 import pytest
-from PySide6.QtCore import QRect, Qt
+from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -23,6 +23,7 @@ from widgets.help.entries import (
     SETTING,
     WORD,
     constants,
+    figure,
     figures,
     settings,
     terms,
@@ -31,6 +32,7 @@ from widgets.help.entries import (
 )
 from widgets.help.keys import Keys
 from widgets.help.look_around import beside
+from widgets.outcomes.check_place import SOURCE, WHAT, CheckPlace
 from widgets.window import Window
 
 
@@ -121,6 +123,53 @@ def test_a_row_of_the_check_opens_its_source(window: Window, desk: Desk) -> None
     desk.look_up.asked.connect(asked.append)
     QTest.mouseClick(desk.look_up.there, Qt.MouseButton.LeftButton)
     assert asked == ["check"]
+    desk.look_up.close()
+
+
+def test_one_click_on_a_source_of_the_check_opens_that_very_source(
+    qtbot: QtBot, window: Window, desk: Desk
+) -> None:
+    window.go("check")
+    place = window.opened["check"]
+    assert isinstance(place, CheckPlace)
+    tree = place.tree
+    verdict = window.session.verdict
+    assert verdict is not None
+    section = tree.topLevelItem(tree.topLevelItemCount() - 1)
+    assert section is not None
+    last = section.child(section.childCount() - 1)
+    tree.scrollToItem(last)
+    QApplication.processEvents()
+    y = tree.visualItemRect(last).center().y()
+    words, source = (QPoint(tree.header().sectionViewportPosition(at) + 20, y) for at in (WHAT, SOURCE))
+    assert tree.itemAt(source) is last
+    QTest.mouseMove(tree.viewport(), words)
+    QTest.mouseClick(tree.viewport(), Qt.MouseButton.LeftButton, pos=words)
+    assert desk.look_up is None, "only the source is a link"
+    before = tree.viewport().grab().toImage()
+    QTest.mouseMove(tree.viewport(), source)
+    qtbot.waitUntil(lambda: tree.viewport().cursor().shape() == Qt.CursorShape.PointingHandCursor)
+    assert tree.viewport().grab().toImage() != before, "it is underlined"
+    QTest.mouseClick(tree.viewport(), Qt.MouseButton.LeftButton, pos=source)
+    assert desk.look_up is not None
+    said = desk.look_up.text.toPlainText()
+    assert last.text(SOURCE).rpartition(" (")[0].rstrip(".") in said
+    assert last.text(2).split()[0] in said
+    desk.look_up.close()
+    QTest.mouseMove(tree.viewport(), words)
+    qtbot.waitUntil(lambda: tree.viewport().cursor().shape() == Qt.CursorShape.ArrowCursor)
+
+
+def test_every_row_of_the_verdict_is_opened_as_itself(window: Window, desk: Desk) -> None:
+    verdict = window.session.verdict
+    assert verdict is not None
+    for row in verdict.rows:
+        desk.show_source(row)
+        assert desk.look_up is not None
+        shown = desk.look_up.entries[desk.look_up.list.currentRow()]
+        assert shown == figure(row, verdict.name)
+        assert row.source.rstrip(".") in desk.look_up.text.toPlainText()
+    assert desk.look_up is not None
     desk.look_up.close()
 
 

@@ -90,7 +90,7 @@ def test_tab_goes_from_the_line_into_what_is_open(qtbot: QtBot, window: Window) 
     page = opened(qtbot, window)
     window.outcomes.list.setFocus()
     walked = []
-    for _ in range(6):
+    for _ in range(8):
         qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
         walked.append(QApplication.focusWidget())
     assert all(page.isAncestorOf(one) for one in walked)
@@ -131,6 +131,32 @@ def test_every_row_of_the_verdict_and_its_source(qtbot: QtBot, window: Window) -
     qtbot.keyClick(folds[0].head, Qt.Key.Key_Return)
     assert folds[0].details.isVisible()
     qtbot.waitUntil(lambda: page.height() > tall)
+
+
+def test_the_source_of_a_limit_is_in_sight_and_one_click_opens_it(qtbot: QtBot, window: Window) -> None:
+    page = opened(qtbot, window)
+    verdict = window.session.verdict
+    assert verdict is not None
+    rows = [row for row in verdict.rows if row.quantity == "moisture_pct"]
+    links = [fold.source for fold in page.windows.folds()]
+    for row, link in zip(rows, links, strict=True):
+        assert link is not None
+        assert link.isVisible()
+        assert link.text() == row.source
+    first, last = links[0], links[-1]
+    assert first is not None
+    assert last is not None
+    in_sight(window, first, first.rect().center())
+    qtbot.mouseClick(first, Qt.MouseButton.LeftButton)
+    shown = window.help.look_up
+    assert shown is not None
+    assert rows[0].source.rstrip(".") in shown.text.toPlainText()
+    shown.close()
+    last.setFocus()
+    qtbot.keyClick(last, Qt.Key.Key_Return)
+    assert shown.isVisible()
+    assert rows[-1].source.rstrip(".") in shown.text.toPlainText()
+    shown.close()
 
 
 def test_why_is_a_chain_whose_links_open_to_laws(qtbot: QtBot, window: Window) -> None:

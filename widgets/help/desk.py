@@ -16,6 +16,7 @@ from widgets.help.look_up import LookUp
 from widgets.theme.icons import program_icon
 
 if TYPE_CHECKING:
+    from designer.judge.verdict import Row
     from widgets.window import Window
 
 N = QT_TRANSLATE_NOOP
@@ -68,11 +69,10 @@ class Desk(QObject):
             shown.search.selectAll()
         shown.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
-    def show_source(self, quantity: str, kind: str = "figure") -> None:
-        """Open the search at the figure of a quantity, with its source."""
-        shown = self._looked_up()
-        if not shown.open_at(quantity, kind):
-            shown.look(quantity.replace("_", " "))
+    @Slot(object)
+    def show_source(self, row: Row) -> None:
+        """Open the search at the figure of a row of the verdict, with its source."""
+        self._looked_up().open_row(row)
 
     def _looked_up(self) -> LookUp:
         if self.look_up is None:

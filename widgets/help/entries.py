@@ -75,11 +75,16 @@ def words() -> Iterator[Entry]:
 def figures(verdict: Verdict | None) -> Iterator[Entry]:
     """Every figure the forecast is held against now."""
     for row in verdict.rows if verdict is not None else ():
-        yield Entry(
-            FIGURE, f"{row.label[:1].upper()}{row.label[1:]}" if not row.label.startswith("pH") else row.label,
-            row.rule or verdict.name, _stands(row), (row.note,) if row.note else (), row.source, row.have,
-            frozenset({row.quantity}), "check",
-        )  # fmt: skip
+        yield figure(row, verdict.name)
+
+
+def figure(row: Row, style: str) -> Entry:
+    """One of them, of the style of this name."""
+    return Entry(
+        FIGURE, f"{row.label[:1].upper()}{row.label[1:]}" if not row.label.startswith("pH") else row.label,
+        row.rule or style, _stands(row), (row.note,) if row.note else (), row.source, row.have,
+        frozenset({row.quantity}), "check",
+    )  # fmt: skip
 
 
 def _stands(row: Row) -> str:

@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.judge.verdict import Verdict
+from designer.judge.verdict import Row, Verdict
 from designer.language import word
 from widgets.help.entries import (
     CONSTANT,
@@ -32,6 +32,7 @@ from widgets.help.entries import (
     WORD,
     Entry,
     constants,
+    figure,
     figures,
     laws,
     settings,
@@ -86,6 +87,7 @@ class LookUp(QDialog):
         self.resize(760, 520)
         self.entries: list[Entry] = []
         self.system = "metric"
+        self._style = ""
         self.search = SearchLine(self)
         self.search.setPlaceholderText(self.tr("A word, a figure, a source …"))
         self.search.setAccessibleName(self.tr("Look up"))
@@ -139,6 +141,7 @@ class LookUp(QDialog):
 
     def put(self, verdict: Verdict | None) -> None:
         """Take up the words, the constants and the figures of the verdict of now."""
+        self._style = verdict.name if verdict is not None else ""
         self.entries = [*words(), *figures(verdict), *settings(self.system), *laws(), *constants()]
         self.list.clear()
         for entry in self.entries:
@@ -157,10 +160,21 @@ class LookUp(QDialog):
         found = next((i for i, one in enumerate(self.entries) if key in one.keys and kind in ("", one.kind)), None)
         if not key or found is None:
             return False
-        self.look("")
-        self.list.setCurrentRow(found)
-        self.list.scrollToItem(self.list.item(found))
+        self._choose(found)
         return True
+
+    def open_row(self, row: Row) -> None:
+        """Show the figure of this very row of the verdict, with its source; of its quantity, if the row is no more."""
+        wanted = figure(row, self._style)
+        if wanted in self.entries:
+            self._choose(self.entries.index(wanted))
+        elif not self.open_at(row.quantity, FIGURE):
+            self.look(row.quantity.replace("_", " "))
+
+    def _choose(self, at: int) -> None:
+        self.look("")
+        self.list.setCurrentRow(at)
+        self.list.scrollToItem(self.list.item(at))
 
     @Slot()
     def _filter(self) -> None:

@@ -8,7 +8,9 @@ from PySide6.QtCore import (
     QT_TRANSLATE_NOOP,
     QCoreApplication,
     QEvent,
+    QModelIndex,
     QObject,
+    QPersistentModelIndex,
     QPointF,
     QRectF,
     QSize,
@@ -16,7 +18,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QBrush, QColor, QIcon, QPainter, QPixmap
+from PySide6.QtGui import QBrush, QColor, QIcon, QMouseEvent, QPainter, QPixmap
 from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
@@ -40,7 +42,7 @@ from widgets.theme import apply as dress
 from widgets.together import Wrapped
 
 N = QT_TRANSLATE_NOOP
-WHAT, STANDS = 0, 3
+WHAT, STANDS, SOURCE = 0, 3, 4
 ROW_PX: Final = 24
 SOURCE_PX: Final = 170
 """The room a source has at least, where the sentences leave it that."""
@@ -83,6 +85,17 @@ def range_text(row: Row) -> str:
 class _Lines(QStyledItemDelegate):
     """A cell as high as its words are in the width of their column; a source stays on one line, the tooltip has it."""
 
+    def __init__(self, tree: QTreeWidget) -> None:
+        super().__init__(tree)
+        self.pointed = QPersistentModelIndex()
+        """the source under the pointer"""
+
+    def initStyleOption(self, option: QStyleOptionViewItem, index: Any) -> None:
+        """The source under the pointer is underlined: a click opens it."""
+        super().initStyleOption(option, index)
+        if self.pointed == index:
+            option.font.setUnderline(True)  # type: ignore[attr-defined]
+
     def sizeHint(self, option: QStyleOptionViewItem, index: Any) -> QSize:
         """Its height with the words on as many lines as they take."""
         asked = super().sizeHint(option, index)
@@ -102,12 +115,14 @@ class CheckPlace(QWidget):
 
     asked = Signal(str)
     """a page that opens from here, by its key"""
-    source_asked = Signal(str)
-    """the quantity of a row whose source is asked for"""
+    source_asked = Signal(object)
+    """the Row whose source is asked for"""
 
     def __init__(self, session: Session, judging: Judging, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
+        self._rows: list[Row] = []
+        """the rows in the order of their lines"""
         self.rule_sets = RuleSets(session, judging, self)
         self._title = QLabel(self)
         self._title.setFont(dress.font("title", bold=True))
@@ -125,8 +140,11 @@ class CheckPlace(QWidget):
         self.tree.setIndentation(10)
         self.tree.setFrameShape(QTreeWidget.Shape.NoFrame)
         self.tree.setWordWrap(True)
-        self.tree.setItemDelegate(_Lines(self.tree))
-        self.tree.itemActivated.connect(lambda item: self.source_asked.emit(self._quantity(item)))
+        self._lines = _Lines(self.tree)
+        self.tree.setItemDelegate(self._lines)
+        self.tree.setMouseTracking(True)
+        self.tree.itemActivated.connect(self._ask_source)
+        self.tree.itemClicked.connect(self._click)
         head = self.tree.header()
         head.setStretchLastSection(True)
         head.setMinimumSectionSize(48)
@@ -160,6 +178,7 @@ class CheckPlace(QWidget):
     def refresh(self) -> None:
         """Fill the table anew."""
         self.tree.clear()
+        self._rows.clear()
         self.rule_sets.refresh()
         verdict = self.session.verdict
         if verdict is None:
@@ -181,10 +200,41 @@ class CheckPlace(QWidget):
         self._share()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """The table has another width."""
-        if event.type() == QEvent.Type.Resize and watched is self.tree.viewport():
-            self._share()
+        """The table has another width, or the pointer is on a source."""
+        if watched is self.tree.viewport():
+            if event.type() == QEvent.Type.Resize:
+                self._share()
+            elif event.type() == QEvent.Type.MouseMove and isinstance(event, QMouseEvent):
+                self._point(self.tree.indexAt(event.position().toPoint()))
+            elif event.type() == QEvent.Type.Leave:
+                self._point(QModelIndex())
         return False
+
+    def _point(self, index: QModelIndex) -> None:
+        """Show that what is pointed at opens, if it is a source."""
+        if index.column() != SOURCE or not index.parent().isValid():
+            index = QModelIndex()
+        if self._lines.pointed != index:
+            self._lines.pointed = QPersistentModelIndex(index)
+            shape = Qt.CursorShape.PointingHandCursor if index.isValid() else Qt.CursorShape.ArrowCursor
+            self.tree.viewport().setCursor(shape)
+            self.tree.viewport().update()
+
+    @Slot(QTreeWidgetItem, int)
+    def _click(self, item: QTreeWidgetItem, column: int) -> None:
+        if column == SOURCE:
+            self._ask_source(item)
+
+    @Slot(QTreeWidgetItem)
+    def _ask_source(self, item: QTreeWidgetItem) -> None:
+        row = self._row(item)
+        if row is not None:
+            self.source_asked.emit(row)
+
+    def _row(self, item: QTreeWidgetItem | None) -> Row | None:
+        """The row a line of the table shows; None for a heading."""
+        at = item.data(0, Qt.ItemDataRole.UserRole) if item is not None else None
+        return None if at is None else self._rows[at]
 
     def _share(self) -> None:
         """Give the columns their room: figures all they ask for, words what is left, on several lines."""
@@ -196,13 +246,10 @@ class CheckPlace(QWidget):
             self.tree.setColumnWidth(at, wide)
         self.tree.scheduleDelayedItemsLayout()
 
-    @staticmethod
-    def _quantity(item: QTreeWidgetItem | None) -> str:
-        return str(item.data(0, Qt.ItemDataRole.UserRole) or "") if item is not None else ""
-
     def looked_up(self) -> str:
         """What F1 looks up here: the quantity of the chosen row."""
-        return self._quantity(self.tree.currentItem())
+        row = self._row(self.tree.currentItem())
+        return row.quantity if row is not None else ""
 
     def _section(self, title: str, rows: tuple[Row, ...]) -> None:
         top = QTreeWidgetItem([title])
@@ -220,8 +267,9 @@ class CheckPlace(QWidget):
             item = QTreeWidgetItem([label, value, range_text(row), how, source])
             item.setIcon(STANDS, state_icon(row.state))
             item.setForeground(3, QBrush(QColor(getattr(dress.colours(), COLOUR[row.state]))))
-            item.setForeground(4, QBrush(QColor(dress.colours().soft)))
+            item.setForeground(SOURCE, QBrush(QColor(dress.colours().accent)))
             for column in range(5):
                 item.setToolTip(column, "\n".join(text for text in (item.text(column), row.note) if text))
-            item.setData(0, Qt.ItemDataRole.UserRole, row.quantity)
+            item.setData(0, Qt.ItemDataRole.UserRole, len(self._rows))
+            self._rows.append(row)
             top.addChild(item)

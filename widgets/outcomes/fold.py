@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QFont, QKeyEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
 from widgets.outcomes.marks import paint_state
@@ -119,13 +119,55 @@ class FoldHead(QAbstractButton):
         return dress.width(self.value, "note", bold=True) + 10.0 if self.value else 0.0
 
 
+class SourceLink(QAbstractButton):
+    """Where a figure is from, on one line: a click or Enter opens it; the tooltip has all its words."""
+
+    def __init__(self, text: str, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setText(text)
+        self.setToolTip(text)
+        self.setAccessibleName(self.tr("Source: {0}").format(text))
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAttribute(Qt.WidgetAttribute.WA_Hover)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+
+    def sizeHint(self) -> QSize:
+        """One line, high enough to be pressed."""
+        return QSize(120, max(24, round(dress.metrics("note").height()) + 6))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter opens as a click does."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.click()
+        else:
+            super().keyPressEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The words in the colour of what can be pressed, underlined where the pointer or the keyboard is."""
+        painter = QPainter(self)
+        try:
+            font = QFont(dress.font("note"))
+            font.setUnderline(self.underMouse() or self.hasFocus())
+            painter.setFont(font)
+            painter.setPen(dress.ink(dress.colours().accent))
+            said = dress.fitted(self.text(), "note", self.width() - MARK_PX - 4)
+            painter.drawText(QPointF(MARK_PX, dress.metrics("note").ascent() + 3), said)
+            if self.hasFocus():
+                painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+                painter.setPen(QPen(dress.ink(dress.colours().accent), 1.5))
+                painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 4, 4)
+        finally:
+            painter.end()
+
+
 class Fold(QWidget):
-    """A line and what it opens to; `state` of the verdict sets a shape before it."""
+    """A line and what it opens to; `state` of the verdict sets a shape before it, `source` a line that opens it."""
 
     toggled = Signal(bool)
 
     def __init__(
-        self, text: str, details: str, *, value: str = "", second: str = "", state: str = "",
+        self, text: str, details: str, *, value: str = "", second: str = "", state: str = "", source: str = "",
         parent: QWidget | None = None,
     ) -> None:  # fmt: skip
         super().__init__(parent)
@@ -141,6 +183,9 @@ class Fold(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.head)
+        self.source = SourceLink(source, self) if source else None
+        if self.source is not None:
+            column.addWidget(self.source)
         column.addWidget(self.details)
         self.head.toggled.connect(self._turn)
 

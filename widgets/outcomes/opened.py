@@ -72,10 +72,13 @@ class OpenedOutcome(QWidget):
     """Everything there is to say of one outcome, and to do about it."""
 
     left = Signal()
+    source_asked = Signal(object)
+    """the Row whose source is asked for"""
 
     def __init__(self, key: str, system: System, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.key, self.system = key, system
+        self._rows: tuple[Row, ...] = ()
         self._spread = note(self)
         self.windows = Part(self)
         self._aim_head = heading(self, self.tr("Aim"))
@@ -116,8 +119,9 @@ class OpenedOutcome(QWidget):
         said = "\n".join(text for text in (words, outcome.outside) if text)
         self._spread.setText(said)
         self._spread.setVisible(bool(said))
+        self._rows = rows
         if [fold.head.accessibleName() for fold in self.windows.folds()] != [self._named(row) for row in rows]:
-            self.windows.put(self._row(row) for row in rows)
+            self.windows.put(self._row(at, row) for at, row in enumerate(rows))
             return
         for fold, row in zip(self.windows.folds(), rows, strict=True):
             fold.head.say(self._sentence(row), row.state)
@@ -133,11 +137,15 @@ class OpenedOutcome(QWidget):
     def _sentence(row: Row) -> str:
         return headed(state_words(row.state), row.sentence)
 
-    def _row(self, row: Row) -> Fold:
+    def _row(self, at: int, row: Row) -> Fold:
         details = "\n".join(text for text in (f"{row.source} ({word(row.have, 'have')})", row.note) if text)
-        return Fold(
-            self._window(row), details, value=range_text(row), second=self._sentence(row), state=row.state, parent=self
-        )
+        made = Fold(
+            self._window(row), details, value=range_text(row), second=self._sentence(row), state=row.state,
+            source=row.source, parent=self,
+        )  # fmt: skip
+        if made.source is not None:
+            made.source.clicked.connect(lambda: self.source_asked.emit(self._rows[at]))
+        return made
 
     # ---- why
 

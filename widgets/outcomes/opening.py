@@ -93,6 +93,8 @@ class Opening(QObject):
 
     said = Signal(str)
     hinted = Signal(str)
+    source_asked = Signal(object)
+    """the Row whose source is asked for"""
     changed = Signal(bool)
     """something is open now, or nothing"""
 
@@ -162,6 +164,7 @@ class Opening(QObject):
     def _outcome_page(self, key: str, parent: QWidget) -> OpenedOutcome:
         page = OpenedOutcome(key, self.system, parent)
         page.left.connect(self._back)
+        page.source_asked.connect(self.source_asked)
         page.levers.pointed.connect(self._point)
         page.levers.chosen.connect(self._keep)
         page.aim.wanted.connect(self._aim)
