@@ -11,12 +11,15 @@ from pytestqt.qtbot import QtBot
 
 from designer.judge.vats import MOST
 from designer.recipe.edit import edit
+from widgets.compare.curves import KEY, SAMPLE, inks
+from widgets.compare.curves import LEFT as LEFT_PX
 from widgets.teach.depths_page import DepthsPage
 from widgets.teach.guess_page import GuessPage
 from widgets.teach.lesson_page import LessonPage
 from widgets.teach.projector import FRAME_PX
 from widgets.teach.vats_page import VatsPage
 from widgets.theme import apply as dress
+from widgets.theme.colour import difference
 from widgets.window import Window
 
 LEFT = Qt.MouseButton.LeftButton
@@ -115,6 +118,22 @@ def test_what_is_no_value_is_said(qtbot: QtBot, guess: GuessPage) -> None:
     qtbot.keyClick(guess.choice.field, Qt.Key.Key_Return)
     assert said
     assert guess.choice.value == guess.choice.setting.value  # type: ignore[union-attr]
+
+
+def test_every_vat_has_a_colour_of_its_own(qtbot: QtBot, vats: VatsPage) -> None:
+    qtbot.mouseClick(vats.three, LEFT)
+    curves, count = vats.curves, len(vats.vats)
+    assert count > 2
+    worn = inks("ph", count)
+    assert worn == inks("temperature", count), "the same in every pane"
+    image = curves.grab().toImage()
+    room = (curves.width() - LEFT_PX) / count
+    y = round(curves.height() - KEY / 2.0)
+    for at in range(count):
+        start = round(LEFT_PX + at * room)
+        seen = [image.pixelColor(x, y + up).name() for x in range(start, start + round(SAMPLE)) for up in (-1, 0, 1)]
+        drawn = max(seen, key=lambda one: difference(one, dress.colours().window))
+        assert min(worn, key=lambda one: difference(one, drawn)) == worn[at]
 
 
 def test_vats_are_added_printed_taken_into_the_recipe_and_undone(

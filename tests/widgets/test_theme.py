@@ -14,6 +14,8 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 import widgets
+from designer.judge.vats import MOST
+from widgets.compare.curves import DASHES
 from widgets.make_curve.curves import PANES
 from widgets.theme import apply as dress
 from widgets.theme import icons
@@ -25,6 +27,7 @@ from widgets.theme.palette import (
     GROUNDS,
     INKS,
     LINES_ON,
+    MAKES,
     MIXED,
     PALETTES,
     SHARED_PANE,
@@ -111,6 +114,17 @@ def test_curves_of_one_pane_are_told_apart(palette: Colours, deficiency: str) ->
     dress_as = [getattr(palette, name) for name in ("temperature", "ph", "moisture")]
     for first in dress_as:
         assert difference(*(seen_with(one, deficiency) for one in (first, palette.ink))) >= 18.0, first
+
+
+@ALL
+@pytest.mark.parametrize("eye", ["", *DEFICIENCIES])
+def test_makes_over_each_other_are_told_apart(palette: Colours, eye: str) -> None:
+    """Where there are more than two, each pair of them, in colour alone; and each is seen on paper."""
+    assert len(MAKES[palette.name]) == len(DASHES) == MOST
+    for pair in itertools.combinations(MAKES[palette.name], 2):
+        a, b = (seen_with(palette.of(name), eye) if eye else palette.of(name) for name in pair)
+        assert difference(a, b) >= 18.0, pair
+    assert all(contrast(palette.of(name), palette.paper) >= 3.0 for name in MAKES[palette.name])
 
 
 def test_simulation_leaves_grey_alone() -> None:

@@ -16,6 +16,7 @@ from widgets import wording
 from widgets.make_curve.path import Array, polygon, stroke, thinned
 from widgets.make_curve.vat import nice_marks
 from widgets.theme import apply as dress
+from widgets.theme.palette import MAKES
 
 N = QT_TRANSLATE_NOOP
 PANES: Final[tuple[tuple[str, Any, str, str, int, float], ...]] = (
@@ -29,7 +30,7 @@ WHOLE_MIN: Final = 30 * 60.0
 LEFT, RIGHT, HEAD, FOOT, KEY = 44.0, 14.0, 22.0, 24.0, 20.0
 SAMPLE: Final = 30.0
 DASHES: Final[tuple[tuple[float, ...], ...]] = ((), (4.0, 3.0), (1.2, 2.2), (7.0, 2.0, 1.2, 2.0), (2.5, 1.5))
-"""Line of the first make, the second, ... in pen widths; the first is full and in the colour of its pane."""
+"""Line of the first make, the second, ... in pen widths; the first is full."""
 Line = tuple[Array, Array]
 Pane = tuple[str, str, str, str, int, float]
 
@@ -42,10 +43,11 @@ def vat_end(made: Forecast) -> float:
     return float(inside[-1]) if len(inside) else float(made.trace.time_min[-1])
 
 
-def inks(colour: str) -> tuple[str, ...]:
-    """Inks of the makes in a pane of this colour; every one of them reads on paper."""
+def inks(colour: str, count: int) -> tuple[str, ...]:
+    """Inks of so many makes in a pane of this colour: of one or two, the first has that of the pane; of more, each has
+    the same in every pane."""
     c = dress.colours()
-    return getattr(c, colour), c.ink, c.accent, c.near, c.firmness
+    return (c.of(colour), c.ink) if count <= 2 else tuple(c.of(name) for name in MAKES[c.name])
 
 
 class Curves(QWidget):
@@ -190,11 +192,12 @@ class Curves(QWidget):
         painter.save()
         painter.setClipRect(rect)
         self._spans(painter, rect, colour)
+        worn = inks(colour, len(lines))
         for at in reversed(range(len(lines))):
-            self._draw(painter, lines[at], at, inks(colour)[at])
+            self._draw(painter, lines[at], at, worn[at])
         painter.restore()
         if len(lines) == 2:
-            self._labels(painter, rect, lines, inks(colour))
+            self._labels(painter, rect, lines, worn)
 
     def _line(self, rect: QRectF, minutes: Array, values: Array, low: float, high: float) -> Line:
         x = rect.left() + minutes / self.end_min * rect.width()
@@ -218,7 +221,7 @@ class Curves(QWidget):
             if span is None:
                 continue
             x0, x1 = (rect.left() + minute / self.end_min * rect.width() for minute in span)
-            ink = inks(colour)[at]
+            ink = inks(colour, len(self.makes))[at]
             if at == 0:
                 painter.fillRect(QRectF(x0, rect.top(), x1 - x0, rect.height()), dress.ink(ink, 0.08))
             y = rect.bottom() - 3.0 - 4.0 * at
@@ -244,10 +247,11 @@ class Curves(QWidget):
     def _key(self, painter: QPainter) -> None:
         """Samples of the lines with their names, in one row."""
         room = (self.width() - LEFT) / len(self.names)
+        worn = inks("ph", len(self.names))
         y = self.height() - KEY / 2.0
         for at, name in enumerate(self.names):
             x = LEFT + at * room
-            painter.setPen(QPen(dress.ink(dress.colours().temperature), 2.2) if at == 0 else _pen(inks("ph")[at], at))
+            painter.setPen(QPen(dress.ink(worn[at]), 2.2) if at == 0 else _pen(worn[at], at))
             painter.drawLine(QLineF(x, y, x + SAMPLE, y))
             painter.setPen(dress.ink(dress.colours().ink))
             painter.drawText(QPointF(x + SAMPLE + 6.0, y + 4.0), dress.fitted(name, self.role, room - SAMPLE - 14.0))

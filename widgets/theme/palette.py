@@ -226,8 +226,15 @@ TEXT_ON: tuple[tuple[str, str], ...] = (
     ("accent_ink", "accent"),
     ("paper", "ink"),
 )
-# Curves drawn in one pane of the make curve, and makes drawn over each other (told apart by their dashes too).
+# Curves drawn in one pane of the make curve.
 SHARED_PANE: tuple[tuple[str, str], ...] = (("ph", "ph_whey"), ("moisture", "whey_off"), ("firmness", "salt"))
+# Makes drawn over each other where there are more than two: each has its own colour in every pane (and its own dashes).
+# No one set of names stays apart for every eye in all three palettes, so each palette has its own.
+MAKES: dict[str, tuple[str, ...]] = {
+    "light": ("ink", "temperature", "ph_whey", "ph", "salt"),
+    "dark": ("ink", "near", "ph", "firmness", "miss"),
+    "contrast": ("ink", "temperature", "ph", "moisture", "met"),
+}
 # Lines that carry meaning, and where: the mark of the keyboard is seen on every ground.
 LINES_ON: tuple[tuple[str, str], ...] = (
     *((curve, "paper") for curve in CURVES),
