@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QAccessibleEvent
 from PySide6.QtWidgets import QWidget
 
 
@@ -11,3 +11,8 @@ def say(speaker: QWidget, sentence: str) -> None:
     event = QAccessibleAnnouncementEvent(speaker, sentence)
     event.setPoliteness(QAccessible.AnnouncementPoliteness.Polite)
     QAccessible.updateAccessibility(event)
+
+
+def go_to(part: QWidget) -> None:
+    """Tell a screen reader that the keyboard works this part now, whichever widget takes the keys."""
+    QAccessible.updateAccessibility(QAccessibleEvent(part, QAccessible.Event.Focus))

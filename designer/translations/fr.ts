@@ -3764,6 +3764,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>8 fabrications sur 10 dans {0}</translation>
     </message>
     <message>
+        <source>Open below</source>
+        <translation>Ouvert au-dessous</translation>
+    </message>
+    <message>
         <source>Outcomes</source>
         <translation>Résultats</translation>
     </message>

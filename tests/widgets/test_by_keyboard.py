@@ -30,6 +30,7 @@ from widgets.make_curve import controls
 from widgets.make_curve.controls import GripControl
 from widgets.outcomes import announce
 from widgets.outcomes.opened import OpenedOutcome
+from widgets.outcomes.spoken import SpokenLine
 from widgets.start.example_grid import ExampleCard
 from widgets.window import Window
 
@@ -48,12 +49,13 @@ def of_ours(widget: QWidget) -> bool:
 
 
 def controls_in(place: QWidget) -> list[QWidget]:
-    """What can be worked in a place."""
+    """What can be worked in a place; lines told to a screen reader are walked by the arrows of their list."""
     return [
         one
         for one in place.findChildren(QWidget)
-        if isinstance(one, INTERACTIVE) and one.isVisibleTo(place) and one.isEnabledTo(place) and of_ours(one)
-    ]
+        if isinstance(one, INTERACTIVE) and not isinstance(one, SpokenLine)
+        and one.isVisibleTo(place) and one.isEnabledTo(place) and of_ours(one)
+    ]  # fmt: skip
 
 
 def name_of(widget: QWidget) -> str:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from designer.judge.levers import Lever, Spread
@@ -17,6 +17,7 @@ from designer.judge.movable import Movable
 from designer.units import System
 from widgets import wording
 from widgets.outcomes.figures import change_words
+from widgets.outcomes.spoken import Spoken, SpokenLines
 from widgets.theme import apply as dress
 
 FIRST_SHOWN: Final = 8
@@ -64,6 +65,9 @@ class LeverList(QWidget):
         self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(self.tr("What moves it"))
+        self.spoken = SpokenLines(self)
+        self.spoken.pressed.connect(self._press)
+        self.spoken.entered.connect(self._enter)
 
     # ---- what is shown
 
@@ -100,6 +104,7 @@ class LeverList(QWidget):
         self.every = every
         self.updateGeometry()
         self.update()
+        self._speak()
 
     @property
     def shown(self) -> tuple[Lever, ...]:
@@ -239,11 +244,43 @@ class LeverList(QWidget):
             row = min(max(row, 0), len(self.shown) - 1)
             self._path, self._sign = self.shown[row].setting.path, sign
             self._point(self._way(row, sign))
-            self._describe()
+            self.setAccessibleDescription(self.told(self.shown[row]))
+            self.spoken.point((self._path, sign))
             self.update()
 
     def _describe(self) -> None:
         self.setAccessibleDescription(self.told(self.shown[self.row]) if self.shown else "")
+        self._speak()
+
+    def _speak(self) -> None:
+        """Tell every way of every setting to a screen reader."""
+        self.spoken.put(
+            Spoken(
+                (lever.setting.path, sign), f"{lever.setting.title} {self._now(lever)}, {' '.join(said)}".rstrip(),
+                self.band_words(lever.setting.path, sign), self.chip(row, sign).toAlignedRect(), can=bool(said[1]),
+            )
+            for row, lever in enumerate(self.shown)
+            for sign in (LESS, MORE)
+            for said in (self.words(lever, sign),)
+        )  # fmt: skip
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width for the ways."""
+        super().resizeEvent(event)
+        self._speak()
+
+    @Slot(object)
+    def _press(self, way: tuple[tuple[str, str], int]) -> None:
+        """A screen reader presses a way: it is kept."""
+        self._path, self._sign = way
+        self._keep(self._way(self.row, self._sign))
+
+    @Slot(object)
+    def _enter(self, way: tuple[tuple[str, str], int]) -> None:
+        """A screen reader goes to a way."""
+        self._path, sign = way
+        self.setFocus()
+        self._go(self.row, sign)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows point, plus, minus and Enter keep, L locks for aim, Esc leaves."""

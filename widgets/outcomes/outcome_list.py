@@ -5,11 +5,11 @@ A line opens in place: the one room below it is kept free for what it opens to.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPointF, QRectF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import (
     QFocusEvent,
     QHelpEvent,
@@ -30,6 +30,7 @@ from widgets.help.entries import word_of
 from widgets.outcomes.figures import SHORTER, band_words, label_of, shorter_of, value_words
 from widgets.outcomes.fold import paint_chevron
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
+from widgets.outcomes.spoken import Spoken, SpokenLines
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -105,6 +106,9 @@ class OutcomeList(QWidget):
         self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(self.tr("Outcomes"))
+        self.spoken = SpokenLines(self)
+        self.spoken.pressed.connect(self._press)
+        self.spoken.entered.connect(self._enter)
 
     def refresh(self) -> None:
         """Read forecast and verdict anew."""
@@ -137,6 +141,8 @@ class OutcomeList(QWidget):
             self.updateGeometry()
             self.update()
             return
+        if not self.session.previewing:  # what is only tried is not told
+            self._speak()
         for was, line in zip(before, self.every, strict=True):
             if line != was:  # what is open below a line is not painted with it
                 self.update(self.box_of(line.key).toAlignedRect())
@@ -152,6 +158,35 @@ class OutcomeList(QWidget):
             f"{line.label} {line.value}" + (f", {line.row.sentence}" if line.row is not None else "")
             for line in self.every
         )
+
+    def _speak(self) -> None:
+        """Tell every line to a screen reader."""
+        self.spoken.put(
+            Spoken(
+                line.key, ", ".join((line.label, line.value, *([_how(line.row)] if line.row is not None else ()))),
+                ". ".join(self._more(line)), self.box_of(line.key).toAlignedRect(),
+            )
+            for line in self.every
+        )  # fmt: skip
+
+    def _more(self, line: Line) -> Iterator[str]:
+        if line.key == self.opened:
+            yield self.tr("Open below")
+        if line.band:
+            yield self.tr("8 in 10 makes within {0}").format(line.band)
+
+    @Slot(object)
+    def _enter(self, key: str) -> None:
+        """A screen reader goes to a line."""
+        self.current = key
+        self.setFocus()
+        self._go(key)
+
+    @Slot(object)
+    def _press(self, key: str) -> None:
+        """A screen reader presses a line."""
+        self.current = key
+        self.asked.emit(key)
 
     # ---- the room below the open line
 
@@ -184,6 +219,7 @@ class OutcomeList(QWidget):
         if before != (self._tall, self._room.geometry() if self._room is not None else None):
             self.updateGeometry()
             self.update()
+        self._speak()
 
     def _room_px(self) -> int:
         return self._tall
@@ -270,6 +306,7 @@ class OutcomeList(QWidget):
         self.setAccessibleDescription(said)
         box = self.box_of(key)
         self.moved.emit(box.top(), box.height())
+        self.spoken.point(key)
         self.update()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
@@ -280,6 +317,7 @@ class OutcomeList(QWidget):
         if event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason) and self.every:
             box = self.box_of(self.current)
             self.moved.emit(box.top(), box.height())
+        self.spoken.point(self.current)
         self.update()
 
     # ---- painting
@@ -412,6 +450,11 @@ class OutcomeList(QWidget):
             ]
         lines.append(line.outside)
         return "\n".join(text for text in lines if text)
+
+
+def _how(row: Row) -> str:
+    """How a line stands, in words."""
+    return headed(state_words(row.state), row.sentence)
 
 
 def short_chance(chance: float | None) -> str:
