@@ -48,7 +48,7 @@ if TYPE_CHECKING:
 
 SIDE_PX, BESIDE_PX = 336, 800
 """Width of what stands beside the make curve, and the least room for both beside each other."""
-SHARES, SHARES_OPENED = (330, 340), (480, 190)
+SHARES, SHARES_OPENED = (400, 270), (480, 190)
 """How outcomes and stage form share the side, and how while an outcome is open."""
 
 

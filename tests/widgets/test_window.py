@@ -7,7 +7,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
@@ -113,6 +113,15 @@ def test_the_check_table_has_every_row(window: Window) -> None:
     assert verdict is not None
     assert shown == len(verdict.rows)
     assert all(range_text(row) for row in verdict.rows if row.low is not None or row.high is not None)
+
+
+def test_half_the_outcomes_are_in_sight_beside_the_curve_of_a_small_screen(window: Window) -> None:
+    lines, area = window.outcomes.list, window.outcomes.area.viewport()
+    inside = [
+        line.key for line in lines.every
+        if area.rect().contains(lines.box_of(line.key).toRect().translated(lines.mapTo(area, QPoint())))
+    ]  # fmt: skip
+    assert len(inside) >= len(lines.every) / 2
 
 
 def test_the_shapes_of_the_states_differ(qtbot: QtBot) -> None:
