@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -13,6 +15,7 @@ from designer.judge.vats import MOST
 from designer.recipe.edit import edit
 from widgets.compare.curves import KEY, SAMPLE, inks
 from widgets.compare.curves import LEFT as LEFT_PX
+from widgets.make_curve.curves import PANES, SAMPLE_PX, heads, value_text
 from widgets.teach.depths_page import DepthsPage
 from widgets.teach.guess_page import GuessPage
 from widgets.teach.lesson_page import LessonPage
@@ -207,6 +210,29 @@ def test_the_learners_sheet_with_and_without_targets(qtbot: QtBot, window: Windo
     page.targets.setFocus()
     qtbot.keyClick(page.targets, Qt.Key.Key_Space)
     assert any("without targets" in words for words in page.preview.sheet().words())
+
+
+@pytest.mark.parametrize("wide", [800, 1366])
+def test_the_projector_cuts_nothing_over_the_curves(window: Window, wide: int) -> None:
+    window.actions_["projector"].trigger()
+    window.showNormal()
+    window.resize(wide, 800)
+    QApplication.processEvents()
+    curve, fonts = window.curve, window.curve.frame.fonts
+    for key in window.curve.frame.places.panes:
+        made = heads(curve.frame, PANES[key])
+        for head in made:
+            told = value_text(curve.frame, head.curve, 200.0)
+            titled = head.left + SAMPLE_PX + fonts.note_metrics.horizontalAdvance(head.title)
+            assert titled <= head.right + 1.0
+            assert head.value + fonts.strong_metrics.horizontalAdvance(told) <= head.right + 1.0
+            assert head.value in (head.left + SAMPLE_PX, pytest.approx(titled + 6.0)), "instead of it, or after it"
+        assert all(one.right < after.left for one, after in pairwise(made))
+        assert made[-1].right <= curve.width()
+    QTest.mouseMove(curve, QPoint(300, 300))
+    QApplication.processEvents()
+    assert not curve.grab().isNull()
+    window.actions_["projector"].trigger()
 
 
 def test_the_projector_takes_the_curve_and_gives_it_back(qtbot: QtBot, window: Window) -> None:

@@ -34,6 +34,8 @@ class Curve:
     """drawn only while there is whey in the vat"""
     after_cut: bool = False
     """drawn only from the cut on"""
+    short: str = ""
+    """its label where there is no room for the other"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +49,10 @@ class Pane:
 
 
 N = QT_TRANSLATE_NOOP
+SAMPLE_PX, TITLE_GAP_PX, HEAD_GAP_PX = 26.0, 6.0, 22.0
+"""Over a pane: the sample of a line and what parts it from its title, title from value, one curve from the next."""
+RIGHT_PX = 40.0
+"""The room to the right of a pane."""
 PANES: Final[dict[str, Pane]] = {
     "ph": Pane(
         "ph",
@@ -64,7 +70,8 @@ PANES: Final[dict[str, Pane]] = {
         (
             Curve("curd_moisture_pct", N("Pane", "curd moisture"), "moisture", False, "%"),
             Curve(
-                "whey_kg_per_100kg", N("Pane", "whey run off, kg per 100 kg milk"), "whey_off", True, "kg", right=True
+                "whey_kg_per_100kg", N("Pane", "whey run off, kg per 100 kg milk"), "whey_off", True, "kg", right=True,
+                short=N("Pane", "whey, kg per 100 kg milk"),
             ),
         ),
     ),
@@ -274,7 +281,7 @@ def _right_marks(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF, pa
     for value in nice_marks(scale.low, scale.high, rect.height(), frame.fonts.note_metrics.height() * 1.7):
         y = scale.y(value)
         if rect.top() + 2 <= y <= rect.bottom() - 2:
-            box = QRectF(rect.right() + 6, y - 10, 40, 20)
+            box = QRectF(rect.right() + 6, y - 10, RIGHT_PX, 20)
             painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, number(value))
 
 
@@ -288,11 +295,10 @@ def _stage_lines(painter: QPainter, frame: Frame, rect: QRectF) -> None:
 
 def paint_head(painter: QPainter, frame: Frame, pane: Pane, minute: float | None) -> None:
     """The line over a pane: what each curve is (no minute), or only their values at the reading line."""
-    rect = frame.places.panes[pane.key]
     metrics = frame.fonts.note_metrics
-    base = rect.top() - 7
-    x = rect.left()
-    for curve in pane.curves:
+    base = frame.places.panes[pane.key].top() - 7
+    for head in heads(frame, pane):
+        x, curve = head.left, head.curve
         if minute is None:
             pen = QPen(frame.colour(curve.colour), 2.0, Qt.PenStyle.SolidLine)
             if curve.dashed:
@@ -300,20 +306,53 @@ def paint_head(painter: QPainter, frame: Frame, pane: Pane, minute: float | None
             painter.setPen(pen)
             y = base - metrics.xHeight() / 2
             painter.drawLine(QLineF(x, y, x + 20, y))
-        x += 26
-        title = QCoreApplication.translate("Pane", curve.label)
-        if pane.key == "ph":
-            title = QCoreApplication.translate("Pane", "pH, {0}").format(title)
-        if minute is None:
             painter.setFont(frame.fonts.note)
             painter.setPen(frame.colour("soft"))
-            painter.drawText(QPointF(x, base), title)
-        x += metrics.horizontalAdvance(title) + 6
-        if minute is not None:
+            painter.drawText(QPointF(x + SAMPLE_PX, base), head.title)
+        else:
+            if head.value == x + SAMPLE_PX:  # in place of the title
+                box = QRectF(head.value, base - metrics.ascent(), head.right - head.value, metrics.height())
+                painter.fillRect(box, frame.colour("paper"))
             painter.setFont(frame.fonts.strong)
             painter.setPen(frame.colour("ink"))
-            painter.drawText(QPointF(x, base), value_text(frame, curve, minute))
-        x += frame.fonts.strong_metrics.horizontalAdvance(_widest(curve)) + 22
+            painter.drawText(QPointF(head.value, base), value_text(frame, curve, minute))
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """What stands over a pane of one curve: where its line, its value and its room begin and end, and its title."""
+
+    curve: Curve
+    title: str
+    left: float
+    value: float
+    right: float
+
+
+def heads(frame: Frame, pane: Pane) -> list[Head]:
+    """The heads of a pane from the left. Where they don't fit beside each other, a value stands in place of its title,
+    and a title that is still too long is the shorter one."""
+    rect = frame.places.panes[pane.key]
+    end = rect.right() + RIGHT_PX
+    wide = frame.fonts.note_metrics.horizontalAdvance
+    titles = [_title(pane, curve.label) for curve in pane.curves]
+    values = [frame.fonts.strong_metrics.horizontalAdvance(_widest(curve)) for curve in pane.curves]
+    rooms = [wide(title) + TITLE_GAP_PX + value for title, value in zip(titles, values, strict=True)]
+    apart = sum(rooms) + len(rooms) * (SAMPLE_PX + HEAD_GAP_PX) - HEAD_GAP_PX <= end - rect.left()
+    made, x = [], rect.left()
+    for curve, title, value, room in zip(pane.curves, titles, values, rooms, strict=True):
+        start = x + SAMPLE_PX
+        if not apart and curve.short and start + wide(title) > end:
+            title = _title(pane, curve.short)
+        right = start + (room if apart else max(wide(title), value))
+        made.append(Head(curve, title, x, start + wide(title) + TITLE_GAP_PX if apart else start, right))
+        x = right + HEAD_GAP_PX
+    return made
+
+
+def _title(pane: Pane, label: str) -> str:
+    title = QCoreApplication.translate("Pane", label)
+    return QCoreApplication.translate("Pane", "pH, {0}").format(title) if pane.key == "ph" else title
 
 
 def _widest(curve: Curve) -> str:
