@@ -97,6 +97,11 @@ def listed(texts: Iterable[str]) -> str:
     return say(" and ").join(texts)
 
 
+def joined(texts: Iterable[str]) -> str:
+    """ "milk; cream": parts that are themselves of several words."""
+    return say("; ").join(texts)
+
+
 def either(texts: Iterable[str]) -> str:
     """ "milk or cream"."""
     return say(" or ").join(texts)

@@ -8,7 +8,7 @@ import pytest
 
 from designer import language
 from designer.cli import main
-from designer.language import number, read, say, several, speak, word
+from designer.language import joined, number, read, say, several, speak, word
 from designer.quantities import quantity
 from designer.recipe.stages.kinds import KINDS
 from designer.units import UnitError, parse, show
@@ -92,3 +92,12 @@ def test_the_command_line_helps_in_french(capsys: pytest.CaptureFixture[str]) ->
 def test_the_command_line_refuses_in_french(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["--language=fr", "check", "nowhere.toml"]) == 2
     assert "ce fichier n'existe pas" in capsys.readouterr().err
+
+
+def test_parts_of_a_list_are_joined_as_english_writes_it() -> None:
+    assert joined(["milk", "cream"]) == "milk; cream"
+
+
+def test_parts_of_a_list_are_joined_as_french_writes_it(french: None) -> None:
+    assert joined(["lait", "crème"]) == "lait\u202f; crème"
+    assert joined([]) == ""

@@ -17,7 +17,7 @@ from designer.judge.freedom import Guard, style_of, unit_of
 from designer.judge.movable import Movable
 from designer.judge.search import FIRM, INSIDE, Search, Wanted, name_of
 from designer.judge.verdict import LIMIT, MET, NEAR, NOT_MET
-from designer.language import headed, listed, number, say
+from designer.language import headed, joined, listed, number, say
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
 from designer.units import System, show
@@ -172,7 +172,7 @@ class _Found:
             ]
             if beyond:
                 said = True
-                names = "; ".join(headed(one.setting.title, one.why) for one in beyond)
+                names = joined(headed(one.setting.title, one.why) for one in beyond)
                 yield InTheWay(
                     say("Ranges are in the way ({names}).", names=names), tuple(one.setting.path for one in beyond)
                 )
@@ -266,7 +266,7 @@ def _sentence(
         f"{_shown(one.key, after.outcomes[one.key].value)}"
         for one in wanted
     )
-    how = "; ".join(change.sentence() for change in changes) or say("nothing changed")
+    how = joined(change.sentence() for change in changes) or say("nothing changed")
     if reached and not changes:
         return say("All that is wanted is so already: {figures}.", figures=figures)
     if reached:

@@ -21,7 +21,7 @@ from designer.judge.limits import (
 from designer.judge.moments import moments, own_stages, settings
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MET, MILK, NEAR, NOT_MET, Row, Verdict, worst
 from designer.judge.words import chance_words, label_of, milks, usual_words
-from designer.language import either, headed, say, word
+from designer.language import either, headed, joined, say, word
 from designer.recipe.field import choice
 from styles.reader import Gate, Rules, Style, Window, style
 from styles.settings import MOMENTS, SETTINGS
@@ -273,7 +273,7 @@ def _sentence(one: Style, binding: tuple[Row, ...], judged: tuple[Rules, ...], c
             more=more,
         )
     close = min((row for row in binding if row.section != AGE), key=lambda row: row.margin or 0.0, default=binding[0])
-    names = "; ".join(word(rule_set.name, "rules") for rule_set in judged if rule_set.kind not in NOT_BINDING)
+    names = joined(word(rule_set.name, "rules") for rule_set in judged if rule_set.kind not in NOT_BINDING)
     margin = close.sentence
     if close.chance is not None:
         margin = margin.removesuffix(f", {chance_words(close.chance)}")

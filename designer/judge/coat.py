@@ -14,7 +14,7 @@ from importlib.resources import files
 
 from designer.forecast import Forecast
 from designer.judge.moments import own_stages
-from designer.language import say, word
+from designer.language import joined, say, word
 from designer.make import knit, ranges, texture
 from designer.make.caution import Caution
 from designer.recipe.document import Branch, Recipe
@@ -311,7 +311,7 @@ def _sentence(verdict: knit.Knit, options: tuple[Option, ...], chosen: Option | 
     if best.stance != SUITS and best.speaks_against:
         text += f" ({best.speaks_against[0].text})"
     if best.open_conditions:
-        text += say(", only if: ") + "; ".join(condition.text for condition in best.open_conditions)
+        text += say(", only if: ") + joined(condition.text for condition in best.open_conditions)
     if chosen is not None and chosen is not best and chosen.speaks_against:
         text += say(
             ". Against {coat}, as planned: {speaks_against}",

@@ -16,7 +16,7 @@ from designer.judge.align import Pair
 from designer.judge.between import Between, Step
 from designer.judge.movable import moved
 from designer.judge.windows import ranged
-from designer.language import mark, number, points, say, word
+from designer.language import joined, mark, number, points, say, word
 from designer.make import texture
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
@@ -72,7 +72,7 @@ class Difference:
     @property
     def sentence(self) -> str:
         """What differs, in words."""
-        return "; ".join(step.sentence for step in self.steps)
+        return joined(step.sentence for step in self.steps)
 
     def words(self, key: str) -> str:
         """ "0.9 points drier"; "" where it is worth nothing there."""

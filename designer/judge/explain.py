@@ -15,7 +15,7 @@ from designer.judge import attribution
 from designer.judge.behind import Law, laws_behind
 from designer.judge.movable import moved
 from designer.judge.windows import Ranged, ranged
-from designer.language import mark, number, points, say, word
+from designer.language import joined, mark, number, points, say, word
 from designer.quantities import quantity
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -60,7 +60,7 @@ def middle_of(style: Style, key: str) -> tuple[float, str] | None:
     published = [(one.values[key], one.source) for one in style.typical if key in one.values]
     if published:
         sources = sorted({source for _, source in published})
-        return sum(value for value, _ in published) / len(published), "; ".join(sources)
+        return sum(value for value, _ in published) / len(published), joined(sources)
     for window in style.windows_of(key):
         if window.low is not None and window.high is not None:
             return 0.5 * (window.low + window.high), window.source

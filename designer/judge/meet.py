@@ -20,7 +20,7 @@ from designer.judge.movable import movables, moved, stages_before
 from designer.judge.verdict import LIMIT, MET, NOT_MET
 from designer.judge.windows import ranged
 from designer.judge.words import lowered
-from designer.language import either, headed, say
+from designer.language import either, headed, joined, say
 from designer.make.caution import limit
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Branch, MilkSource, Recipe
@@ -67,11 +67,11 @@ class Met:
     @property
     def sentence(self) -> str:
         """What was done and what is left, in words."""
-        how = "; ".join(change.sentence() for change in self.changes) or say("nothing changed")
+        how = joined(change.sentence() for change in self.changes) or say("nothing changed")
         if self.reached and not self.missed:
             return say("Forecast inside the limits and usual ranges: {how}.", how=how)
         head = say("Forecast inside the limits") if self.reached else say("Not inside the limits")
-        return say("{head}: {how}. Still outside: {missed}.", head=head, how=how, missed="; ".join(self.missed))
+        return say("{head}: {how}. Still outside: {missed}.", head=head, how=how, missed=joined(self.missed))
 
 
 def meet(

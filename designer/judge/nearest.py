@@ -17,7 +17,7 @@ from designer.judge.meet import Met, meet
 from designer.judge.moments import moments, settings
 from designer.judge.short_way import shortened
 from designer.judge.words import label_of
-from designer.language import either, number, say, word
+from designer.language import either, joined, number, say, word
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_coat, insert, new_stage, remove
 from designer.recipe.error import RecipeError
@@ -108,7 +108,7 @@ class Near:
         said += [say("a {rind} rind", rind=choice(self.rind))] if self.rind else []
         said += [] if self.milk else [say("another animal's milk")]
         said += [gap.sentence for gap in self.gaps if gap.steps > 0.0]
-        return "; ".join(said) or say("it is one by all that is known of it here")
+        return joined(said) or say("it is one by all that is known of it here")
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,7 +163,7 @@ def way_to(recipe: Recipe, near: Near) -> Way:
     stages = tuple(_with_settings(one, new.get(one, ""), met.changes) for one in said)
     changes = tuple(change for change in met.changes if change.setting.where not in new.values())
     size = STAGE * len(said) + sum(abs(change.steps) for change in changes)
-    how = "; ".join([*stages, *(change.sentence() for change in changes)]) or say("nothing")
+    how = joined([*stages, *(change.sentence() for change in changes)]) or say("nothing")
     head = say("inside its limits") if met.reached else say("nearer, but not inside its limits")
     tail = "".join(say(" Milk: {sentence}", sentence=offer.sentence) for offer in met.milk[:1])
     if not near.milk:

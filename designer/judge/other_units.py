@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from designer.language import say
+from designer.language import joined, say
 from designer.make import curd_size, pressing, salt, strength
 from designer.recipe.dilute import diluted_l, stock
 from designer.recipe.document import Addition, Form, MilkSource, Recipe, Starter
@@ -149,7 +149,7 @@ def _tell_dose(recipe: Recipe, part: Any, value: float, system: System) -> str:
                 given=given * 1000.0,
             )
         )
-    return "; ".join(said)
+    return joined(said)
 
 
 def _weighed(mass_kg: float) -> list[str]:
@@ -179,7 +179,7 @@ def _tell_bulk(recipe: Recipe, part: Any, value: float, system: System) -> str:
 
 def _tell_culture(recipe: Recipe, part: Any, value: float, system: System) -> str:
     cells = strength.cells_per_ml(value * 1000.0, part.potency_cfu_g, litres(blend(recipe)))
-    return "; ".join([say("{cells:.1e} cells in a mL of milk", cells=cells), *_weighed(value)])
+    return joined([say("{cells:.1e} cells in a mL of milk", cells=cells), *_weighed(value)])
 
 
 def _tell_units(recipe: Recipe, part: Any, value: float, system: System) -> str:
@@ -190,7 +190,7 @@ def _tell_units(recipe: Recipe, part: Any, value: float, system: System) -> str:
         serves = strength.pack_serves_l(part.pack_units, each_100l)
         said.append(say("{grams:.3g} g of this pack, which serves {serves:.0f} L", grams=grams, serves=serves))
         said += _weighed(grams / 1000.0)
-    return "; ".join(said)
+    return joined(said)
 
 
 def _tell_acidity(recipe: Recipe, part: Any, value: float, system: System) -> str:

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from designer.judge.words import label_of
-from designer.language import number, spoken
+from designer.language import joined, number, spoken
 from designer.quantities import QUANTITIES
 from designer.units import KINDS, System, gallon_of, parse, show
 from styles.house import GATE_NEAR, OWN_RULES, RANGE_NEAR, Figures, with_gate, with_limit, with_window
@@ -87,7 +87,7 @@ def _limits(style: Style) -> Iterator[StyleRow]:
         part: Part = "limit" if rules.key == OWN_RULES else "law"
         for one in rules.limits:
             source = one.source if part == "limit" else f"{rules.name}, {one.rule}; {one.source}"
-            note = "; ".join(f"{number(least)} % from {number(start)} % FDM" for start, least in one.bands) or one.note
+            note = joined(f"{number(least)} % from {number(start)} % FDM" for start, least in one.bands) or one.note
             yield StyleRow(
                 part, one.quantity, rules.key if part == "law" else "", label_of(one.quantity)[0],
                 kind_of(one.quantity), one.low, one.high, source, one.have, note,

@@ -7,7 +7,7 @@ from itertools import groupby
 
 from designer.forecast import Forecast
 from designer.judge.compare import KEYS, Comparison, Difference, part_words
-from designer.language import mark, say, word
+from designer.language import joined, mark, say, word
 from designer.plan.make_plan import Print
 from designer.plan.over_each_other import over_each_other
 from designer.plan.sheet import Cell, Column, Line, Section, Sheet, Table, Words
@@ -119,7 +119,7 @@ def _differences(found: Comparison) -> list[Section]:
     out = [Section(say("What each difference is worth"), (table,), keep=False, remark=remark)]
     unfelt = [step.sentence for one in ranked if one not in felt for step in one.steps]
     if unfelt:
-        text = "; ".join(unfelt) + "."
+        text = joined(unfelt) + "."
         out.append(
             Section(say("Different, but not felt in these figures"), (Words((Line(text, SMALL_PT),)),), keep=False)
         )

@@ -11,7 +11,7 @@ from rich.table import Table
 from designer.forecast import Forecast
 from designer.judge.compare import KEYS, Comparison, Difference, part_words
 from designer.judge.vats import Vat
-from designer.language import headed, say, word
+from designer.language import headed, joined, say, word
 from designer.language import number as told_number
 from designer.plan.as_json import number
 from designer.quantities import QUANTITIES
@@ -76,7 +76,7 @@ def print_scaled(scaled: Scaled, before: Forecast, after: Forecast) -> None:
             continue
         console.print(say("\n[bold]{rule}[/bold]", rule=word(rule, "rule").capitalize()))
         if rule == "unchanged":
-            console.print(_plain("; ".join(headed(line.of, f"{line.what} {line.before}") for line in lines)))
+            console.print(_plain(joined(headed(line.of, f"{line.what} {line.before}") for line in lines)))
             continue
         for line in lines:
             figure = f"{line.before} → {line.after}" if line.changed else line.before

@@ -397,7 +397,7 @@
     <name>BatchesPage</name>
     <message>
         <source>Batches of {0} that were liked: {1}</source>
-        <translation>Fabrications de {0} appréciées : {1}</translation>
+        <translation>Fabrications de {0} appréciées : {1}</translation>
     </message>
     <message>
         <source>Day of the make</source>
@@ -449,7 +449,7 @@
     </message>
     <message>
         <source>Noted {0}; the forecast is of model {1}.</source>
-        <translation>Noté le {0} ; la prévision est du modèle {1}.</translation>
+        <translation>Noté le {0} ; la prévision est du modèle {1}.</translation>
     </message>
     <message>
         <source>Of all recipes</source>
@@ -481,11 +481,11 @@
     </message>
     <message>
         <source>What was made, measured and tasted. A correction holds from then on; nothing is erased.</source>
-        <translation>Ce qui a été fabriqué, mesuré et dégusté. Une correction vaut dès lors ; rien n'est effacé.</translation>
+        <translation>Ce qui a été fabriqué, mesuré et dégusté. Une correction vaut dès lors ; rien n'est effacé.</translation>
     </message>
     <message>
         <source>When you have made a cheese, note it here: the recipe and its forecast are kept as they were. Then write in what you measured, and taste it. From the batches you liked comes a house style.</source>
-        <translation>Quand vous avez fait un fromage, notez-le ici : la recette et sa prévision sont gardées telles quelles. Inscrivez ensuite ce que vous avez mesuré, et dégustez. Des fabrications qui vous ont plu naît un style maison.</translation>
+        <translation>Quand vous avez fait un fromage, notez-le ici : la recette et sa prévision sont gardées telles quelles. Inscrivez ensuite ce que vous avez mesuré, et dégustez. Des fabrications qui vous ont plu naît un style maison.</translation>
     </message>
     <message>
         <source>Who made it</source>
@@ -617,7 +617,7 @@
     </message>
     <message>
         <source>Figures of the curves; Ctrl+C copies what is selected</source>
-        <translation>Chiffres des courbes ; Ctrl+C copie la sélection</translation>
+        <translation>Chiffres des courbes ; Ctrl+C copie la sélection</translation>
     </message>
     <message>
         <source>What is selected, or the whole table, for a spreadsheet</source>
@@ -1265,7 +1265,7 @@ at 24 h</source>
     </message>
     <message>
         <source>Nothing is lost: the work is still here. It is not saved yet.</source>
-        <translation>Rien n’est perdu : le travail est toujours ici. Il n’est pas encore enregistré.</translation>
+        <translation>Rien n’est perdu : le travail est toujours ici. Il n’est pas encore enregistré.</translation>
     </message>
     <message>
         <source>Open recipe</source>
@@ -1289,7 +1289,7 @@ at 24 h</source>
     </message>
     <message>
         <source>What is different there: {0}</source>
-        <translation>Ce qui y est différent : {0}</translation>
+        <translation>Ce qui y est différent : {0}</translation>
     </message>
     <message>
         <source>What was changed outside</source>
@@ -1299,7 +1299,7 @@ at 24 h</source>
         <source>Writing over it would bring: {0}
 
 What stands there now would be kept as a version.</source>
-        <translation>L’écraser apporterait : {0}
+        <translation>L’écraser apporterait : {0}
 
 Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
@@ -1309,19 +1309,19 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>“{0}” is open in another window too. What is saved there is seen here, and before one writes over the other’s changes it asks.</source>
-        <translation>« {0} » est aussi ouvert dans une autre fenêtre. Ce qui y est enregistré se voit ici, et avant que l’une écrase les modifications de l’autre, elle demande.</translation>
+        <translation>« {0} » est aussi ouvert dans une autre fenêtre. Ce qui y est enregistré se voit ici, et avant que l’une écrase les modifications de l’autre, elle demande.</translation>
     </message>
     <message>
         <source>“{0}” is open in another window.</source>
-        <translation>« {0} » est ouvert dans une autre fenêtre.</translation>
+        <translation>« {0} » est ouvert dans une autre fenêtre.</translation>
     </message>
     <message>
         <source>“{0}” was changed by another window or program since it was opened here.</source>
-        <translation>« {0} » a été modifié par une autre fenêtre ou un autre programme depuis qu’il est ouvert ici.</translation>
+        <translation>« {0} » a été modifié par une autre fenêtre ou un autre programme depuis qu’il est ouvert ici.</translation>
     </message>
     <message>
         <source>“{0}” was changed by another window or program.</source>
-        <translation>« {0} » a été modifié par une autre fenêtre ou un autre programme.</translation>
+        <translation>« {0} » a été modifié par une autre fenêtre ou un autre programme.</translation>
     </message>
 </context>
 <context>
@@ -2940,7 +2940,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>is the value to aim at; Enter looks for the way</source>
-        <translation>est la valeur visée ; Entrée cherche comment y aller</translation>
+        <translation>est la valeur visée ; Entrée cherche comment y aller</translation>
     </message>
     <message>
         <source>its length; a diamond asks for another state</source>
@@ -2948,7 +2948,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>keeps it as it is while you aim; Ctrl+L in a field</source>
-        <translation>le garde tel quel pendant que vous visez ; Ctrl+L dans un champ</translation>
+        <translation>le garde tel quel pendant que vous visez ; Ctrl+L dans un champ</translation>
     </message>
     <message>
         <source>lets go of round values</source>
@@ -3064,11 +3064,11 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Batch: {0}</source>
-        <translation>Fabrication : {0}</translation>
+        <translation>Fabrication : {0}</translation>
     </message>
     <message>
         <source>Reading: {0}</source>
-        <translation>Mesure : {0}</translation>
+        <translation>Mesure : {0}</translation>
     </message>
     <message>
         <source>Tasting</source>
@@ -3106,7 +3106,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <name>LeverList</name>
     <message>
         <source>(8 in 10 makes: {0} to {1})</source>
-        <translation>(8 fabrications sur 10 : de {0} à {1})</translation>
+        <translation>(8 fabrications sur 10 : de {0} à {1})</translation>
     </message>
     <message>
         <source>Being worked out…</source>
@@ -3357,7 +3357,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>You could also: {0}</source>
-        <translation>Possible aussi : {0}</translation>
+        <translation>Possible aussi : {0}</translation>
     </message>
     <message>
         <source>as it is</source>
@@ -3478,7 +3478,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>More changes would bring in: {0}</source>
-        <translation>D'autres changements feraient rentrer : {0}</translation>
+        <translation>D'autres changements feraient rentrer : {0}</translation>
     </message>
     <message>
         <source>Nothing that its limits ask for.</source>
@@ -3490,7 +3490,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Out of reach so: {0}</source>
-        <translation>Hors d'atteinte ainsi : {0}</translation>
+        <translation>Hors d'atteinte ainsi : {0}</translation>
     </message>
     <message>
         <source>Outcomes as it is and so changed</source>
@@ -3659,7 +3659,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Free again: {0}</source>
-        <translation>De nouveau libre : {0}</translation>
+        <translation>De nouveau libre : {0}</translation>
     </message>
     <message>
         <source>Kept: {0}</source>
@@ -3667,15 +3667,15 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Locked: {0}</source>
-        <translation>Verrouillé : {0}</translation>
+        <translation>Verrouillé : {0}</translation>
     </message>
     <message>
         <source>Nothing to lock here: go to a handle or a field that moves the cheese.</source>
-        <translation>Rien à verrouiller ici : allez à une poignée ou à un champ qui agit sur le fromage.</translation>
+        <translation>Rien à verrouiller ici : allez à une poignée ou à un champ qui agit sur le fromage.</translation>
     </message>
     <message>
         <source>Open an outcome first: a lock keeps a setting while you aim at a value.</source>
-        <translation>Ouvrez d’abord un résultat : un verrou garde un réglage pendant que vous visez une valeur.</translation>
+        <translation>Ouvrez d’abord un résultat : un verrou garde un réglage pendant que vous visez une valeur.</translation>
     </message>
     <message>
         <source>{0}: click, + or − keeps it</source>
@@ -3848,7 +3848,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Part of the page; arrows scroll it</source>
-        <translation>Partie de la page ; les flèches la font défiler</translation>
+        <translation>Partie de la page ; les flèches la font défiler</translation>
     </message>
 </context>
 <context>
@@ -3888,6 +3888,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>whey run off, kg per 100 kg milk</source>
         <translation>lactosérum écoulé, kg/100 kg</translation>
+    </message>
+    <message>
+        <source>whey, kg per 100 kg milk</source>
+        <translation>sérum, kg/100 kg</translation>
     </message>
 </context>
 <context>
@@ -4037,7 +4041,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <name>Readings</name>
     <message>
         <source>Corrected; it was {0}</source>
-        <translation>Corrigé ; c'était {0}</translation>
+        <translation>Corrigé ; c'était {0}</translation>
     </message>
     <message>
         <source>Difference</source>
@@ -4091,7 +4095,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <name>Recovery</name>
     <message>
         <source>Against “{0}” as it is saved: {1}</source>
-        <translation>Par rapport à « {0} » tel qu’il est enregistré : {1}</translation>
+        <translation>Par rapport à « {0} » tel qu’il est enregistré : {1}</translation>
     </message>
     <message>
         <source>Ask again later</source>
@@ -4111,7 +4115,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Its file “{0}” is gone or can't be read.</source>
-        <translation>Son fichier « {0} » a disparu ou ne peut pas être lu.</translation>
+        <translation>Son fichier « {0} » a disparu ou ne peut pas être lu.</translation>
     </message>
     <message>
         <source>Take it up</source>
@@ -4408,7 +4412,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Settings of what is selected; arrows scroll them</source>
-        <translation>Réglages de ce qui est choisi ; les flèches les font défiler</translation>
+        <translation>Réglages de ce qui est choisi ; les flèches les font défiler</translation>
     </message>
     <message>
         <source>Take out</source>
@@ -4537,7 +4541,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>The milk stands there already: {0} to 1. Type another ratio to see the ways to it.</source>
-        <translation>Le lait y est déjà : {0} pour 1. Tapez un autre rapport pour voir comment y arriver.</translation>
+        <translation>Le lait y est déjà : {0} pour 1. Tapez un autre rapport pour voir comment y arriver.</translation>
     </message>
     <message>
         <source>Wanted</source>
@@ -4656,7 +4660,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Batches that were liked: {0}. Their measured ranges; where nothing was measured, the forecast.</source>
-        <translation>Fabrications appréciées : {0}. Leurs plages mesurées ; là où rien n'a été mesuré, la prévision.</translation>
+        <translation>Fabrications appréciées : {0}. Leurs plages mesurées ; là où rien n'a été mesuré, la prévision.</translation>
     </message>
     <message>
         <source>Begin from</source>
@@ -4692,7 +4696,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>what was liked: batches of {0}</source>
-        <translation>ce qui a plu : fabrications de {0}</translation>
+        <translation>ce qui a plu : fabrications de {0}</translation>
     </message>
     <message>
         <source>with the limits of law and standards of {0}</source>
@@ -4925,7 +4929,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>“{0}” is no day; write it as 2024-05-07.</source>
-        <translation>« {0} » n'est pas un jour ; écrivez-le comme 2024-05-07.</translation>
+        <translation>« {0} » n'est pas un jour ; écrivez-le comme 2024-05-07.</translation>
     </message>
 </context>
 <context>
@@ -5099,7 +5103,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>Enter or a double click writes a note; two lines chosen with Ctrl are compared with each other. The files lie in {0}.</source>
-        <translation>Entrée ou un double-clic écrit une note ; deux lignes choisies avec Ctrl se comparent entre elles. Les fichiers sont dans {0}.</translation>
+        <translation>Entrée ou un double-clic écrit une note ; deux lignes choisies avec Ctrl se comparent entre elles. Les fichiers sont dans {0}.</translation>
     </message>
     <message>
         <source>Every save keeps what was there before, as plain files beside the recipe. None is kept yet.</source>
@@ -5107,7 +5111,7 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     </message>
     <message>
         <source>From version {0} to version {1}: {2}</source>
-        <translation>De la version {0} à la version {1} : {2}</translation>
+        <translation>De la version {0} à la version {1} : {2}</translation>
     </message>
     <message>
         <source>From version {0} to what is open: {1}</source>
@@ -5404,11 +5408,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>In {lost} of {count} draws of what is uncertain there is nothing yet for {names} to part with, so no bands can be given; part later, or draw the whey further.</source>
-        <translation>Dans {lost} des {count} tirages de ce qui est incertain, il n'y a encore rien à séparer pour {names} ; on ne peut donc pas donner de fourchette. Séparez plus tard, ou soutirez davantage de lactosérum.</translation>
+        <translation>Dans {lost} des {count} tirages de ce qui est incertain, il n'y a encore rien à séparer pour {names} ; on ne peut donc pas donner de fourchette. Séparez plus tard, ou soutirez davantage de lactosérum.</translation>
     </message>
     <message>
         <source>In {lost} of {count} draws of what is uncertain there is nothing yet for {names} to part with; the bands are those of the others.</source>
-        <translation>Dans {lost} des {count} tirages de ce qui est incertain, il n'y a encore rien à séparer pour {names} ; les fourchettes sont celles des autres.</translation>
+        <translation>Dans {lost} des {count} tirages de ce qui est incertain, il n'y a encore rien à séparer pour {names} ; les fourchettes sont celles des autres.</translation>
     </message>
     <message>
         <source>It holds half as much again of everything: more curd in the vat and the forms, less whey, a slower fall of pH for the same acid.</source>
@@ -7146,7 +7150,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>, only if: </source>
-        <translation>, seulement si : </translation>
+        <translation>, seulement si : </translation>
     </message>
     <message>
         <source>, planned {value}</source>
@@ -7158,7 +7162,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>. Against {coat}, as planned: {speaks_against}</source>
-        <translation>. Contre {coat}, comme prévu : {speaks_against}</translation>
+        <translation>. Contre {coat}, comme prévu : {speaks_against}</translation>
     </message>
     <message>
         <source>1 page written to {path}</source>
@@ -7171,6 +7175,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>8 makes in 10 fall inside</source>
         <translation>8 fabrications sur 10 y tombent</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation> ; </translation>
     </message>
     <message>
         <source>; did you mean “{near}”?</source>
@@ -7394,7 +7402,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>In brackets: where 8 in 10 makes lie.</source>
-        <translation>Entre parenthèses : là où se trouvent 8 fabrications sur 10.</translation>
+        <translation>Entre parenthèses : là où se trouvent 8 fabrications sur 10.</translation>
     </message>
     <message>
         <source>In the way</source>
@@ -7410,11 +7418,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Knit {word}: </source>
-        <translation>Soudure {word} : </translation>
+        <translation>Soudure {word} : </translation>
     </message>
     <message>
         <source>Knit {word}: kept in brine, it needs no coat.</source>
-        <translation>Soudure {word} : gardé en saumure, il n'a pas besoin d'enrobage.</translation>
+        <translation>Soudure {word} : gardé en saumure, il n'a pas besoin d'enrobage.</translation>
     </message>
     <message>
         <source>Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.</source>
@@ -7482,7 +7490,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Name the other recipe, --style, --version or --lane (these two at most twice); one of the four.</source>
-        <translation>Nommez l'autre recette, --style, --version ou --lane (ces deux au plus deux fois) ; l'un des quatre.</translation>
+        <translation>Nommez l'autre recette, --style, --version ou --lane (ces deux au plus deux fois) ; l'un des quatre.</translation>
     </message>
     <message>
         <source>No limit of {name} applies to this recipe.</source>
@@ -7542,7 +7550,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Of a branch only outcomes can be wanted: --branch goes with --want.</source>
-        <translation>D'une branche, on ne peut vouloir que des résultats : --branch va avec --want.</translation>
+        <translation>D'une branche, on ne peut vouloir que des résultats : --branch va avec --want.</translation>
     </message>
     <message>
         <source>On the amounts</source>
@@ -7726,7 +7734,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The forecast lies inside the limits of {names}{sure}. Closest: {label}, {margin}. Only an analysis of the cheese can show it.</source>
-        <translation>La prévision est dans les limites de {names}{sure}. Au plus près : {label}, {margin}. Seule une analyse du fromage peut le montrer.</translation>
+        <translation>La prévision est dans les limites de {names}{sure}. Au plus près : {label}, {margin}. Seule une analyse du fromage peut le montrer.</translation>
     </message>
     <message>
         <source>The forecast lies inside the limits.</source>
@@ -7742,7 +7750,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The ledger of batches{where} can't be used: {error}.</source>
-        <translation>Le registre des fabrications{where} ne peut pas être utilisé : {error}.</translation>
+        <translation>Le registre des fabrications{where} ne peut pas être utilisé : {error}.</translation>
     </message>
     <message>
         <source>The lock on {names} is in the way.</source>
@@ -7770,7 +7778,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The pieces reach only {temp:.0f} °C in this bath; below about {limit:.0f} °C they shrink little and stay soft. It takes a hotter bath, a longer one, or smaller pieces.</source>
-        <translation>Les pièces n'atteignent que {temp:.0f} °C dans ce bain ; au-dessous d'environ {limit:.0f} °C, elles se contractent peu et restent molles. Il faut un bain plus chaud, plus long, ou de plus petites pièces.</translation>
+        <translation>Les pièces n'atteignent que {temp:.0f} °C dans ce bain ; au-dessous d'environ {limit:.0f} °C, elles se contractent peu et restent molles. Il faut un bain plus chaud, plus long, ou de plus petites pièces.</translation>
     </message>
     <message>
         <source>The plan could not be written to {path}: {error}.</source>
@@ -7814,7 +7822,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The vat is held for slow acid; nothing is coated or sold before it is released. </source>
-        <translation>La cuve est retenue pour acidité lente ; rien n'est enrobé ni vendu avant sa libération. </translation>
+        <translation>La cuve est retenue pour acidité lente ; rien n'est enrobé ni vendu avant sa libération. </translation>
     </message>
     <message>
         <source>There is a house style of that name already: {file}.</source>
@@ -7826,7 +7834,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>There is no branch “{said}”; there are: {known}.</source>
-        <translation>Il n'y a pas de branche « {said} » ; il y a : {known}.</translation>
+        <translation>Il n'y a pas de branche « {said} » ; il y a : {known}.</translation>
     </message>
     <message>
         <source>There is no display here, so this is the forecast, the check and the plan.</source>
@@ -7846,7 +7854,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>There is no reading “{quantity}”.</source>
-        <translation>Il n'y a pas de mesure « {quantity} ».</translation>
+        <translation>Il n'y a pas de mesure « {quantity} ».</translation>
     </message>
     <message>
         <source>There is no setting “{key}”.</source>
@@ -7886,11 +7894,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Too few to say how far they spread: the ranges are only what counts as near.</source>
-        <translation>Trop peu pour dire leur dispersion : les plages ne sont que ce qui compte comme proche.</translation>
+        <translation>Trop peu pour dire leur dispersion : les plages ne sont que ce qui compte comme proche.</translation>
     </message>
     <message>
         <source>Usage: </source>
-        <translation>Usage : </translation>
+        <translation>Usage : </translation>
     </message>
     <message>
         <source>Weigh out before the milk comes</source>
@@ -7910,11 +7918,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>What moves it: {label}</source>
-        <translation>Ce qui le fait bouger : {label}</translation>
+        <translation>Ce qui le fait bouger : {label}</translation>
     </message>
     <message>
         <source>What scalded pieces let go of their water rests on remembered compositions; take moisture within about 3 points.</source>
-        <translation>L'eau que perdent les pièces échaudées repose sur des compositions retenues de mémoire ; comptez l'humidité à 3 points près.</translation>
+        <translation>L'eau que perdent les pièces échaudées repose sur des compositions retenues de mémoire ; comptez l'humidité à 3 points près.</translation>
     </message>
     <message>
         <source>What stretching takes and gives of water and fat is known by its direction; its size is an engineering default.</source>
@@ -7962,7 +7970,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>[bold]Mean absolute error; out of the fit with its 80 % interval[/bold]</source>
-        <translation>[bold]Erreur absolue moyenne ; hors calage, avec son intervalle à 80 %[/bold]</translation>
+        <translation>[bold]Erreur absolue moyenne ; hors calage, avec son intervalle à 80 %[/bold]</translation>
     </message>
     <message>
         <source>[bold]{held} of {compared} published figures hold.[/bold]</source>
@@ -8078,11 +8086,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>acid in time: pH {most:g} at 6 h ({name})</source>
-        <translation>acidité à temps : pH {most:g} à 6 h ({name})</translation>
+        <translation>acidité à temps : pH {most:g} à 6 h ({name})</translation>
     </message>
     <message>
         <source>acid in time: pH {most:g} at milling ({name})</source>
-        <translation>acidité à temps : pH {most:g} au broyage ({name})</translation>
+        <translation>acidité à temps : pH {most:g} au broyage ({name})</translation>
     </message>
     <message>
         <source>add</source>
@@ -8806,7 +8814,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>neither of the two is the open recipe; put one beside it to take a value across</source>
-        <translation>aucune des deux n'est la recette ouverte ; mettez-en une à côté d'elle pour reprendre une valeur</translation>
+        <translation>aucune des deux n'est la recette ouverte ; mettez-en une à côté d'elle pour reprendre une valeur</translation>
     </message>
     <message>
         <source>never fitted</source>
@@ -8822,7 +8830,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>next time: {remedy}</source>
-        <translation>la prochaine fois : {remedy}</translation>
+        <translation>la prochaine fois : {remedy}</translation>
     </message>
     <message>
         <source>night</source>
@@ -8842,7 +8850,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>no coat fits as it stands; the least unfit is {coat}</source>
-        <translation>aucun enrobage ne convient en l'état ; le moins inadapté est {coat}</translation>
+        <translation>aucun enrobage ne convient en l'état ; le moins inadapté est {coat}</translation>
     </message>
     <message>
         <source>no more than {steps_at_most} steps at once</source>
@@ -9226,7 +9234,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>the file is protected against writing; save under another name</source>
-        <translation>le fichier est protégé en écriture ; enregistrez sous un autre nom</translation>
+        <translation>le fichier est protégé en écriture ; enregistrez sous un autre nom</translation>
     </message>
     <message>
         <source>the head of this version can't be read; it should say saved, by, note and changed</source>
@@ -9514,7 +9522,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>usual in {name}: {label_of}</source>
-        <translation>usuel pour {name} : {label_of}</translation>
+        <translation>usuel pour {name} : {label_of}</translation>
     </message>
     <message>
         <source>value</source>
@@ -9714,7 +9722,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{effect}: {quantity} {ours}, published {printed} ({source}; {have})</source>
-        <translation>{effect} : {quantity} {ours}, publié {printed} ({source} ; {have})</translation>
+        <translation>{effect} : {quantity} {ours}, publié {printed} ({source} ; {have})</translation>
     </message>
     <message>
         <source>{factor} times the milk</source>
@@ -9726,7 +9734,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{file} can't be read as it stands now, so it is not written over. Mend it or take it away: the next change here is written again.</source>
-        <translation>{file} est illisible en l'état, et n'est donc pas remplacé. Réparez-le ou retirez-le : le prochain changement fait ici sera écrit de nouveau.</translation>
+        <translation>{file} est illisible en l'état, et n'est donc pas remplacé. Réparez-le ou retirez-le : le prochain changement fait ici sera écrit de nouveau.</translation>
     </message>
     <message>
         <source>{file} has format {format!r}; this program reads format {format2}.</source>
@@ -9750,7 +9758,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{group}: {inside} of {n} (80 % interval {spread})</source>
-        <translation>{group} : {inside} sur {n} (intervalle à 80 % : {spread})</translation>
+        <translation>{group} : {inside} sur {n} (intervalle à 80 % : {spread})</translation>
     </message>
     <message>
         <source>{head}: {how}. Still outside: {missed}.</source>
@@ -9950,7 +9958,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{out} is there already; name a new file for the style.</source>
-        <translation>{out} existe déjà ; nommez un nouveau fichier pour le style.</translation>
+        <translation>{out} existe déjà ; nommez un nouveau fichier pour le style.</translation>
     </message>
     <message>
         <source>{part_name} takes exactly one of {keys}; </source>
@@ -9978,11 +9986,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{recipe}: as it is against {right}</source>
-        <translation>{recipe} : l'actuel face à {right}</translation>
+        <translation>{recipe} : l'actuel face à {right}</translation>
     </message>
     <message>
         <source>{recipe}: {left} against {right}</source>
-        <translation>{recipe} : {left} face à {right}</translation>
+        <translation>{recipe} : {left} face à {right}</translation>
     </message>
     <message>
         <source>{said!r} should be text, as in “&lt;= 39” or “8 to 18”</source>
@@ -10066,11 +10074,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{stage}: left out</source>
-        <translation>{stage} : omise</translation>
+        <translation>{stage} : omise</translation>
     </message>
     <message>
         <source>{stage}: put in</source>
-        <translation>{stage} : ajoutée</translation>
+        <translation>{stage} : ajoutée</translation>
     </message>
     <message>
         <source>{strength:g} IMCU/{unit}</source>
@@ -10206,7 +10214,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>{whole} is a {found}, not a {wanted}; write for example “{example}”.</source>
-        <translation>{whole} : c'est « {found} », non « {wanted} » ; écrivez par exemple « {example} ».</translation>
+        <translation>{whole} : c'est « {found} », non « {wanted} » ; écrivez par exemple « {example} ».</translation>
     </message>
     <message>
         <source>{whole} is not a number with a unit.</source>
@@ -10242,7 +10250,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>“{command} --help” tells more.</source>
-        <translation>« {command} --help » en dit plus.</translation>
+        <translation>« {command} --help » en dit plus.</translation>
     </message>
     <message>
         <source>“{key}” is missing</source>
@@ -10306,7 +10314,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>“{text}” is no moment; write it as 2024-05-07 11:40, or 11:40 on the day of the make.</source>
-        <translation>« {text} » n'est pas un moment ; écrivez-le comme 2024-05-07 11:40, ou 11:40 le jour de la fabrication.</translation>
+        <translation>« {text} » n'est pas un moment ; écrivez-le comme 2024-05-07 11:40, ou 11:40 le jour de la fabrication.</translation>
     </message>
     <message>
         <source>“{text}” is no size of curd; known are {names}, or a length such as 10 mm.</source>
@@ -10314,7 +10322,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>“{text}” is no size; write it as 1366x768, each from 200 to 8000.</source>
-        <translation>« {text} » n'est pas une taille ; écrivez-la comme 1366x768, chaque nombre de 200 à 8000.</translation>
+        <translation>« {text} » n'est pas une taille ; écrivez-la comme 1366x768, chaque nombre de 200 à 8000.</translation>
     </message>
 </context>
 <context>
@@ -11339,7 +11347,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>As “moisture”, “ph_24h” or “finish”.</source>
-        <translation>Comme « moisture », « ph_24h » ou « finish ».</translation>
+        <translation>Comme « moisture », « ph_24h » ou « finish ».</translation>
     </message>
     <message>
         <source>BRANCH</source>
@@ -11415,7 +11423,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Instead: a version this recipe kept; given twice, one with the other.</source>
-        <translation>À la place : une version gardée de cette recette ; donnée deux fois, l'une avec l'autre.</translation>
+        <translation>À la place : une version gardée de cette recette ; donnée deux fois, l'une avec l'autre.</translation>
     </message>
     <message>
         <source>Instead: the middle of a style's windows.</source>
@@ -11571,7 +11579,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The made batches: what was measured and tasted, and a house style of those that were liked.</source>
-        <translation>Les fabrications réalisées : ce qui a été mesuré et dégusté, et un style maison d'après celles qui ont plu.</translation>
+        <translation>Les fabrications réalisées : ce qui a été mesuré et dégusté, et un style maison d'après celles qui ont plu.</translation>
     </message>
     <message>
         <source>The other recipe.</source>
@@ -11587,7 +11595,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>There is no command {name}. Did you mean {near}?</source>
-        <translation>Il n'y a pas de commande {name}. Vouliez-vous dire {near} ?</translation>
+        <translation>Il n'y a pas de commande {name}. Vouliez-vous dire {near} ?</translation>
     </message>
     <message>
         <source>There is no option {name}.</source>
@@ -11595,11 +11603,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>There is no option {name}. Did you mean {near}?</source>
-        <translation>Il n'y a pas d'option {name}. Vouliez-vous dire {near} ?</translation>
+        <translation>Il n'y a pas d'option {name}. Vouliez-vous dire {near} ?</translation>
     </message>
     <message>
         <source>This is one too many: {name}.</source>
-        <translation>Ceci est de trop : {name}.</translation>
+        <translation>Ceci est de trop : {name}.</translation>
     </message>
     <message>
         <source>Two makes beside each other by what their stages do, with what each difference is worth.</source>
@@ -11619,7 +11627,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>What moves an outcome: each setting, the strongest first, with what a natural step more and less of it does.</source>
-        <translation>Ce qui fait bouger un résultat : chaque réglage, le plus fort d'abord, avec ce que fait un cran naturel de plus et de moins.</translation>
+        <translation>Ce qui fait bouger un résultat : chaque réglage, le plus fort d'abord, avec ce que fait un cran naturel de plus et de moins.</translation>
     </message>
     <message>
         <source>What must stay: a stage, a dose, or ID.FIELD.</source>
@@ -11992,27 +12000,27 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>A factor by the place of the curd: still or stirred under whey, as a drained bed, in moulds or in the press.</source>
-        <translation>Un facteur selon l'endroit où est le caillé : au repos ou brassé sous sérum, en lit soutiré, en moules ou sous presse.</translation>
+        <translation>Un facteur selon l'endroit où est le caillé : au repos ou brassé sous sérum, en lit soutiré, en moules ou sous presse.</translation>
     </message>
     <message>
         <source>A factor of handling by pressure: with no load the curd drains under its own weight, and more load adds less and less. Moisture does not go in step with pressure.</source>
-        <translation>Un facteur de travail selon la pression : sans charge le caillé s'égoutte sous son propre poids, et chaque charge de plus ajoute de moins en moins. L'humidité ne suit pas la pression en proportion.</translation>
+        <translation>Un facteur de travail selon la pression : sans charge le caillé s'égoutte sous son propre poids, et chaque charge de plus ajoute de moins en moins. L'humidité ne suit pas la pression en proportion.</translation>
     </message>
     <message>
         <source>A rate per minute for what is dissolved, sugar above all: small grain is much faster, by the square of its edge, until the film of whey around it is what holds it up.</source>
-        <translation>Une vitesse par minute pour ce qui est dissous, le sucre surtout : un petit grain est bien plus rapide, selon le carré de son arête, jusqu'à ce que la pellicule de sérum qui l'entoure soit ce qui le retient.</translation>
+        <translation>Une vitesse par minute pour ce qui est dissous, le sucre surtout : un petit grain est bien plus rapide, selon le carré de son arête, jusqu'à ce que la pellicule de sérum qui l'entoure soit ce qui le retient.</translation>
     </message>
     <message>
         <source>A rate per minute: faster when warm, sour, cut small and stirred, slower the more fat there is for each part of casein. Warmth and acid each level off.</source>
-        <translation>Une vitesse par minute : plus grande dans un caillé chaud, acide, coupé fin et brassé, d'autant plus petite qu'il y a de matière grasse par part de caséine. L'effet de la chaleur et celui de l'acidité plafonnent.</translation>
+        <translation>Une vitesse par minute : plus grande dans un caillé chaud, acide, coupé fin et brassé, d'autant plus petite qu'il y a de matière grasse par part de caséine. L'effet de la chaleur et celui de l'acidité plafonnent.</translation>
     </message>
     <message>
         <source>A share per minute, in step with the pressure: almost nothing in moulds without a load, none before.</source>
-        <translation>Une part par minute, proportionnelle à la pression : presque rien en moules sans charge, rien avant.</translation>
+        <translation>Une part par minute, proportionnelle à la pression : presque rien en moules sans charge, rien avant.</translation>
     </message>
     <message>
         <source>A share per minute, on wet grain heated too fast: hardly any up to a certain rate of heating, then in step with what is beyond it.</source>
-        <translation>Une part par minute, sur un grain humide chauffé trop vite : presque rien jusqu'à une certaine vitesse de chauffe, puis en proportion de ce qui la dépasse.</translation>
+        <translation>Une part par minute, sur un grain humide chauffé trop vite : presque rien jusqu'à une certaine vitesse de chauffe, puis en proportion de ce qui la dépasse.</translation>
     </message>
     <message>
         <source>Clotting time against that at 32 °C. Below 15 and above 50 °C it stays at what it is there.</source>
@@ -12020,7 +12028,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Driven by what the surface meets in the brine beyond what the cheese holds, both as salt for each kilogram of water; it turns round where the brine is the weaker, and the cheese never passes the brine. A cheese moved to another brine goes on from what it holds.</source>
-        <translation>Mené par ce que la surface rencontre dans la saumure en plus de ce que tient le fromage, l'un et l'autre en sel par kilogramme d'eau ; il s'inverse où la saumure est la plus faible, et le fromage ne dépasse jamais la saumure. Un fromage passé dans une autre saumure continue à partir de ce qu'il tient.</translation>
+        <translation>Mené par ce que la surface rencontre dans la saumure en plus de ce que tient le fromage, l'un et l'autre en sel par kilogramme d'eau ; il s'inverse où la saumure est la plus faible, et le fromage ne dépasse jamais la saumure. Un fromage passé dans une autre saumure continue à partir de ce qu'il tient.</translation>
     </message>
     <message>
         <source>Firmness in pascals by the number of flocculation times since rennet, and by the casein of the milk. There is none before flocculation.</source>
@@ -12028,27 +12036,27 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Kilograms for each kilogram of water: the strength of the brine, levelling off where brine is strong.</source>
-        <translation>Kilogrammes par kilogramme d'eau : la force de la saumure, qui plafonne où elle est forte.</translation>
+        <translation>Kilogrammes par kilogramme d'eau : la force de la saumure, qui plafonne où elle est forte.</translation>
     </message>
     <message>
         <source>Kilograms of water for each kilogram of casein and minute: the rate at which the curd gives off whey, times what it still holds above its end point. Skin and surface film keep a share back. It falls smoothly to nothing at the end point; curd that holds less already (salted, brined or dried) takes nothing back.</source>
-        <translation>Kilogrammes d'eau par kilogramme de caséine et par minute : la vitesse à laquelle le caillé rend son sérum, fois ce qu'il tient encore au-dessus de son point final. La croûte et la peau du grain en retiennent une part. Elle tombe sans à-coup à zéro au point final ; un caillé qui en tient déjà moins (salé, saumuré ou séché) ne reprend rien.</translation>
+        <translation>Kilogrammes d'eau par kilogramme de caséine et par minute : la vitesse à laquelle le caillé rend son sérum, fois ce qu'il tient encore au-dessus de son point final. La croûte et la peau du grain en retiennent une part. Elle tombe sans à-coup à zéro au point final ; un caillé qui en tient déjà moins (salé, saumuré ou séché) ne reprend rien.</translation>
     </message>
     <message>
         <source>Kilograms of water for each kilogram of casein: more once it has turned to acid curd, more while it is hot.</source>
-        <translation>Kilogrammes d'eau par kilogramme de caséine : davantage une fois devenu caillé acide, davantage tant qu'il est chaud.</translation>
+        <translation>Kilogrammes d'eau par kilogramme de caséine : davantage une fois devenu caillé acide, davantage tant qu'il est chaud.</translation>
     </message>
     <message>
         <source>Minutes from rennet to the first flakes: a short fixed time, and one that goes with the inverse of the dose and changes with temperature, pH, calcium, the coagulant and the milk (its species, how long it was cold, how it was heated).</source>
-        <translation>Minutes de l'emprésurage aux premiers flocons : un court temps fixe, et un temps qui va comme l'inverse de la dose et change avec la température, le pH, le calcium, le coagulant et le lait (son espèce, son temps au froid, son chauffage).</translation>
+        <translation>Minutes de l'emprésurage aux premiers flocons : un court temps fixe, et un temps qui va comme l'inverse de la dose et change avec la température, le pH, le calcium, le coagulant et le lait (son espèce, son temps au froid, son chauffage).</translation>
     </message>
     <message>
         <source>Square centimetres a day, 0.08 to 0.40: faster in moist cheese, faster when warm (28 kJ/mol).</source>
-        <translation>Centimètres carrés par jour, 0,08 à 0,40 : plus vite dans un fromage humide, plus vite à la chaleur (28 kJ/mol).</translation>
+        <translation>Centimètres carrés par jour, 0,08 à 0,40 : plus vite dans un fromage humide, plus vite à la chaleur (28 kJ/mol).</translation>
     </message>
     <message>
         <source>The pH at which all that buffers (the casein, the salts of the serum, the lactic acid) holds just the acid there is. The acid is counted from the pH the milk had; there is only one such pH.</source>
-        <translation>Le pH auquel tout ce qui tamponne (la caséine, les sels du sérum, l'acide lactique) tient juste l'acide présent. L'acide se compte à partir du pH qu'avait le lait ; il n'y a qu'un tel pH.</translation>
+        <translation>Le pH auquel tout ce qui tamponne (la caséine, les sels du sérum, l'acide lactique) tient juste l'acide présent. L'acide se compte à partir du pH qu'avait le lait ; il n'y a qu'un tel pH.</translation>
     </message>
     <message>
         <source>The part of the acid that is dissolved rather than held by the casein, in moles for each kilogram of milk.</source>
@@ -12056,19 +12064,19 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>The share of growth that is left at a salt in moisture: it falls with the square of the salt and is nothing at the most the culture bears. The form is our own.</source>
-        <translation>La part de croissance qui reste à un sel sur humidité : elle baisse avec le carré du sel et s'annule au maximum que supporte la culture. La forme est de nous.</translation>
+        <translation>La part de croissance qui reste à un sel sur humidité : elle baisse avec le carré du sel et s'annule au maximum que supporte la culture. La forme est de nous.</translation>
     </message>
     <message>
         <source>The share of its best growth a starter reaches at a pH: all of it at its best pH, nothing at its lowest and highest.</source>
-        <translation>La part de sa meilleure croissance qu'un levain atteint à un pH : toute à son pH optimal, rien au minimal ni au maximal.</translation>
+        <translation>La part de sa meilleure croissance qu'un levain atteint à un pH : toute à son pH optimal, rien au minimal ni au maximal.</translation>
     </message>
     <message>
         <source>The share of its best growth a starter reaches at a temperature: all of it at its best temperature, nothing at its lowest and highest, falling off steeply above the best.</source>
-        <translation>La part de sa meilleure croissance qu'un levain atteint à une température : toute à sa température optimale, rien à la minimale ni à la maximale, avec une chute raide au-dessus de l'optimum.</translation>
+        <translation>La part de sa meilleure croissance qu'un levain atteint à une température : toute à sa température optimale, rien à la minimale ni à la maximale, avec une chute raide au-dessus de l'optimum.</translation>
     </message>
     <message>
         <source>The share of the starter that dies in a minute: from the time in which nine of ten die at a temperature, and from the degrees that make that ten times faster.</source>
-        <translation>La part du levain qui meurt en une minute : d'après le temps où neuf sur dix meurent à une température, et les degrés qui rendent cela dix fois plus rapide.</translation>
+        <translation>La part du levain qui meurt en une minute : d'après le temps où neuf sur dix meurent à une température, et les degrés qui rendent cela dix fois plus rapide.</translation>
     </message>
     <message>
         <source>The share of the starter that works at once. It is set so that, at its best temperature, the acid comes as late as the culture's own delay.</source>
@@ -13445,11 +13453,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>1.7-2.2 /h brackets the published screening limit pH 4.6-4.7 within 5 h at 42 °C, 1 %</source>
-        <translation>1,7-2,2 /h encadre la limite de tri publiée : pH 4,6-4,7 en moins de 5 h à 42 °C, 1 %</translation>
+        <translation>1,7-2,2 /h encadre la limite de tri publiée : pH 4,6-4,7 en moins de 5 h à 42 °C, 1 %</translation>
     </message>
     <message>
         <source>18 % brine salted more than saturated (Melilli et al., Ragusano): no gain above about 20 %</source>
-        <translation>une saumure à 18 % a salé davantage qu'une saturée (Melilli et al., Ragusano) : pas de gain au-dessus de 20 % environ</translation>
+        <translation>une saumure à 18 % a salé davantage qu'une saturée (Melilli et al., Ragusano) : pas de gain au-dessus de 20 % environ</translation>
     </message>
     <message>
         <source>2-2.5 % in broth stops growth</source>
@@ -13461,7 +13469,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>24-48 h at 4 °C: 10-30 % longer</source>
-        <translation>24-48 h à 4 °C : 10 à 30 % plus long</translation>
+        <translation>24-48 h à 4 °C : 10 à 30 % plus long</translation>
     </message>
     <message>
         <source>80-200 g per m² and day from a bare surface (psychrometric estimate)</source>
@@ -13477,11 +13485,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Beal et al.: 40 °C for growth, higher for acid; 40-44 °C</source>
-        <translation>Beal et al. : 40 °C pour la croissance, plus haut pour l'acide ; 40-44 °C</translation>
+        <translation>Beal et al. : 40 °C pour la croissance, plus haut pour l'acide ; 40-44 °C</translation>
     </message>
     <message>
         <source>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) gives 1.10; held at the acid steps of a printed Cheddar, since the fit is flat from 1.04 to 1.07</source>
-        <translation>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) donne 1,10 ; tenu aux paliers d'acidité d'un cheddar imprimé, l'ajustement étant plat de 1,04 à 1,07</translation>
+        <translation>Boonmee et al. 2003, Biochem. Eng. J. 14:127 (L. lactis NZ133) donne 1,10 ; tenu aux paliers d'acidité d'un cheddar imprimé, l'ajustement étant plat de 1,04 à 1,07</translation>
     </message>
     <message>
         <source>Cheddar and Colby 69-138 kPa (Chandan &amp; Kilara 2011)</source>
@@ -13493,51 +13501,51 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Esteves et al. 2001, J. Dairy Res. 68:499: chymosin has the longest tau of the coagulants tried; size</source>
-        <translation>Esteves et al. 2001, J. Dairy Res. 68:499 : la chymosine a le tau le plus long des coagulants essayés ; ampleur</translation>
+        <translation>Esteves et al. 2001, J. Dairy Res. 68:499 : la chymosine a le tau le plus long des coagulants essayés ; ampleur</translation>
     </message>
     <message>
         <source>Esteves et al. 2001: direction; size</source>
-        <translation>Esteves et al. 2001 : sens ; ampleur</translation>
+        <translation>Esteves et al. 2001 : sens ; ampleur</translation>
     </message>
     <message>
         <source>Floury et al. 2010, Table 2: 0.09-0.46 over all cheese</source>
-        <translation>Floury et al. 2010, Table 2 : 0,09-0,46 sur tous les fromages</translation>
+        <translation>Floury et al. 2010, Table 2 : 0,09-0,46 sur tous les fromages</translation>
     </message>
     <message>
         <source>Geurts et al. 1974: about 2; Guinee &amp; Fox 1983: 2.42 at the surface</source>
-        <translation>Geurts et al. 1974 : environ 2 ; Guinee &amp; Fox 1983 : 2,42 à la surface</translation>
+        <translation>Geurts et al. 1974 : environ 2 ; Guinee &amp; Fox 1983 : 2,42 à la surface</translation>
     </message>
     <message>
         <source>Hill, University of Guelph, Cheddar: 3/8 in cut</source>
-        <translation>Hill, University of Guelph, Cheddar : décaillage à 3/8 in</translation>
+        <translation>Hill, University of Guelph, Cheddar : décaillage à 3/8 in</translation>
     </message>
     <message>
         <source>Hill, University of Guelph, Rennet activity: 200 mL single strength per 1000 kg at 30-32 °C coagulates in 15-20 min</source>
-        <translation>Hill, University of Guelph, Rennet activity : 200 mL de force simple par 1000 kg à 30-32 °C coagulent en 15-20 min</translation>
+        <translation>Hill, University of Guelph, Rennet activity : 200 mL de force simple par 1000 kg à 30-32 °C coagulent en 15-20 min</translation>
     </message>
     <message>
         <source>Hill, University of Guelph: 1 °C per 5 min at first; 30-39 °C in 30 min over all</source>
-        <translation>Hill, University of Guelph : 1 °C par 5 min d'abord ; 30-39 °C en 30 min en tout</translation>
+        <translation>Hill, University of Guelph : 1 °C par 5 min d'abord ; 30-39 °C en 30 min en tout</translation>
     </message>
     <message>
         <source>Huber et al. 2001, Milchwissenschaft 56:549: cut skim rennet gel, 20-50 °C</source>
-        <translation>Huber et al. 2001, Milchwissenschaft 56:549 : gel présure de lait écrémé, coupé, 20-50 °C</translation>
+        <translation>Huber et al. 2001, Milchwissenschaft 56:549 : gel présure de lait écrémé, coupé, 20-50 °C</translation>
     </message>
     <message>
         <source>Huber et al. 2001: no further increase above 50 °C, a skin blocks the outflow</source>
-        <translation>Huber et al. 2001 : plus de hausse au-dessus de 50 °C, une peau bloque la sortie</translation>
+        <translation>Huber et al. 2001 : plus de hausse au-dessus de 50 °C, une peau bloque la sortie</translation>
     </message>
     <message>
         <source>J. Dairy Res., capillary viscometer against the Berridge time: the visible floc comes 2-3 min late</source>
-        <translation>J. Dairy Res., viscosimètre capillaire contre temps de Berridge : le floc visible vient 2-3 min plus tard</translation>
+        <translation>J. Dairy Res., viscosimètre capillaire contre temps de Berridge : le floc visible vient 2-3 min plus tard</translation>
     </message>
     <message>
         <source>J. Dairy Sci. 2023, jds.2022-22561: milk of 95 °C/5 min takes 74 % longer (cow)</source>
-        <translation>J. Dairy Sci. 2023, jds.2022-22561 : un lait de 95 °C/5 min met 74 % de temps en plus (vache)</translation>
+        <translation>J. Dairy Sci. 2023, jds.2022-22561 : un lait de 95 °C/5 min met 74 % de temps en plus (vache)</translation>
     </message>
     <message>
         <source>J. Food Process. Technol. 4:240: 40-45, at most 50 °C</source>
-        <translation>J. Food Process. Technol. 4:240 : 40-45, au plus 50 °C</translation>
+        <translation>J. Food Process. Technol. 4:240 : 40-45, au plus 50 °C</translation>
     </message>
     <message>
         <source>L. lactis 30-34, cremoris 28-31 °C</source>
@@ -13549,47 +13557,47 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>Lee 2017 Table 2; Chandan &amp; Kilara 2011 Fig. 10.5</source>
-        <translation>Lee 2017 Table 2 ; Chandan &amp; Kilara 2011 Fig. 10.5</translation>
+        <translation>Lee 2017 Table 2 ; Chandan &amp; Kilara 2011 Fig. 10.5</translation>
     </message>
     <message>
         <source>Lee 2017: 64 % of the calcium still insoluble in Cheddar-type cheese at pH 5.2</source>
-        <translation>Lee 2017 : 64 % du calcium encore insoluble dans un fromage de type cheddar à pH 5,2</translation>
+        <translation>Lee 2017 : 64 % du calcium encore insoluble dans un fromage de type cheddar à pH 5,2</translation>
     </message>
     <message>
         <source>Lee 2017: lactose use slows above S/M 4.4; checked at 5-6 %</source>
-        <translation>Lee 2017 : l'usage du lactose ralentit au-dessus d'un sel sur humidité de 4,4 ; contrôlé à 5-6 %</translation>
+        <translation>Lee 2017 : l'usage du lactose ralentit au-dessus d'un sel sur humidité de 4,4 ; contrôlé à 5-6 %</translation>
     </message>
     <message>
         <source>Lucey, Gorry &amp; Fox 1993: acidified to 6.2 or below, heated milk clots nearly as unheated</source>
-        <translation>Lucey, Gorry &amp; Fox 1993 : acidifié à 6,2 ou moins, le lait chauffé caille presque comme le cru</translation>
+        <translation>Lucey, Gorry &amp; Fox 1993 : acidifié à 6,2 ou moins, le lait chauffé caille presque comme le cru</translation>
     </message>
     <message>
         <source>Luedeking-Piret form, Boonmee et al. 2003; share</source>
-        <translation>forme de Luedeking-Piret, Boonmee et al. 2003 ; part</translation>
+        <translation>forme de Luedeking-Piret, Boonmee et al. 2003 ; part</translation>
     </message>
     <message>
         <source>Marschoun et al. 2001, Int. J. Food Prop. 4:383: 0.354-0.481</source>
-        <translation>Marschoun et al. 2001, Int. J. Food Prop. 4:383 : 0,354-0,481</translation>
+        <translation>Marschoun et al. 2001, Int. J. Food Prop. 4:383 : 0,354-0,481</translation>
     </message>
     <message>
         <source>Marschoun et al. 2001: 2.44-3.10</source>
-        <translation>Marschoun et al. 2001 : 2,44-3,10</translation>
+        <translation>Marschoun et al. 2001 : 2,44-3,10</translation>
     </message>
     <message>
         <source>Pazzola 2019, Animals 9:540: shorter RCT than cow; sheep RCT 8.5-9 min (from memory, medium)</source>
-        <translation>Pazzola 2019, Animals 9:540 : temps de prise (RCT) plus court que la vache ; RCT de brebis 8,5-9 min (de mémoire, moyen)</translation>
+        <translation>Pazzola 2019, Animals 9:540 : temps de prise (RCT) plus court que la vache ; RCT de brebis 8,5-9 min (de mémoire, moyen)</translation>
     </message>
     <message>
         <source>Pazzola et al. 2011, Calabrian goats 2002: RCT 12.5-17 min against 17-22 for Holstein, native pH</source>
-        <translation>Pazzola et al. 2011, 2002 chèvres de Calabre : temps de prise (RCT) 12,5-17 min contre 17-22 pour la Holstein, pH natif</translation>
+        <translation>Pazzola et al. 2011, 2002 chèvres de Calabre : temps de prise (RCT) 12,5-17 min contre 17-22 pour la Holstein, pH natif</translation>
     </message>
     <message>
         <source>Scott Blair &amp; Burnett 1959 form G = Ginf exp(-tau/(t - tg)); set so that G' is 10-35 Pa at 2-3 flocculation times (Lopez et al. 1998 and others)</source>
-        <translation>forme de Scott Blair &amp; Burnett 1959, G = Ginf exp(-tau/(t - tg)) ; réglé pour que G' soit de 10-35 Pa à 2-3 temps de floculation (Lopez et al. 1998 et d'autres)</translation>
+        <translation>forme de Scott Blair &amp; Burnett 1959, G = Ginf exp(-tau/(t - tg)) ; réglé pour que G' soit de 10-35 Pa à 2-3 temps de floculation (Lopez et al. 1998 et d'autres)</translation>
     </message>
     <message>
         <source>Thom &amp; Fisk 1918 Table VI-VIII: 96.9 %; Chandan &amp; Kilara 2011: 96.2 %</source>
-        <translation>Thom &amp; Fisk 1918 Table VI-VIII : 96,9 % ; Chandan &amp; Kilara 2011 : 96,2 %</translation>
+        <translation>Thom &amp; Fisk 1918 Table VI-VIII : 96,9 % ; Chandan &amp; Kilara 2011 : 96,2 %</translation>
     </message>
     <message>
         <source>a bed of curd in whey weighs by the difference in density only, about 30 kg/m³ over 10 cm</source>
@@ -13597,7 +13605,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>a few drops of rennet firm a lactic curd and help it drain (direction: common practice); size</source>
-        <translation>quelques gouttes de présure raffermissent un caillé lactique et l'aident à s'égoutter (sens : pratique courante) ; ampleur</translation>
+        <translation>quelques gouttes de présure raffermissent un caillé lactique et l'aident à s'égoutter (sens : pratique courante) ; ampleur</translation>
     </message>
     <message>
         <source>a form drains through its foot and wall, a cloth on all sides</source>
@@ -13609,7 +13617,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>acid curd holds more water: lactic and surface-ripened soft cheeses of 52-66 % moisture</source>
-        <translation>le caillé acide tient plus d'eau : fromages lactiques et pâtes molles à croûte de 52-66 % d'humidité</translation>
+        <translation>le caillé acide tient plus d'eau : fromages lactiques et pâtes molles à croûte de 52-66 % d'humidité</translation>
     </message>
     <message>
         <source>acid gelation near pH 4.9 at 20 °C, 5.1-5.2 at 40 °C</source>
@@ -13625,11 +13633,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>after rind closure multiply by 0.1-0.3; core still drains to the faces</source>
-        <translation>la croûte fermée, multiplier par 0,1-0,3 ; le cœur s'égoutte encore vers les faces</translation>
+        <translation>la croûte fermée, multiplier par 0,1-0,3 ; le cœur s'égoutte encore vers les faces</translation>
     </message>
     <message>
         <source>air between grains worked apart; pressing under whey keeps it out (Hill, University of Guelph)</source>
-        <translation>de l'air entre les grains désunis ; presser sous sérum l'empêche d'entrer (Hill, University of Guelph)</translation>
+        <translation>de l'air entre les grains désunis ; presser sous sérum l'empêche d'entrer (Hill, University of Guelph)</translation>
     </message>
     <message>
         <source>as the acid limit of knitting</source>
@@ -13637,7 +13645,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>as the buffering of the casein; the last group is colloidal phosphate</source>
-        <translation>comme le pouvoir tampon de la caséine ; le dernier groupe est le phosphate colloïdal</translation>
+        <translation>comme le pouvoir tampon de la caséine ; le dernier groupe est le phosphate colloïdal</translation>
     </message>
     <message>
         <source>as the buffering of the milk serum</source>
@@ -13693,7 +13701,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>by theory 1 where the surface controls, 2 where the inside does; fitted to less, as stirred grain of any cut is broken further</source>
-        <translation>en théorie 1 où la surface commande, 2 où l'intérieur commande ; ajusté plus bas, car un grain brassé de toute coupe se brise encore</translation>
+        <translation>en théorie 1 où la surface commande, 2 où l'intérieur commande ; ajusté plus bas, car un grain brassé de toute coupe se brise encore</translation>
     </message>
     <message>
         <source>calibrated on pressed and brined families at 31 °C, 9.5 mm, pH 6.5, stirred</source>
@@ -13709,7 +13717,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>cheese in a brine weaker than itself softens and takes up water (direction); size</source>
-        <translation>un fromage dans une saumure plus faible que lui mollit et prend de l'eau (sens) ; ampleur</translation>
+        <translation>un fromage dans une saumure plus faible que lui mollit et prend de l'eau (sens) ; ampleur</translation>
     </message>
     <message>
         <source>cold acid-and-heat curd drains in hours</source>
@@ -13717,7 +13725,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>colloidal phosphate dissolved: 0.1 at 6.4, 0.3 at 6.0, 0.55 at 5.6, 0.95 at 5.2</source>
-        <translation>phosphate colloïdal dissous : 0,1 à 6,4, 0,3 à 6,0, 0,55 à 5,6, 0,95 à 5,2</translation>
+        <translation>phosphate colloïdal dissous : 0,1 à 6,4, 0,3 à 6,0, 0,55 à 5,6, 0,95 à 5,2</translation>
     </message>
     <message>
         <source>colloidal phosphate takes up about 1.8 H in one step</source>
@@ -13725,7 +13733,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>crumbs that dried out do not unite (Thom &amp; Fisk 1918); a usual Cheddar comes in at 40</source>
-        <translation>des miettes séchées ne s'unissent pas (Thom &amp; Fisk 1918) ; un cheddar d'usage arrive à 40</translation>
+        <translation>des miettes séchées ne s'unissent pas (Thom &amp; Fisk 1918) ; un cheddar d'usage arrive à 40</translation>
     </message>
     <message>
         <source>curd below about 5.0 is short (Lawrence et al. 1987)</source>
@@ -13733,15 +13741,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>curd keeps most of the starter as the gel closes round it; whey at the dip holds about a tenth as many per mL</source>
-        <translation>le caillé garde la plupart du levain, le gel se fermant autour ; le sérum au soutirage en tient environ dix fois moins par mL</translation>
+        <translation>le caillé garde la plupart du levain, le gel se fermant autour ; le sérum au soutirage en tient environ dix fois moins par mL</translation>
     </message>
     <message>
         <source>curd ladled before it is sour stays wet (direction: common practice); size</source>
-        <translation>un caillé moulé à la louche avant d'être acide reste humide (sens : pratique courante) ; ampleur</translation>
+        <translation>un caillé moulé à la louche avant d'être acide reste humide (sens : pratique courante) ; ampleur</translation>
     </message>
     <message>
         <source>curd precipitated sweeter is moister (direction: paneer studies, from memory, medium); size</source>
-        <translation>un caillé précipité plus doux est plus humide (sens : études sur le paneer, de mémoire, moyen) ; ampleur</translation>
+        <translation>un caillé précipité plus doux est plus humide (sens : études sur le paneer, de mémoire, moyen) ; ampleur</translation>
     </message>
     <message>
         <source>curd reaches 55-65 °C in water of 70-85 °C</source>
@@ -13749,7 +13757,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>cut and broken curd drains faster than a whole gel, by its surface; size as that of rennet curd</source>
-        <translation>un caillé coupé et brisé s'égoutte plus vite qu'un gel entier, par sa surface ; ampleur comme celle du caillé présure</translation>
+        <translation>un caillé coupé et brisé s'égoutte plus vite qu'un gel entier, par sa surface ; ampleur comme celle du caillé présure</translation>
     </message>
     <message>
         <source>decimal reduction of lactococci at 52 °C</source>
@@ -13757,11 +13765,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>disturbance raises the drainage of drained curd above all, more than temperature and pressure (J. Dairy Res., continuously made curd); 6 °C doubles it, so stirred dry more than twice a bed left still; size</source>
-        <translation>le brassage accroît l'égouttage du caillé soutiré plus que tout, plus que la température et la pression (J. Dairy Res., caillé fabriqué en continu) ; 6 °C le doublent, donc brassé à sec plus du double d'un lit laissé au repos ; ampleur</translation>
+        <translation>le brassage accroît l'égouttage du caillé soutiré plus que tout, plus que la température et la pression (J. Dairy Res., caillé fabriqué en continu) ; 6 °C le doublent, donc brassé à sec plus du double d'un lit laissé au repos ; ampleur</translation>
     </message>
     <message>
         <source>drained bed; curd kept under whey drains slower (J. Dairy Res., continuously made curd)</source>
-        <translation>lit soutiré ; un caillé tenu sous sérum s'égoutte moins vite (J. Dairy Res., caillé fabriqué en continu)</translation>
+        <translation>lit soutiré ; un caillé tenu sous sérum s'égoutte moins vite (J. Dairy Res., caillé fabriqué en continu)</translation>
     </message>
     <message>
         <source>drained curd weighs 1 kPa for every 10 cm of depth</source>
@@ -13785,7 +13793,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>falls with fat (Marshall 1982); 1 % more milk fat asks 1.9 °C more cook (Thom &amp; Fisk 1918 s.197)</source>
-        <translation>baisse avec la matière grasse (Marshall 1982) ; 1 % de matière grasse de plus dans le lait demande 1,9 °C de cuisson de plus (Thom &amp; Fisk 1918 s.197)</translation>
+        <translation>baisse avec la matière grasse (Marshall 1982) ; 1 % de matière grasse de plus dans le lait demande 1,9 °C de cuisson de plus (Thom &amp; Fisk 1918 s.197)</translation>
     </message>
     <message>
         <source>farm pressing of unsalted curd at 10 times its own weight, 10 cm high (Thom &amp; Fisk 1918)</source>
@@ -13801,11 +13809,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>fitted: cooked and stretched kinds came 1 to 3 points too dry, hot-drained ones too wet, with one end point at every temperature</source>
-        <translation>ajusté : avec un seul point final à toutes les températures, les sortes cuites et filées sortaient 1 à 3 points trop sèches, celles égouttées à chaud trop humides</translation>
+        <translation>ajusté : avec un seul point final à toutes les températures, les sortes cuites et filées sortaient 1 à 3 points trop sèches, celles égouttées à chaud trop humides</translation>
     </message>
     <message>
         <source>form: Storry &amp; Ford 1982; exponent</source>
-        <translation>forme : Storry &amp; Ford 1982 ; exposant</translation>
+        <translation>forme : Storry &amp; Ford 1982 ; exposant</translation>
     </message>
     <message>
         <source>full pressure within this time closes the skin before the whey is out</source>
@@ -13813,7 +13821,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>gels of heated milk are several times as stiff (direction: from memory, high); size kept low</source>
-        <translation>les gels de lait chauffé sont plusieurs fois plus raides (sens : de mémoire, haut) ; ampleur tenue basse</translation>
+        <translation>les gels de lait chauffé sont plusieurs fois plus raides (sens : de mémoire, haut) ; ampleur tenue basse</translation>
     </message>
     <message>
         <source>half of the effect of cold storage is there after a day</source>
@@ -13821,11 +13829,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>half of the gain over own weight; moisture is not proportional to pressure (Thom &amp; Fisk 1918 s.206)</source>
-        <translation>moitié du gain sur le propre poids ; l'humidité n'est pas proportionnelle à la pression (Thom &amp; Fisk 1918 s.206)</translation>
+        <translation>moitié du gain sur le propre poids ; l'humidité n'est pas proportionnelle à la pression (Thom &amp; Fisk 1918 s.206)</translation>
     </message>
     <message>
         <source>half-saturation; small against 0.27, wide enough for five-minute steps</source>
-        <translation>demi-saturation ; petite devant 0,27, assez large pour des pas de cinq minutes</translation>
+        <translation>demi-saturation ; petite devant 0,27, assez large pour des pas de cinq minutes</translation>
     </message>
     <message>
         <source>handbook value</source>
@@ -13837,19 +13845,19 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>heated milk makes gels that hold their whey (direction: from memory, high); yoghurt of such milk hung overnight keeps 75-78 % of water (labneh: from memory, medium); size</source>
-        <translation>le lait chauffé fait des gels qui gardent leur sérum (sens : de mémoire, haut) ; un yaourt d'un tel lait suspendu une nuit garde 75-78 % d'eau (labné : de mémoire, moyen) ; ampleur</translation>
+        <translation>le lait chauffé fait des gels qui gardent leur sérum (sens : de mémoire, haut) ; un yaourt d'un tel lait suspendu une nuit garde 75-78 % d'eau (labné : de mémoire, moyen) ; ampleur</translation>
     </message>
     <message>
         <source>hot acid-and-heat curd lets most of its whey go within five minutes and is pressed for 10-20 min (paneer: common practice); size</source>
-        <translation>un caillé acide à chaud rend le plus gros de son sérum en cinq minutes et se presse 10-20 min (paneer : pratique courante) ; ampleur</translation>
+        <translation>un caillé acide à chaud rend le plus gros de son sérum en cinq minutes et se presse 10-20 min (paneer : pratique courante) ; ampleur</translation>
     </message>
     <message>
         <source>hotter cooker, drier cheese; cool water is kneaded in (direction: from memory, medium); size</source>
-        <translation>eau de filage plus chaude, fromage plus sec ; une eau fraîche s'incorpore au filage (sens : de mémoire, moyen) ; ampleur</translation>
+        <translation>eau de filage plus chaude, fromage plus sec ; une eau fraîche s'incorpore au filage (sens : de mémoire, moyen) ; ampleur</translation>
     </message>
     <message>
         <source>hotter water takes more fat (direction: from memory, medium); size</source>
-        <translation>une eau plus chaude emporte plus de matière grasse (sens : de mémoire, moyen) ; ampleur</translation>
+        <translation>une eau plus chaude emporte plus de matière grasse (sens : de mémoire, moyen) ; ampleur</translation>
     </message>
     <message>
         <source>how sharply the closing curd slows</source>
@@ -13857,7 +13865,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>hung, pressed and moulded lactic cheeses: 2.9 at 3 kPa, 4.3-4.9 under their own weight (SR26 01159, Thom &amp; Fisk 1918)</source>
-        <translation>fromages lactiques suspendus, pressés et moulés : 2,9 à 3 kPa, 4,3-4,9 sous leur propre poids (SR26 01159, Thom &amp; Fisk 1918)</translation>
+        <translation>fromages lactiques suspendus, pressés et moulés : 2,9 à 3 kPa, 4,3-4,9 sous leur propre poids (SR26 01159, Thom &amp; Fisk 1918)</translation>
     </message>
     <message>
         <source>inorganic phosphate 10.5, citrate 9.2 (two steps), whey protein groups</source>
@@ -13873,7 +13881,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>lactis 40-43, cremoris 38-40 °C; chosen on the Cheddar row of the small acid model</source>
-        <translation>lactis 40-43, cremoris 38-40 °C ; choisi sur la ligne cheddar du petit modèle d'acidité</translation>
+        <translation>lactis 40-43, cremoris 38-40 °C ; choisi sur la ligne cheddar du petit modèle d'acidité</translation>
     </message>
     <message>
         <source>lactococci 5-8 °C</source>
@@ -13885,15 +13893,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>line through ricotta in its basket (USDA SR26 01036: water 71.7, protein 11.3) and paneer under 2-3 kPa (54 %, from memory)</source>
-        <translation>droite par la ricotta en faisselle (USDA SR26 01036 : eau 71,7, protéines 11,3) et le paneer sous 2-3 kPa (54 %, de mémoire)</translation>
+        <translation>droite par la ricotta en faisselle (USDA SR26 01036 : eau 71,7, protéines 11,3) et le paneer sous 2-3 kPa (54 %, de mémoire)</translation>
     </message>
     <message>
         <source>longer working, drier cheese (direction: from memory, medium); size</source>
-        <translation>filage plus long, fromage plus sec (sens : de mémoire, moyen) ; ampleur</translation>
+        <translation>filage plus long, fromage plus sec (sens : de mémoire, moyen) ; ampleur</translation>
     </message>
     <message>
         <source>lower pH, faster (Marshall 1982; small between 6.1 and 6.5 in drained curd)</source>
-        <translation>pH plus bas, plus vite (Marshall 1982 ; faible entre 6,1 et 6,5 dans un caillé égoutté)</translation>
+        <translation>pH plus bas, plus vite (Marshall 1982 ; faible entre 6,1 et 6,5 dans un caillé égoutté)</translation>
     </message>
     <message>
         <source>microbial coagulants depend less on pH than calf rennet</source>
@@ -13921,7 +13929,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>most dry salt is in the curd within an hour; loss is worst when pressed within 15 min</source>
-        <translation>le plus gros du sel à sec est dans le caillé en une heure ; la perte est la plus forte si l'on presse avant 15 min</translation>
+        <translation>le plus gros du sel à sec est dans le caillé en une heure ; la perte est la plus forte si l'on presse avant 15 min</translation>
     </message>
     <message>
         <source>no glycomacropeptide is split off, more fines</source>
@@ -13929,11 +13937,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>non-negative fit to the milk table (peak at pH 5.05: Tomasula et al. 1999) less the serum groups</source>
-        <translation>ajustement sans valeur négative à la table du lait (pic à pH 5,05 : Tomasula et al. 1999), moins les groupes du sérum</translation>
+        <translation>ajustement sans valeur négative à la table du lait (pic à pH 5,05 : Tomasula et al. 1999), moins les groupes du sérum</translation>
     </message>
     <message>
         <source>of a whole make, with what runs when it is milled, salted and pressed: 0.34 per 100 by the balance of 48 factories, 0.28-0.33 at the vat alone (Thom &amp; Fisk 1918, Tables VI-VIII and XII); 10 % of the fat in the US federal order; 0.47 in Chandan &amp; Kilara 2011, Fig. 10.5; 9-14 % of the fat by Guelph Table 6.1</source>
-        <translation>d'une fabrication entière, avec ce qui coule au broyage, au salage et au pressage : 0,34 pour 100 par le bilan de 48 fromageries, 0,28-0,33 à la cuve seule (Thom &amp; Fisk 1918, Tables VI-VIII et XII) ; 10 % de la matière grasse dans l'ordonnance fédérale des États-Unis ; 0,47 dans Chandan &amp; Kilara 2011, Fig. 10.5 ; 9-14 % de la matière grasse selon Guelph Table 6.1</translation>
+        <translation>d'une fabrication entière, avec ce qui coule au broyage, au salage et au pressage : 0,34 pour 100 par le bilan de 48 fromageries, 0,28-0,33 à la cuve seule (Thom &amp; Fisk 1918, Tables VI-VIII et XII) ; 10 % de la matière grasse dans l'ordonnance fédérale des États-Unis ; 0,47 dans Chandan &amp; Kilara 2011, Fig. 10.5 ; 9-14 % de la matière grasse selon Guelph Table 6.1</translation>
     </message>
     <message>
         <source>own weight in moulds</source>
@@ -13941,15 +13949,15 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>own weight in the form, mean over its height: half of density times gravity times height</source>
-        <translation>propre poids en moule, moyenne sur la hauteur : moitié de la densité fois la pesanteur fois la hauteur</translation>
+        <translation>propre poids en moule, moyenne sur la hauteur : moitié de la densité fois la pesanteur fois la hauteur</translation>
     </message>
     <message>
         <source>particle gels give way as a power of the stress; same cheeses</source>
-        <translation>les gels de particules cèdent selon une puissance de la contrainte ; mêmes fromages</translation>
+        <translation>les gels de particules cèdent selon une puissance de la contrainte ; mêmes fromages</translation>
     </message>
     <message>
         <source>pieces are scalded at 80-95 °C to shrink and stay whole; a cook of up to 58 °C does not do it</source>
-        <translation>les morceaux s'échaudent à 80-95 °C pour se resserrer et rester entiers ; une cuisson jusqu'à 58 °C ne le fait pas</translation>
+        <translation>les morceaux s'échaudent à 80-95 °C pour se resserrer et rester entiers ; une cuisson jusqu'à 58 °C ne le fait pas</translation>
     </message>
     <message>
         <source>pieces float, heated through and shrunk, after 20-30 min</source>
@@ -13957,7 +13965,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>pieces that have joined in a form drain as one body (they fuse within 25 min of contact, Lodaite et al. 2002); channels between them stay open for hours, so half is left; size</source>
-        <translation>des morceaux joints en moule s'égouttent comme un seul corps (ils se soudent en 25 min de contact, Lodaite et al. 2002) ; des canaux entre eux restent ouverts des heures, il en reste donc la moitié ; ampleur</translation>
+        <translation>des morceaux joints en moule s'égouttent comme un seul corps (ils se soudent en 25 min de contact, Lodaite et al. 2002) ; des canaux entre eux restent ouverts des heures, il en reste donc la moitié ; ampleur</translation>
     </message>
     <message>
         <source>plant coagulants depend less on pH</source>
@@ -13985,7 +13993,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>reference of the draining rate of lactic curd: curd ladled in lumps</source>
-        <translation>référence de la vitesse d'égouttage du caillé lactique : caillé moulé à la louche en morceaux</translation>
+        <translation>référence de la vitesse d'égouttage du caillé lactique : caillé moulé à la louche en morceaux</translation>
     </message>
     <message>
         <source>reference of the time to even out</source>
@@ -14021,11 +14029,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>salted curd too warm: fat runs, greasy faces do not join (Thom &amp; Fisk 1918 s.206); kept at 27-32</source>
-        <translation>caillé salé trop chaud : la matière grasse coule, des faces grasses ne se joignent pas (Thom &amp; Fisk 1918 s.206) ; tenu à 27-32</translation>
+        <translation>caillé salé trop chaud : la matière grasse coule, des faces grasses ne se joignent pas (Thom &amp; Fisk 1918 s.206) ; tenu à 27-32</translation>
     </message>
     <message>
         <source>scalded cheese of cow's milk before its salt: 44-47 % water, 21-24 % protein</source>
-        <translation>fromage échaudé de lait de vache avant son sel : 44-47 % d'eau, 21-24 % de protéines</translation>
+        <translation>fromage échaudé de lait de vache avant son sel : 44-47 % d'eau, 21-24 % de protéines</translation>
     </message>
     <message>
         <source>set by the milk buffer so that an unwashed culture stops near pH 4.4</source>
@@ -14073,7 +14081,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>stretched cheese of 46-55 % moisture before brine (Guelph Table 1.2: 54.1, protein 19.4)</source>
-        <translation>fromage filé de 46-55 % d'humidité avant saumure (Guelph Table 1.2 : 54,1, protéines 19,4)</translation>
+        <translation>fromage filé de 46-55 % d'humidité avant saumure (Guelph Table 1.2 : 54,1, protéines 19,4)</translation>
     </message>
     <message>
         <source>survives an Alpine cook of 52-57 °C</source>
@@ -14081,7 +14089,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>the effect of pH is read between 6.6 and 6.3 (Fox &amp; McSweeney 1998, Fig. 10.10); it levels off over this span below 6.5</source>
-        <translation>l'effet du pH se lit entre 6,6 et 6,3 (Fox &amp; McSweeney 1998, Fig. 10.10) ; il plafonne sur cette étendue sous 6,5</translation>
+        <translation>l'effet du pH se lit entre 6,6 et 6,3 (Fox &amp; McSweeney 1998, Fig. 10.10) ; il plafonne sur cette étendue sous 6,5</translation>
     </message>
     <message>
         <source>the reconstructed milk table is honest to 12 %</source>
@@ -14089,11 +14097,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>the same two; Queso blanco pressed, moisture 53, protein 19.7 (Guelph Table 1.2)</source>
-        <translation>les deux mêmes ; queso blanco pressé, humidité 53, protéines 19,7 (Guelph Table 1.2)</translation>
+        <translation>les deux mêmes ; queso blanco pressé, humidité 53, protéines 19,7 (Guelph Table 1.2)</translation>
     </message>
     <message>
         <source>the sheet formula over-predicts by 0-40 %: the salted zone loses water</source>
-        <translation>la formule de la plaque prévoit 0 à 40 % de trop : la zone salée perd de l'eau</translation>
+        <translation>la formule de la plaque prévoit 0 à 40 % de trop : la zone salée perd de l'eau</translation>
     </message>
     <message>
         <source>the temperature at which the killing times stand</source>
@@ -14101,7 +14109,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>the upper end of farm pressing by 10-20 times own weight; below it nothing closes early</source>
-        <translation>haut du pressage fermier à 10-20 fois son poids ; au-dessous rien ne se ferme trop tôt</translation>
+        <translation>haut du pressage fermier à 10-20 fois son poids ; au-dessous rien ne se ferme trop tôt</translation>
     </message>
     <message>
         <source>thermophiles are less salt tolerant than lactococci</source>
@@ -14113,7 +14121,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>too cold, pieces do not fuse (Thom &amp; Fisk 1918 s.206); Cheddar is pressed at 26.7-29.4</source>
-        <translation>trop froid, les morceaux ne se soudent pas (Thom &amp; Fisk 1918 s.206) ; le cheddar se presse à 26,7-29,4</translation>
+        <translation>trop froid, les morceaux ne se soudent pas (Thom &amp; Fisk 1918 s.206) ; le cheddar se presse à 26,7-29,4</translation>
     </message>
     <message>
         <source>too fast early heating thickens the surface film (Thom &amp; Fisk 1918 s.197)</source>
@@ -14125,7 +14133,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>trade figures and individual-cow regressions; the weakest constant of setting</source>
-        <translation>chiffres du métier et régressions de vaches une à une ; la constante la plus faible de la prise</translation>
+        <translation>chiffres du métier et régressions de vaches une à une ; la constante la plus faible de la prise</translation>
     </message>
     <message>
         <source>usual for vegetative cells</source>
@@ -14145,11 +14153,11 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>where the closing curd halves the rate (log-time law while stirred: Teagasc group, Int. J. Dairy Technol.)</source>
-        <translation>où le caillé qui se ferme ralentit de moitié (loi en logarithme du temps, sous brassage : groupe Teagasc, Int. J. Dairy Technol.)</translation>
+        <translation>où le caillé qui se ferme ralentit de moitié (loi en logarithme du temps, sous brassage : groupe Teagasc, Int. J. Dairy Technol.)</translation>
     </message>
     <message>
         <source>where the end point changes from rennet to acid curd; the colloidal phosphate is gone below about 5.0</source>
-        <translation>où le point final passe du caillé présure au caillé acide ; le phosphate colloïdal est parti sous 5,0 environ</translation>
+        <translation>où le point final passe du caillé présure au caillé acide ; le phosphate colloïdal est parti sous 5,0 environ</translation>
     </message>
     <message>
         <source>whey must still find its way out of cloth or basket</source>
@@ -14157,7 +14165,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>whey must still pass the film of the grain: small hot grain is at its end point within minutes, not seconds</source>
-        <translation>le sérum doit encore passer la pellicule du grain : un petit grain chaud est à son point final en minutes, non en secondes</translation>
+        <translation>le sérum doit encore passer la pellicule du grain : un petit grain chaud est à son point final en minutes, non en secondes</translation>
     </message>
     <message>
         <source>whey protein unfolds within minutes above 80 °C, hardly below 70</source>
@@ -14189,7 +14197,7 @@ Pesé avec d'autres, ci-dessus.</translation>
     </message>
     <message>
         <source>word “closed”</source>
-        <translation>mot « fermé »</translation>
+        <translation>mot « fermé »</translation>
     </message>
 </context>
 <context>

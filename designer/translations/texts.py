@@ -10,7 +10,7 @@ import re
 import tomllib
 from collections.abc import Iterable, Iterator
 from pathlib import Path
-from typing import Any, get_args
+from typing import Any, Final, get_args
 
 from typer.main import get_command
 
@@ -33,6 +33,8 @@ ROOT = Path(__file__).resolve().parents[2]
 Text = tuple[str, str]
 FIELD = re.compile(r"\{[^{}]*(\{[^{}]*\}[^{}]*)*\}")
 LETTERS = re.compile(r"[^\W\d_]{2}")
+SIGNS: Final = ("d", "{head}: {text}", "; ")
+"""Texts of no word that another language writes otherwise."""
 
 
 def all_texts() -> list[Text]:
@@ -41,7 +43,7 @@ def all_texts() -> list[Text]:
     return sorted(
         (context, text)
         for context, text in found
-        if text == "d" or LETTERS.search(FIELD.sub("", text)) or text == "{head}: {text}"
+        if text in SIGNS or LETTERS.search(FIELD.sub("", text))
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import string
 import subprocess
 from pathlib import Path
@@ -30,6 +31,13 @@ def test_every_text_is_translated_with_the_same_fields(path: Path) -> None:
     assert [one for one in texts if one not in known] == [], "run python -m designer.translations.gather and translate"
     assert sorted(known) == texts, "run python -m designer.translations.gather: some texts are gone"
     assert [one for one in texts if fields(one[1]) != fields(known[one])] == []
+
+
+def test_french_parts_its_signs_from_the_word_before_and_no_line_ends_there() -> None:
+    """A narrow no-break space before ; ! and ?, a no-break space before : and within « »."""
+    texts = translations(FOLDER / "fr.ts").values()
+    wrong = re.compile("(?<!\u202f)[;!?](?=\\s|$)|(?<!\u00a0):(?=\\s|$)|«(?!\u00a0)|(?<!\u00a0)»")
+    assert [one for one in texts if wrong.search(one)] == []
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: path.stem)

@@ -16,7 +16,7 @@ from PySide6.QtCore import QCoreApplication
 
 from designer.judge.depths import Topic, topics
 from designer.judge.verdict import Row, Verdict
-from designer.language import number, word
+from designer.language import joined, number, word
 from designer.make.constants import Constant, table
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Addition, Coat, Form, MilkSource, Starter, Vat
@@ -143,7 +143,7 @@ def laws() -> Iterator[Entry]:
         if one.about == "law":
             yield Entry(
                 LAW, one.title, "", one.child, (one.maker, *map(_capital, one.statements()), *_stands_on(one)),
-                "; ".join(dict.fromkeys(row.told_source.rstrip(".") for row in one.constants())), "",
+                joined(dict.fromkeys(row.told_source.rstrip(".") for row in one.constants())), "",
                 frozenset({one.key, *one.rows, *(name.rpartition(".")[2] for name in one.laws)}),
             )  # fmt: skip
 

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QLineEdit, QPus
 
 from designer.judge.aim import Aimed, outcome_changes
 from designer.judge.movable import Movable
-from designer.language import spoken
+from designer.language import joined, spoken
 from designer.quantities import quantity
 from designer.recipe.document import Recipe
 from designer.units import System, UnitError, parse
@@ -164,7 +164,7 @@ class AimForm(QWidget):
             if path not in {change.setting.path for change in found.changes}:
                 self._row(setting, f"{setting.title} {setting.shown(system=self.system)}")
         if found.worse:
-            worse = Wrapped(self.tr("Worse: {0}").format("; ".join(found.worse)), self)
+            worse = Wrapped(self.tr("Worse: {0}").format(joined(found.worse)), self)
             worse.setFont(dress.font("note"))
             worse.setTextFormat(Qt.TextFormat.PlainText)
             self._changes.addWidget(worse)

@@ -19,6 +19,7 @@ from designer.judge.explain import Explanation, explain, outcomes_of
 from designer.judge.freedom import style_of
 from designer.judge.levers import Levers, Spread, levers, spreads
 from designer.judge.movable import Movable, movables, moved
+from designer.language import joined
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.units import System
@@ -435,7 +436,7 @@ class Opening(QObject):
 
     @Slot(object)
     def _take_aim(self, found: Aimed) -> None:
-        text = "; ".join(change.sentence(self.system) for change in found.changes)
+        text = joined(change.sentence(self.system) for change in found.changes)
         self.session.commit(found.recipe, self.tr("Aim: {0}").format(text))
 
     # ---- end

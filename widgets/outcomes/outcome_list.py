@@ -24,7 +24,7 @@ from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from designer.judge.verdict import CLASS, LIMIT, MAKE, MET, NEAR, NOT_MET, QUALITY, Row
 from designer.judge.words import chance_words
-from designer.language import headed, word
+from designer.language import headed, joined, word
 from designer.quantities import quantity
 from widgets.help.entries import word_of
 from widgets.outcomes.figures import SHORTER, band_words, label_of, shorter_of, value_words
@@ -154,7 +154,7 @@ class OutcomeList(QWidget):
 
     def told(self) -> str:
         """The lines as text, for whoever can't see them."""
-        return "; ".join(
+        return joined(
             f"{line.label} {line.value}" + (f", {line.row.sentence}" if line.row is not None else "")
             for line in self.every
         )

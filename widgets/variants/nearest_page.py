@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from designer.judge.nearest import Near, Way, nearest_to, way_to
+from designer.language import joined
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_recipe
 from designer.recipe.field import choice
@@ -253,8 +254,8 @@ class NearestPage(Page):
         else:
             self.changes.setText(self.tr("Nothing: by its figures it is one already."))
         rest = [] if met.reached else [self.tr("That brings it nearer, but not inside its limits.")]
-        rest += [self.tr("More changes would bring in: {0}").format("; ".join(way.left[:LINES]))] if way.left else []
-        rest += [self.tr("Out of reach so: {0}").format("; ".join(way.out[:LINES]))] if way.out else []
+        rest += [self.tr("More changes would bring in: {0}").format(joined(way.left[:LINES]))] if way.left else []
+        rest += [self.tr("Out of reach so: {0}").format(joined(way.out[:LINES]))] if way.out else []
         rest += [self.tr("Milk: {0}").format(offer.sentence) for offer in met.milk[:1]]
         if not near.milk:
             rest.append(
