@@ -40,11 +40,7 @@ SIGNS: Final = ("d", "{head}: {text}", "; ")
 def all_texts() -> list[Text]:
     """Every (context, English), each once, sorted."""
     found = set(_in_code()) | set(_in_tables())
-    return sorted(
-        (context, text)
-        for context, text in found
-        if text in SIGNS or LETTERS.search(FIELD.sub("", text))
-    )
+    return sorted((context, text) for context, text in found if text in SIGNS or LETTERS.search(FIELD.sub("", text)))
 
 
 def _in_code() -> Iterator[Text]:

@@ -126,9 +126,7 @@ def test_a_row_of_the_check_opens_its_source(window: Window, desk: Desk) -> None
     desk.look_up.close()
 
 
-def test_one_click_on_a_source_of_the_check_opens_that_very_source(
-    qtbot: QtBot, window: Window, desk: Desk
-) -> None:
+def test_one_click_on_a_source_of_the_check_opens_that_very_source(qtbot: QtBot, window: Window, desk: Desk) -> None:
     window.go("check")
     place = window.opened["check"]
     assert isinstance(place, CheckPlace)

@@ -54,9 +54,7 @@ def test_every_outcome_is_a_button_with_its_figure_and_how_it_stands(window: Win
             assert line.row.sentence in made.accessibleName()
 
 
-def test_an_outcome_is_pressed_and_gone_to_by_a_screen_reader(
-    qtbot: QtBot, window: Window, gone_to: list[str]
-) -> None:
+def test_an_outcome_is_pressed_and_gone_to_by_a_screen_reader(qtbot: QtBot, window: Window, gone_to: list[str]) -> None:
     lines = window.outcomes.list
     line = lines.spoken.lines["mnfs_pct"]
     do(line, "Press")

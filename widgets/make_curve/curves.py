@@ -70,7 +70,12 @@ PANES: Final[dict[str, Pane]] = {
         (
             Curve("curd_moisture_pct", N("Pane", "curd moisture"), "moisture", False, "%"),
             Curve(
-                "whey_kg_per_100kg", N("Pane", "whey run off, kg per 100 kg milk"), "whey_off", True, "kg", right=True,
+                "whey_kg_per_100kg",
+                N("Pane", "whey run off, kg per 100 kg milk"),
+                "whey_off",
+                True,
+                "kg",
+                right=True,
                 short=N("Pane", "whey, kg per 100 kg milk"),
             ),
         ),
