@@ -95,6 +95,7 @@ def test_a_stage_is_split_at_the_reading_line(window: Window, curve: MakeCurve) 
     minute = block.start_min + 20.0
     at = QPointF(curve.frame.axis.x(minute), curve.frame.places.ribbon.center().y()).toPoint()
     QApplication.sendEvent(curve, QContextMenuEvent(QContextMenuEvent.Reason.Mouse, at, curve.mapToGlobal(at)))
+    QApplication.sendEvent(curve, QEvent(QEvent.Type.Leave))  # the menu has the pointer
     window.stage_menu.close()
     window.actions_["split"].trigger()
     first = window.session.recipe.stage("ripen").end.length_min

@@ -15,7 +15,7 @@ from PySide6.QtGui import (
     QPainter,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QToolTip, QWidget
+from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from widgets.make_curve import grips, lanes, overlay, ribbon
 from widgets.make_curve.controls import GripControl
@@ -251,8 +251,8 @@ class MakeCurve(Picture):
         return self._reading
 
     def leaveEvent(self, event: QEvent) -> None:
-        """No reading line without a pointer."""
-        if self._grab is None:
+        """No reading line without a pointer; but a menu that opens takes the pointer only to ask what to do there."""
+        if self._grab is None and QApplication.activePopupWidget() is None:
             self._reading, self._hot = None, None
             self.update()
 
