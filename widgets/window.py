@@ -382,6 +382,7 @@ class Window(QMainWindow):
             event.ignore()
             return
         self.teaching.stop()
+        self.table.close()
         self.preferences.geometry = self.saveGeometry()
         self.files.close()
         self.outcomes.opening.stop()

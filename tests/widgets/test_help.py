@@ -35,6 +35,8 @@ from widgets.help.look_around import beside
 from widgets.outcomes.check_place import SOURCE, WHAT, CheckPlace
 from widgets.window import Window
 
+LONG_MS = 120_000
+
 
 @pytest.fixture
 def desk(window: Window) -> Desk:
@@ -131,8 +133,7 @@ def test_one_click_on_a_source_of_the_check_opens_that_very_source(qtbot: QtBot,
     place = window.opened["check"]
     assert isinstance(place, CheckPlace)
     tree = place.tree
-    verdict = window.session.verdict
-    assert verdict is not None
+    qtbot.waitUntil(lambda: not window.session.bands_stale, timeout=LONG_MS)  # the rows are made anew with them
     section = tree.topLevelItem(tree.topLevelItemCount() - 1)
     assert section is not None
     last = section.child(section.childCount() - 1)
