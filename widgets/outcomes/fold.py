@@ -26,7 +26,18 @@ def paint_chevron(painter: QPainter, at: QPointF, opened: bool, colour: str) -> 
     painter.drawPolyline(QPolygonF([at + point for point in points]))
 
 
-class FoldHead(QAbstractButton):
+class _Opens(QAbstractButton):
+    """A line that opens something: Enter does as a click does."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Space is Qt's own; Enter beside it."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.click()
+        else:
+            super().keyPressEvent(event)
+
+
+class FoldHead(_Opens):
     """The line itself: a button with wrapped text."""
 
     def __init__(self, text: str, value: str, second: str, state: str, parent: QWidget) -> None:
@@ -78,13 +89,6 @@ class FoldHead(QAbstractButton):
         """Words wrap."""
         return QSize(120, 24)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter opens as a click does."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.click()
-        else:
-            super().keyPressEvent(event)
-
     def paintEvent(self, event: QPaintEvent) -> None:
         """Chevron, words, figure; a ring around it while it has the keyboard."""
         c = dress.colours()
@@ -119,7 +123,7 @@ class FoldHead(QAbstractButton):
         return dress.width(self.value, "note", bold=True) + 10.0 if self.value else 0.0
 
 
-class SourceLink(QAbstractButton):
+class SourceLink(_Opens):
     """Where a figure is from, on one line: a click or Enter opens it; the tooltip has all its words."""
 
     def __init__(self, text: str, parent: QWidget) -> None:
@@ -135,13 +139,6 @@ class SourceLink(QAbstractButton):
     def sizeHint(self) -> QSize:
         """One line, high enough to be pressed."""
         return QSize(120, max(24, round(dress.metrics("note").height()) + 6))
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter opens as a click does."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.click()
-        else:
-            super().keyPressEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """The words in the colour of what can be pressed, underlined where the pointer or the keyboard is."""
