@@ -290,7 +290,7 @@ def _drawn(
     lanes = [main, *branches]
     clocks = [_clock(made.own.path) for made in lanes]
     ways = [
-        band.Way(made.rows, made.wait, clock[kept], parting)
+        band.Way(band.apart(made.rows), made.wait, clock[kept], parting)
         for made, (clock, kept), parting in zip(lanes, clocks, (None, *partings), strict=True)
     ]
     drawn, lost = band.marched(schedule.milk, schedule.starter_min, ways[0], ways[1:], count, stop)

@@ -15,12 +15,14 @@ from numpy.typing import NDArray
 from designer.make import many
 from designer.make.members import drawn, warmed
 from designer.make.parting import Parting, PartingError, Start, part
-from designer.make.records import beside, joined
+from designer.make.records import beside, copied, joined
 from designer.make.state import PHASE
 from designer.make.stride import ROUGH
 from designer.recipe.schedule import Milk
 
 Floats = NDArray[np.float64]
+APART = 5.0
+"""Times as far apart as those of a forecast."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +44,13 @@ class Members:
     marks: many.Marks
     weight: Floats
     first_row: int = 0
+
+
+def apart(rows: NDArray[Any]) -> NDArray[Any]:
+    """A copy of rows (n,) with their points farther apart: a band is smooth."""
+    out = copied(rows)
+    out["every_min"] *= APART
+    return out
 
 
 def marched(

@@ -19,28 +19,10 @@ from designer.make import kernel
 from designer.make.law import law, machine_code
 from designer.make.march import OUT_EXTRA, march
 from designer.make.outcomes import DAY_MIN, H6_MIN
-from designer.make.rates import curd_mass
+from designer.make.rates import curd_mass, phase_kg
 from designer.make.records import beside, joined, plain
 from designer.make.start import first_state, parameters
-from designer.make.state import (
-    ASH,
-    CASEIN,
-    CURD,
-    FAT,
-    GALACTOSE,
-    GALACTOSE_KG,
-    GONE,
-    HEXOSE,
-    HEXOSE_KG,
-    LACTATE,
-    LACTATE_KG,
-    SALT,
-    SIZE,
-    WATER,
-    WHEY_PROTEIN,
-    ZONES,
-    T,
-)
+from designer.make.state import CURD, GONE, SALT, SIZE, WATER, ZONES, T
 from designer.make.stride import ROUGH
 from designer.recipe.schedule import Milk, as_rows, row
 
@@ -129,11 +111,9 @@ def _look(point: Floats, p: Any, into: Floats) -> None:
     """The columns of SEEN at a point of a path."""
     y = point[OUT_EXTRA:]
     curd = curd_mass(y, p)
-    gone = y[GONE + WATER] + y[GONE + FAT] + y[GONE + CASEIN] + y[GONE + WHEY_PROTEIN] + y[GONE + ASH] + y[GONE + SALT]
-    gone += HEXOSE_KG * y[GONE + HEXOSE] + GALACTOSE_KG * y[GONE + GALACTOSE] + LACTATE_KG * y[GONE + LACTATE]
     into[0], into[1], into[2] = y[T], point[2], point[3]
     into[3] = 100.0 * y[CURD + WATER] / curd
-    into[4] = 100.0 * gone
+    into[4] = 100.0 * phase_kg(y, GONE)
     into[5] = point[4]
     into[6] = 100.0 * y[CURD + SALT] / curd
 

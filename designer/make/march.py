@@ -52,7 +52,7 @@ from designer.make.state import (
     ZONES,
     T,
 )
-from designer.make.stride import SHORTEST_MIN, STAGES, first, longer, stride, take, within
+from designer.make.stride import SHORTEST_MIN, STAGES, first, longer, on_cubic, stride, take, within
 from designer.recipe.schedule import (
     END_FIRMNESS,
     END_FLOC_MULTIPLE,
@@ -231,9 +231,7 @@ def _note_clot(
     share = 1.0
     for _ in range(3):
         share = low + (high - low) * (1.0 - clot_low) / (clot_high - clot_low)
-        bent = share * (1.0 - share) * h
-        clot = before + share * share * (3.0 - 2.0 * share) * (after - before)
-        clot += bent * ((1.0 - share) * k[0, CORE, CLOT] - share * k[3, CORE, CLOT])
+        clot = on_cubic(before, after, k[0, CORE, CLOT], k[3, CORE, CLOT], h, share)
         if clot < 1.0:
             low, clot_low = share, clot
         else:

@@ -81,7 +81,6 @@ def warmed(rows: NDArray[Any], members: int) -> NDArray[Any]:
     warmer = np.sum(off, axis=0)[:, None] if off else np.zeros((members, 1))
     out = beside(members, rows)
     out["t_end_c"] += warmer
-    out["every_min"] *= 5.0  # a band is smooth: its points may lie apart
     read = (rows["t_law"] != T_FOLLOW) & (rows["end_by"] == END_TEMPERATURE)
     out["end_value"] += np.where(read, warmer, 0.0)
     return out

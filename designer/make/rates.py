@@ -80,13 +80,19 @@ NONE_LEFT = 1e-12
 
 
 @law
+def phase_kg(y: NDArray[np.float64], phase: int) -> float:
+    """Mass of the components of a phase [kg per kg milk]."""
+    return (
+        y[phase + WATER] + y[phase + FAT] + y[phase + CASEIN] + y[phase + WHEY_PROTEIN] + y[phase + ASH]
+        + y[phase + SALT] + HEXOSE_KG * y[phase + HEXOSE] + GALACTOSE_KG * y[phase + GALACTOSE]
+        + LACTATE_KG * y[phase + LACTATE]
+    )  # fmt: skip
+
+
+@law
 def curd_mass(y: NDArray[np.float64], p: Any) -> float:
     """Mass of the curd (before cutting: of the milk) [kg per kg milk]."""
-    return (
-        y[CURD + WATER] + y[CURD + FAT] + y[CURD + CASEIN] + y[CURD + WHEY_PROTEIN] + y[CURD + ASH]
-        + p.ash_per_calcium * y[COLLOIDAL] + y[CURD + SALT] + HEXOSE_KG * y[CURD + HEXOSE]
-        + GALACTOSE_KG * y[CURD + GALACTOSE] + LACTATE_KG * y[CURD + LACTATE]
-    )  # fmt: skip
+    return phase_kg(y, CURD) + p.ash_per_calcium * y[COLLOIDAL]
 
 
 @law

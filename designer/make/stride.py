@@ -125,6 +125,14 @@ def longer(h: float, error: float) -> float:
 
 
 @law
+def on_cubic(before: float, after: float, rate_before: float, rate_after: float, h: float, share: float) -> float:
+    """A state at a share of a stride of h minutes, on the cubic through both its ends and their rates."""
+    rest = 1.0 - share
+    bent = share * rest * h * (rest * rate_before - share * rate_after)
+    return before + share * share * (3.0 - 2.0 * share) * (after - before) + bent
+
+
+@law
 def within(
     y: NDArray[np.float64],
     to: NDArray[np.float64],
@@ -135,11 +143,6 @@ def within(
     into: NDArray[np.float64],
 ) -> None:
     """The state `part` minutes into a stride of h minutes from y to `to`, all (ZONES, SIZE)."""
-    s = part / h
-    ahead = s * s * (3.0 - 2.0 * s)
-    left, right = s * (1.0 - s) * (1.0 - s) * h, s * s * (s - 1.0) * h
     for zone in range(zones):
         for i in range(SIZE):
-            into[zone, i] = (
-                y[zone, i] + ahead * (to[zone, i] - y[zone, i]) + left * k[0, zone, i] + right * k[3, zone, i]
-            )
+            into[zone, i] = on_cubic(y[zone, i], to[zone, i], k[0, zone, i], k[3, zone, i], h, part / h)
