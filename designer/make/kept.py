@@ -44,9 +44,9 @@ def keep(temp_c: float, edge_mm: float, gel: int, p: Any, kept: NDArray[np.float
         for i in range(3):
             kept[GROWTH + i] *= p.activity / 60.0
         lethal = death_per_min(temp_c, 1.0, p.death_t_ref_c, p.death_z_c)
-        kept[DEATH] = lethal / p.meso_d_ref_min
-        kept[DEATH + 1] = lethal / p.strep_d_ref_min
-        kept[DEATH + 2] = lethal / p.rods_d_ref_min
+        kept[DEATH] = lethal / (p.meso_d_ref_min + lethal / p.death_limit)
+        kept[DEATH + 1] = lethal / (p.strep_d_ref_min + lethal / p.death_limit)
+        kept[DEATH + 2] = lethal / (p.rods_d_ref_min + lethal / p.death_limit)
         kept[DRAINS] = warm_share(temp_c, gel, p)
         kept[HOLDS] = hot_holds(temp_c, p)
     if edge_mm != kept[AT_MM] or gel != kept[OF_GEL]:

@@ -54,6 +54,7 @@ MARCHED = (
     "buffer.py",
     "constants.py",
     "constants.toml",
+    "heat.py",
     "kept.py",
     "law.py",
     "march.py",

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from designer.make.acid import awake_at_start
 from designer.make.buffer import casein_balance
+from designer.make.heat import PACE, find_pace
 from designer.make.kept import KEPT, PH_CURD, PH_WHEY, nothing_kept
 from designer.make.law import law
 from designer.make.rates import curd_mass, curd_ph, firmness, whey_ph, zone_rates
@@ -52,7 +53,7 @@ from designer.make.state import (
     ZONES,
     T,
 )
-from designer.make.stride import SHORTEST_MIN, STAGES, first, longer, on_cubic, stride, take, within
+from designer.make.stride import SHORTEST_MIN, STAGES, farthest, first, longer, on_cubic, stride, take, within
 from designer.recipe.schedule import (
     END_FIRMNESS,
     END_FLOC_MULTIPLE,
@@ -247,6 +248,7 @@ def _end_within(
     row: Any,
     p: Any,
     kept: NDArray[np.float64],
+    pace: NDArray[np.float64],
     minute: float,
     h: float,
     k: NDArray[np.float64],
@@ -264,7 +266,7 @@ def _end_within(
     low, high, part, side = 0.0, h, h, 0
     for _ in range(30):
         part = low + (high - low) * before / (before - after)
-        within(y, to, zones, k, h, part, between)
+        within(y, to, zones, k, row, pace, h, part, between)
         whole(between, zones, mean)
         margin = end_margin(mean, row, p, kept[CORE], minute + part, info, toward)
         if abs(margin) < 1e-10 or high - low < 1e-9:
@@ -302,7 +304,7 @@ def march(
     take(y0, y)
     take(y0, trial)
     between, k = y.copy(), np.zeros((STAGES, ZONES, SIZE))
-    mean, kept = np.zeros(SIZE), np.empty((ZONES, KEPT))
+    mean, kept, pace = np.zeros(SIZE), np.empty((ZONES, KEPT)), np.empty(PACE)
     nothing_kept(kept, p.ph_native)
     minute, n, done_stage = t0, 0, -1
     zones = ZONES if not np.isnan(y[OUTER, T]) else 1
@@ -337,10 +339,12 @@ def march(
         start, gone, points = minute, 0.0, 1
         reached = not open_end
         zone_rates(y, zones, row, p, kept, k[0])
+        find_pace(zones, row, p, pace)
+        most = farthest(pace)
         h = first(y, zones, k, tolerance)
         while gone < row.minutes - 1e-9:
-            h = min(h, row.minutes - gone)
-            error = stride(y, zones, row, p, kept, h, k, trial) / tolerance
+            h = min(h, most, row.minutes - gone)
+            error = stride(y, zones, row, p, kept, h, pace, k, trial) / tolerance
             if not error <= 1.0 and h > SHORTEST_MIN:  # so that nan, from a stride far too long, is refused too
                 h = longer(h, error)
                 continue
@@ -350,15 +354,17 @@ def march(
                 whole(trial, zones, mean)
                 after = end_margin(mean, row, p, kept[CORE], minute + h, info, toward)
                 if after >= 0.0:
-                    part = _end_within(y, trial, zones, row, p, kept, minute, h, k, info, toward, after, between, mean)
+                    part = _end_within(
+                        y, trial, zones, row, p, kept, pace, minute, h, k, info, toward, after, between, mean
+                    )
                     part = max(part, min(h, row.earliest_min - gone))
                     reached = True
             while points * row.every_min < gone + part - 1e-6:
-                within(y, trial, zones, k, h, points * row.every_min - gone, between)
+                within(y, trial, zones, k, row, pace, h, points * row.every_min - gone, between)
                 n = _write(out, n, start + points * row.every_min, index, between, zones, p, kept)
                 points += 1
             if part < h:
-                within(y, trial, zones, k, h, part, between)
+                within(y, trial, zones, k, row, pace, h, part, between)
                 take(between, trial)
             take(trial, y)
             gone += part

@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 
 from designer.make.acid import cpm_rosso_1995, salt_share
 from designer.make.buffer import LACTIC_H, on_curve, ph_of, serum_balance
+from designer.make.heat import conducts_per_min, warm
 from designer.make.kept import DEATH, DRAINS, FORMED, GROWTH, HOLDS, PH_CURD, PH_WHEY, SIZED, keep
 from designer.make.law import law, power
 from designer.make.set import firmness_acid, firmness_scott_blair_1959, floc_minutes_foltmann_1959
@@ -65,13 +66,11 @@ from designer.make.uptake import brine_uptake, salt_diffusivity_cm2_d, surface_s
 from designer.recipe.schedule import (
     GEL_LACTIC,
     GEL_NONE,
-    PLACE_BRINE,
     PLACE_MILK,
     PLACE_MOULD,
     PLACE_PRESS,
     PLACE_UNDER_WHEY,
     T_FOLLOW,
-    T_HOLD,
     T_RAMP,
     WHEY_OFF_MOST,
 )
@@ -206,25 +205,6 @@ def _even_out(
 
 
 @law
-def _warm(y: NDArray[np.float64], row: Any, p: Any, dy: NDArray[np.float64]) -> None:
-    """Temperature: set by the maker, following its surroundings, or moved by wash water, or cooling in its vat."""
-    if row.t_law == T_RAMP:
-        dy[T] += row.slope_c_min
-    elif row.t_law == T_FOLLOW and row.place < PLACE_MOULD:
-        va_m = row.va_mm / 1000.0
-        film = p.cooling_h + (p.cooling_h_brine - p.cooling_h) * row.stretch  # stretched curd lies in water
-        resistance = 1.0 / film + va_m / (1.5 * p.cheese_conductivity)
-        taken = row.curd_per_water * p.cheese_cp / p.cp_water  # the water cools by what the curd takes from it
-        warmer = row.follow_c - y[T] - taken * (y[T] - row.bath_start_c)
-        dy[T] += warmer * 60.0 / (p.cheese_density * p.cheese_cp * 1000.0 * va_m * resistance)
-    elif row.water_on > 0.0 and row.minutes > 0.0:
-        held = curd_mass(y, p) + y[WHEY + WATER]
-        dy[T] += row.water_on / row.minutes * p.cp_water * (row.water_c - y[T]) / (held * p.cp_milk)
-    if row.vat_loss > 0.0 and row.t_law == T_HOLD:
-        dy[T] += row.vat_loss * (row.follow_c - y[T]) / (curd_mass(y, p) + y[WHEY + WATER])
-
-
-@law
 def _stretch(y: NDArray[np.float64], p: Any, ph: float, r: float, dy: NDArray[np.float64]) -> None:
     """Plastic curd worked in hot water: fat runs off, and water goes in or out toward what curd of its heat holds."""
     plastic = 1.0 / (1.0 + np.exp((p.stretch_plastic_c - y[T]) / 1.5))
@@ -300,7 +280,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
     to = GONE
     if row.place == PLACE_UNDER_WHEY or row.place == PLACE_MILK:
         to = WHEY
-    _warm(y, row, p, dy)
+    warm(y, row, p, mass, dy)
     _ferment(y, p, ph, kept, dy)
     # How far rennet has come is asked for as long as curd lies in its whey; of an acid gel, to the end.
     if y[GEL] != GEL_NONE and y[RENNET] > 0.0 and (to == WHEY or y[GEL] == GEL_LACTIC):
@@ -376,13 +356,7 @@ def zone_rates(
         rates(y[zone], row, p, kept[zone], dy[zone])
     if zones < ZONES or row.t_law != T_FOLLOW:
         return
-    h = p.cooling_h
-    if row.place == PLACE_BRINE:
-        h = p.cooling_h_brine
-    va_m = row.va_mm / 1000.0
-    path_m = va_m * p.cooling_shape
-    half = 60.0 / (0.5 * p.cheese_density * p.cheese_cp * 1000.0 * va_m)
-    inward = 2.0 * p.cheese_conductivity / path_m * (y[OUTER, T] - y[CORE, T])
-    outside = (row.follow_c - y[OUTER, T]) / (1.0 / h + path_m / (4.0 * p.cheese_conductivity))
-    dy[CORE, T] += half * inward
-    dy[OUTER, T] += half * (outside - inward)
+    inward, outward = conducts_per_min(row, p)
+    flow = inward * (y[OUTER, T] - y[CORE, T])
+    dy[CORE, T] += flow
+    dy[OUTER, T] += outward * (row.follow_c - y[OUTER, T]) - flow

@@ -6468,6 +6468,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>accélération de la sortie du sérum par l'acidité</translation>
     </message>
     <message>
+        <source>how fast cells die at the most</source>
+        <translation>vitesse à laquelle les cellules meurent au plus</translation>
+    </message>
+    <message>
         <source>how fast salt travels in cheese</source>
         <translation>vitesse du sel dans le fromage</translation>
     </message>
@@ -13942,6 +13946,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>of a whole make, with what runs when it is milled, salted and pressed: 0.34 per 100 by the balance of 48 factories, 0.28-0.33 at the vat alone (Thom &amp; Fisk 1918, Tables VI-VIII and XII); 10 % of the fat in the US federal order; 0.47 in Chandan &amp; Kilara 2011, Fig. 10.5; 9-14 % of the fat by Guelph Table 6.1</source>
         <translation>d'une fabrication entière, avec ce qui coule au broyage, au salage et au pressage : 0,34 pour 100 par le bilan de 48 fromageries, 0,28-0,33 à la cuve seule (Thom &amp; Fisk 1918, Tables VI-VIII et XII) ; 10 % de la matière grasse dans l'ordonnance fédérale des États-Unis ; 0,47 dans Chandan &amp; Kilara 2011, Fig. 10.5 ; 9-14 % de la matière grasse selon Guelph Table 6.1</translation>
+    </message>
+    <message>
+        <source>one in seven is left after a minute: hotter makes no difference to a make, and would keep strides short</source>
+        <translation>il en reste une sur sept après une minute : plus chaud ne change rien à une fabrication, et raccourcirait les pas</translation>
     </message>
     <message>
         <source>own weight in moulds</source>
