@@ -33,7 +33,7 @@ from designer.recipe.stages.stage import Geometry, RowContext, Stage
 Floats = NDArray[np.float64]
 Given = tuple[Starter | Addition, ...]
 M = TypeVar("M", bound=Model)
-SPARSE_MIN = 20.0
+SPARSE_MIN = 30.0
 """Points as far apart as this still tell the pH at 6 and 24 h."""
 # Settings of styles.settings that come of the whole make: (key, kind of stage, minutes in its unit), (key, kinds).
 _LENGTHS = (
@@ -62,6 +62,7 @@ class Stepped:
         self.pieces: list[_Pieces] = []
         for stage, given, context in zip(self.stages, self.given, self.contexts, strict=True):
             self.pieces.append(_pieces(_Same(stage, *given), context))
+        self.starters_min = [_first_starter_min(doses) for doses in self.given]
         self.starter_min = self._starter_min()
 
     @cached_property
@@ -88,8 +89,7 @@ class Stepped:
         """Planned minute of the first starter, with other rows for some stages, or other doses at one."""
         clock = 0.0
         for index, piece in enumerate(self.pieces):
-            doses = given if index == at else self.given[index]
-            first = min((each.after_min for each in doses if isinstance(each, Starter)), default=None)
+            first = _first_starter_min(given) if index == at else self.starters_min[index]
             if first is not None:
                 return clock + first
             other = None if pieces is None else pieces.get(index)
@@ -156,9 +156,10 @@ class Stepped:
         milk = _other_milk(_Milks(self.recipe), one.where, one.field, value)
         pieces = {}
         for index, own in enumerate(self.pieces):
-            if "milk" in own.depends:  # of a vat that parts, the milk still behind this stage
+            if "milk" in own.depends:
                 behind = own.context.milk.mass_kg / self.milk.mass_kg
-                pieces[index] = own.told("milk", replace(milk, mass_kg=milk.mass_kg * behind))
+                held = milk if behind == 1.0 else replace(milk, mass_kg=milk.mass_kg * behind)  # the vat has parted
+                pieces[index] = own.told("milk", held)
         if self.recipe.vat is not None and milk.temperature_c != self.milk.temperature_c:
             pieces |= self.warmed(0, milk.temperature_c)
         p, y0 = start_of(milk)
@@ -255,6 +256,11 @@ def changed(part: M, field: str, value: float) -> M:
     if isinstance(part, Stage):
         data = type(part).reconcile(data, fresh)
     return type(part).model_validate(data)
+
+
+def _first_starter_min(doses: Given) -> float | None:
+    """When in its stage the first starter goes in; None without one."""
+    return min((each.after_min for each in doses if isinstance(each, Starter)), default=None)
 
 
 def _draws_whey(stage: Stage) -> bool:
