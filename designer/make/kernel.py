@@ -116,9 +116,9 @@ def _fresh_info() -> NDArray[np.float64]:
 
 
 def room_for(rows: NDArray[Any]) -> int:
-    """Points a march of these rows can write at the most."""
+    """Points that a march of rows (n,) can write at the most; of makes (m, n), the one that can write most."""
     steps = np.ceil(rows["minutes"] / rows["every_min"] - 1e-9)
-    return int(steps.sum()) + 2 * len(rows) + 2
+    return int(steps.sum(axis=-1).max()) + 2 * rows.shape[-1] + 2
 
 
 def _run(

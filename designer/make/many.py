@@ -328,9 +328,7 @@ def march_on(
     members = np.arange(len(makes.rows)) if members is None else members
     beyond = makes.t.shape[1] if beyond is None else beyond
     ask = makes.starter_min[:, None] + np.array([H6_MIN, DAY_MIN])
-    steps = np.ceil(makes.rows["minutes"] / makes.rows["every_min"] - 1e-9).sum(axis=1).max()
-    waits = ask[:, 1].max() / makes.rows["every_min"][:, -1].min()
-    room = int(steps + waits) + 2 * makes.rows.shape[1] + 8
+    room = kernel.room_for(makes.rows) + int(ask[:, 1].max() / makes.rows["every_min"][:, -1].min()) + 1
     parts = -(-len(members) // CHUNK)
     parts += parts % 2 * (len(members) > 1)  # as many for one thread as for the other
 
