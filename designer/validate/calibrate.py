@@ -1,6 +1,8 @@
 """The fit of the calibrated constants to published makes: least squares with priors, and each family left out in turn.
 
-`python -m designer.validate.calibrate` prints what it would write; nothing is changed but with --write.
+`python -m designer.validate.calibrate` prints what it would write; nothing is changed but with --write. With
+`--only acid_syneresis,acid_gel` it fits the constants whose names begin so and holds the others where they are: for a
+law whose makes stand by themselves. What such a fit does not move keeps its stored forecast out of the fit.
 """
 
 from __future__ import annotations
@@ -8,7 +10,7 @@ from __future__ import annotations
 import re
 import sys
 import tomllib
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -84,9 +86,13 @@ def sd(figure: Figure) -> float:
 
 
 class Fit:
-    """Weighted errors of the makes over z, the constants in standard deviations of their priors."""
+    """Weighted errors of the makes over z, the constants in standard deviations of their priors.
 
-    def __init__(self, of: Sequence[Course]) -> None:
+    `only` names the constants that may move; without names all may.
+    """
+
+    def __init__(self, of: Sequence[Course], only: Collection[str] = ()) -> None:
+        self.free = np.array([not only or prior.name in only for prior in priors()])
         self.courses = tuple(of)
         self.effects = effects()
         family = [course.make.family for course in of for _ in course.make.figures]
@@ -105,21 +111,27 @@ class Fit:
         return np.asarray(np.clip(np.nan_to_num((ours - self.published) * self.weight, nan=30.0), -30.0, 30.0))
 
     def jacobian(self, z: Vector, at: Vector) -> Vector:
-        """Slopes of the errors `at` z by differences, shape (figures, constants)."""
-        return np.array([(self.errors(z + STEP * unit) - at) / STEP for unit in np.eye(len(z))]).T
+        """Slopes of the errors `at` z by differences, shape (figures, constants that may move)."""
+        return np.array([(self.errors(z + STEP * unit) - at) / STEP for unit in np.eye(len(z))[self.free]]).T
 
     def solve(self, start: Vector) -> Vector:
         """Robust least squares with the priors, from `start`."""
+
+        def at(free: Vector) -> Vector:
+            z = start.copy()
+            z[self.free] = free
+            return z
+
         found = least_squares(
-            lambda z: np.concatenate([self.errors(z), z]),
-            start,
-            jac=lambda z: np.vstack([self.jacobian(z, self.errors(z)), np.eye(len(z))]),
+            lambda free: np.concatenate([self.errors(at(free)), free]),
+            start[self.free],
+            jac=lambda free: np.vstack([self.jacobian(at(free), self.errors(at(free))), np.eye(len(free))]),
             loss="soft_l1",
             max_nfev=ROUNDS,
             ftol=1e-4,
             xtol=1e-4,
         )
-        return np.asarray(found.x)
+        return at(np.asarray(found.x))
 
     def without(self, family: str, z: Vector, slopes: Vector) -> Vector:
         """The constants refitted to all other families, from the whole fit z: Gauss-Newton with its slopes."""
@@ -128,8 +140,8 @@ class Fit:
         for _ in range(REFITS):
             errors = self.errors(moved)
             robust = 1.0 / np.sqrt(1.0 + errors[kept] ** 2)
-            normal = slopes[kept].T @ (robust[:, None] * slopes[kept]) + np.eye(len(z))
-            moved = moved - np.linalg.solve(normal, slopes[kept].T @ (robust * errors[kept]) + moved)
+            normal = slopes[kept].T @ (robust[:, None] * slopes[kept]) + np.eye(slopes.shape[1])
+            moved[self.free] -= np.linalg.solve(normal, slopes[kept].T @ (robust * errors[kept]) + moved[self.free])
         return moved
 
 
@@ -163,14 +175,31 @@ def fitted_courses() -> tuple[Course, ...]:
     return tuple(course for course in courses() if course.make.family not in NEVER_FITTED)
 
 
-def left_out(fit: Fit, z: Vector) -> dict[str, Vector]:
-    """Make -> forecasts of its figures by the constants fitted without its family."""
+def left_out(fit: Fit, z: Vector, stored: Mapping[str, Sequence[float]]) -> dict[str, Sequence[float]]:
+    """Make -> forecasts of its figures by the constants fitted without its family.
+
+    Where not all constants are free, a family that none of these moves keeps what is `stored` of its makes.
+    """
     slopes = fit.jacobian(z, fit.errors(z))
-    without = {family: decoded(fit.without(family, z, slopes)) for family in sorted(set(fit.family))}
-    return {course.make.id: course.values(without[course.make.family]) for course in fit.courses}
+    without = {}
+    for family in sorted(set(fit.family)):
+        if fit.free.all() or slopes[fit.family == family].any():
+            without[family] = decoded(fit.without(family, z, slopes))
+    out: dict[str, Sequence[float]] = {}
+    for course in fit.courses:
+        make = course.make
+        out[make.id] = course.values(without[make.family]).tolist() if make.family in without else stored[make.id]
+    return out
 
 
-def as_toml(constants: Mapping[str, float], forecasts: Mapping[str, Vector]) -> str:
+def stored_left_out() -> Mapping[str, Sequence[float]]:
+    """The forecasts out of the fit as left_out.toml has them, whatever its constants."""
+    text = files("designer.validate").joinpath("left_out.toml").read_text("utf-8")
+    forecasts: Mapping[str, Sequence[float]] = tomllib.loads(text)["left_out"]
+    return forecasts
+
+
+def as_toml(constants: Mapping[str, float], forecasts: Mapping[str, Sequence[float]]) -> str:
     """Text of left_out.toml."""
     lines = [
         "# Written by `python -m designer.validate.calibrate --write`: the constants of that fit, and what constants"
@@ -204,10 +233,22 @@ def rewritten(text: str, constants: Mapping[str, float]) -> str:
     return text
 
 
+def named(arguments: Sequence[str]) -> tuple[str, ...]:
+    """Constants that `--only` asks for by the beginnings of their names; none without it. ValueError for no such."""
+    if "--only" not in arguments:
+        return ()
+    at = arguments.index("--only") + 1
+    beginnings = tuple(arguments[at].split(",")) if at < len(arguments) else ()
+    names = tuple(prior.name for prior in priors() if prior.name.startswith(beginnings))
+    if not names:
+        raise ValueError(f"--only {','.join(beginnings)}: no constant of priors.toml begins so")
+    return names
+
+
 def main(arguments: Sequence[str]) -> None:
-    """Fit from the shipped constants, print what moves, and write it with --write."""
+    """Fit from the shipped constants, all or `--only` some, print what moves, and write it with --write."""
     kernel.warm_up()
-    fit = Fit(fitted_courses())
+    fit = Fit(fitted_courses(), named(arguments))
     start = shipped()
     exact = fit.solve(start)
     constants = rounded(decoded(exact))
@@ -217,7 +258,7 @@ def main(arguments: Sequence[str]) -> None:
             f"{prior.name:24s} {prior.value(before):9.4g} -> {constants[prior.name]:9.4g}  {now:+.2f} s.d. of its prior"
         )
     print(f"sum of squares {np.sum(fit.errors(start) ** 2):.1f} -> {np.sum(fit.errors(z) ** 2):.1f}")
-    forecasts = left_out(fit, z)
+    forecasts = left_out(fit, z, stored_left_out())
     if "--write" in arguments:
         here = Path(__file__).parent
         table_file = here.parent / "make" / "constants.toml"

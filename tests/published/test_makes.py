@@ -164,6 +164,26 @@ def test_constants_are_written_in_their_rows_only() -> None:
         calibrate.rewritten(text, {"b": 1.0})
 
 
+def test_only_some_constants_are_fitted_where_asked() -> None:
+    """The others stay where they are, and what does not move keeps its stored forecast."""
+    kernel.warm_up()
+    names = calibrate.named(["--only", "acid_syneresis,acid_gel", "--write"])
+    assert set(names) >= {"acid_syneresis_k", "acid_gel_r_eq"}
+    assert all(name.startswith("acid_") and name not in ("acid_yield", "acid_stop") for name in names)
+    assert calibrate.named(["--write"]) == ()
+    for wrong in (["--only"], ["--only", "acid_jelly"]):
+        with pytest.raises(ValueError, match="no constant"):
+            calibrate.named(wrong)
+    fit = calibrate.Fit([course for course in courses() if course.make.family in ("Lactic goat", "Gouda")], names)
+    start = calibrate.shipped()
+    moved = fit.solve(start + 0.5 * fit.free)
+    assert moved[~fit.free] == pytest.approx(start[~fit.free], abs=0.0)
+    stored = {course.make.id: [7.0] for course in fit.courses}
+    out = calibrate.left_out(fit, moved, stored)
+    assert out["gouda"] == [7.0]
+    assert 55.0 < out["lactic-goat"][0] < 75.0
+
+
 def test_a_weak_or_joined_figure_weighs_less() -> None:
     figures = {figure.quantity: figure for figure in makes()[0].figures}
     measured = next(
