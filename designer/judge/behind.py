@@ -64,6 +64,7 @@ _ROWS: Mapping[tuple[str, str, str], Rows] = {
     ("stage", "cool", "end.length_min"): _WAITING,
     ("stage", "scald", "end.length_min"): ("cooling_h_brine", "syneresis_k"),
     ("stage", "set", "end.length_min"): ("floc_k", "firming_tau", "firm_limit_pa"),
+    ("stage", "hang", "end.length_min"): ("acid_syneresis_k", "acid_gel_closing", "acid_gel_r_eq", "acid_gel_hung_kpa"),
     ("stage", "lactic_set", "end.length_min"): ("meso_mu", "acid_yield", "acid_gel_ph"),
     ("stage", "press", "end.length_min"): ("handling_press", "skin_per_min", "acid_yield"),
     ("stage", "salt", "end.length_min"): ("salt_absorb_per_min", "salt_water_out"),

@@ -125,7 +125,9 @@ def begin(y: NDArray[np.float64], row: Any, p: Any) -> None:
             sour = casein_balance(curd_ph(y, p, near), fines, p)
             y[CURD + ACID] -= sour
             y[WHEY + ACID] += sour
-            fat = p.fat_lost_kg * (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size
+            fat = p.fat_lost_kg
+            if y[GEL] != GEL_LACTIC:  # soft acid gel tears in the ladle and on the cloth, however large its pieces
+                fat *= (p.syneresis_size_ref_mm / edge) ** p.fat_lost_size
             fat *= (y[CURD + FAT] / 0.038) ** p.fat_lost_fat
             fat = fat * y[CURD + FAT] / max(fat + y[CURD + FAT], 1e-12)  # skim milk may hold none
             fat += (1.0 - caught) * (y[CURD + FAT] - fat)

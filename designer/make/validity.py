@@ -23,7 +23,7 @@ DRAINAGE = frozenset(
      "fat_recovery_pct")
 )  # fmt: skip
 SALT = frozenset(("salt_pct", "salt_in_moisture_pct", "moisture_pct"))
-LACTIC_PH, LACTIC_C = 4.8, 36.0
+LACTIC_PH, LACTIC_C = 4.8, 56.0
 """Where the makes lie that the drainage of acid gels is held to."""
 OF_LACTIC = frozenset(("lactic_set", "ladle", "hang", "cut", "stir", "cook", "drain"))
 OF_ACID_HEAT = frozenset(("heat", "acid_heat", "ladle", "hang", "drain"))
@@ -49,8 +49,8 @@ LACTIC = mark(
 LACTIC_SWEET = mark("The curd begins to drain at pH {ph:.1f}; the drainage of lactic curd is known below {limit:.1f}.")
 LACTIC_WARM = mark("Lactic curd is warmed to {temp:.0f} °C here; its drainage is known up to {limit:.0f} °C.")
 ACID_HEAT = mark(
-    "Acid-and-heat curd drains by a law that rests on three cheeses (ricotta, paneer, Queso blanco); take moisture and "
-    "yield as a first guess."
+    "Acid-and-heat curd drains by a law that rests on four cheeses (ricotta, chhana, paneer, Queso blanco); take "
+    "moisture and yield as a first guess."
 )
 NOT_CURDLED = mark(
     "At pH {ph:.1f} and {temp:.0f} °C acid has curdled only about {share:.0f} % of it; the rest goes with the whey. It "

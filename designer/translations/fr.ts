@@ -6312,6 +6312,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>égouttage du caillé lactique au repos sous sérum</translation>
     </message>
     <message>
+        <source>draining of lactic curd between boards</source>
+        <translation>égouttage du caillé lactique entre des planches</translation>
+    </message>
+    <message>
         <source>draining of lactic curd in forms</source>
         <translation>égouttage du caillé lactique en moules</translation>
     </message>
@@ -6468,6 +6472,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>accélération de la sortie du sérum par l'acidité</translation>
     </message>
     <message>
+        <source>how closing lactic curd lets less whey through</source>
+        <translation>comment le caillé lactique qui se resserre laisse passer moins de sérum</translation>
+    </message>
+    <message>
         <source>how fast cells die at the most</source>
         <translation>vitesse à laquelle les cellules meurent au plus</translation>
     </message>
@@ -6506,6 +6514,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>how smaller lumps of lactic curd drain faster</source>
         <translation>égouttage plus rapide des petits morceaux de caillé lactique</translation>
+    </message>
+    <message>
+        <source>how steeply heat draws lactic curd together</source>
+        <translation>à quel point la chaleur resserre le caillé lactique</translation>
     </message>
     <message>
         <source>how the cheese's shape cools</source>
@@ -6694,6 +6706,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>pressure that counts as hard</source>
         <translation>pression qui compte comme forte</translation>
+    </message>
+    <message>
+        <source>pull of hot lactic curd on itself</source>
+        <translation>contraction propre du caillé lactique chaud</translation>
     </message>
     <message>
         <source>quickening of rennet by calcium chloride</source>
@@ -6958,6 +6974,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>water at which the closing curd drains half as fast</source>
         <translation>eau à laquelle le caillé qui se ferme s'égoutte deux fois moins vite</translation>
+    </message>
+    <message>
+        <source>water at which the draining rate of lactic curd is given</source>
+        <translation>eau pour laquelle la vitesse d'égouttage du caillé lactique est donnée</translation>
     </message>
     <message>
         <source>water bound to the casein</source>
@@ -7245,8 +7265,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Un style tiré de lots demande au moins un lot chiffré.</translation>
     </message>
     <message>
-        <source>Acid-and-heat curd drains by a law that rests on three cheeses (ricotta, paneer, Queso blanco); take moisture and yield as a first guess.</source>
-        <translation>Le caillé acide-chaleur s'égoutte selon une loi qui repose sur trois fromages (ricotta, paneer, Queso blanco) ; prenez humidité et rendement pour une première approche.</translation>
+        <source>Acid-and-heat curd drains by a law that rests on four cheeses (ricotta, chhana, paneer, Queso blanco); take moisture and yield as a first guess.</source>
+        <translation>Le caillé acide-chaleur s'égoutte selon une loi qui repose sur quatre fromages (ricotta, chhana, paneer, Queso blanco) ; prenez humidité et rendement pour une première approche.</translation>
     </message>
     <message>
         <source>After the vat</source>
@@ -13612,10 +13632,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>quelques gouttes de présure raffermissent un caillé lactique et l'aident à s'égoutter (sens : pratique courante) ; ampleur</translation>
     </message>
     <message>
-        <source>a form drains through its foot and wall, a cloth on all sides</source>
-        <translation>un moule s'égoutte par le fond et la paroi, une toile de tous côtés</translation>
-    </message>
-    <message>
         <source>about two thirds of the calcium is in the micelle</source>
         <translation>environ deux tiers du calcium sont dans la micelle</translation>
     </message>
@@ -13696,6 +13712,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>au-dessous, la moisissure entre dans une croûte naturelle</translation>
     </message>
     <message>
+        <source>between ricotta in its basket (USDA SR26 01036 and 01037: water 71.7 and 74.4, protein 11.3), chhana in its cloth (Guelph Table 1.2: 53 and 17) and paneer under 2-3 kPa (54 %, from memory)</source>
+        <translation>entre la ricotta en faisselle (USDA SR26 01036 et 01037 : eau 71,7 et 74,4, protéines 11,3), le chhana en toile (Guelph Table 1.2 : 53 et 17) et le paneer sous 2-3 kPa (54 %, de mémoire)</translation>
+    </message>
+    <message>
         <source>brine is saturated at 26.4 % w/w, 26.3-26.4 at 20-25 °C (general encyclopaedia)</source>
         <translation>la saumure est saturée à 26,4 % m/m, 26,3-26,4 à 20-25 °C (encyclopédie générale)</translation>
     </message>
@@ -13736,6 +13756,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>le phosphate colloïdal prend environ 1,8 H d'un coup</translation>
     </message>
     <message>
+        <source>cottage curd cooked to 54-57 °C in its whey ends at 79.8 % moisture with next to no weight on it (Guelph, short set and Table 1.2)</source>
+        <translation>le caillé de cottage cuit à 54-57 °C dans son sérum finit à 79,8 % d'humidité presque sans poids sur lui (Guelph, caillage court et tableau 1.2)</translation>
+    </message>
+    <message>
         <source>crumbs that dried out do not unite (Thom &amp; Fisk 1918); a usual Cheddar comes in at 40</source>
         <translation>des miettes séchées ne s'unissent pas (Thom &amp; Fisk 1918) ; un cheddar d'usage arrive à 40</translation>
     </message>
@@ -13752,16 +13776,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>un caillé moulé à la louche avant d'être acide reste humide (sens : pratique courante) ; ampleur</translation>
     </message>
     <message>
-        <source>curd precipitated sweeter is moister (direction: paneer studies, from memory, medium); size</source>
-        <translation>un caillé précipité plus doux est plus humide (sens : études sur le paneer, de mémoire, moyen) ; ampleur</translation>
-    </message>
-    <message>
         <source>curd reaches 55-65 °C in water of 70-85 °C</source>
         <translation>le caillé atteint 55-65 °C dans une eau à 70-85 °C</translation>
-    </message>
-    <message>
-        <source>cut and broken curd drains faster than a whole gel, by its surface; size as that of rennet curd</source>
-        <translation>un caillé coupé et brisé s'égoutte plus vite qu'un gel entier, par sa surface ; ampleur comme celle du caillé présure</translation>
     </message>
     <message>
         <source>decimal reduction of lactococci at 52 °C</source>
@@ -13896,10 +13912,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>droite tracée à l'œil sur la même table</translation>
     </message>
     <message>
-        <source>line through ricotta in its basket (USDA SR26 01036: water 71.7, protein 11.3) and paneer under 2-3 kPa (54 %, from memory)</source>
-        <translation>droite par la ricotta en faisselle (USDA SR26 01036 : eau 71,7, protéines 11,3) et le paneer sous 2-3 kPa (54 %, de mémoire)</translation>
-    </message>
-    <message>
         <source>longer working, drier cheese (direction: from memory, medium); size</source>
         <translation>filage plus long, fromage plus sec (sens : de mémoire, moyen) ; ampleur</translation>
     </message>
@@ -13952,6 +13964,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>il en reste une sur sept après une minute : plus chaud ne change rien à une fabrication, et raccourcirait les pas</translation>
     </message>
     <message>
+        <source>out through both faces: half the way, a quarter of the time, as any pressed layer</source>
+        <translation>sortie par les deux faces : la moitié du chemin, le quart du temps, comme toute couche pressée</translation>
+    </message>
+    <message>
         <source>own weight in moulds</source>
         <translation>propre poids en moules</translation>
     </message>
@@ -13960,8 +13976,16 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>propre poids en moule, moyenne sur la hauteur : moitié de la densité fois la pesanteur fois la hauteur</translation>
     </message>
     <message>
+        <source>paneer precipitated at pH 5.5 holds about nine points more water than at 5.0 (from memory, medium); ricotta at pH 5.9 beside chhana</source>
+        <translation>le paneer précipité à pH 5,5 garde environ neuf points d'eau de plus qu'à 5,0 (de mémoire, moyen) ; la ricotta à pH 5,9 à côté du chhana</translation>
+    </message>
+    <message>
         <source>particle gels give way as a power of the stress; same cheeses</source>
         <translation>les gels de particules cèdent selon une puissance de la contrainte ; mêmes fromages</translation>
+    </message>
+    <message>
+        <source>permeability of acid casein gels, whose fractal dimension is about 2.35: 2 / (3 - 2.35) (Bremer, van Vliet &amp; Walstra 1989)</source>
+        <translation>perméabilité des gels acides de caséine, dont la dimension fractale est d'environ 2,35 : 2 / (3 - 2,35) (Bremer, van Vliet &amp; Walstra 1989)</translation>
     </message>
     <message>
         <source>pieces are scalded at 80-95 °C to shrink and stay whole; a cook of up to 58 °C does not do it</source>
@@ -13998,6 +14022,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>reference of how fat slows the whey</source>
         <translation>référence du ralentissement du sérum par la matière grasse</translation>
+    </message>
+    <message>
+        <source>reference of that rate: curd hung overnight</source>
+        <translation>référence de cette vitesse : caillé suspendu une nuit</translation>
     </message>
     <message>
         <source>reference of the draining rate of lactic curd: curd ladled in lumps</source>
@@ -14096,6 +14124,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>survit à une cuisson alpine de 52-57 °C</translation>
     </message>
     <message>
+        <source>syneresis of rennet gels grows about threefold from 25 to 40 °C, of which the thinner whey is a part (direction: from memory, high); size</source>
+        <translation>la synérèse des gels de présure triple à peu près de 25 à 40 °C, en partie parce que le sérum est plus fluide (sens : de mémoire, haut) ; ampleur</translation>
+    </message>
+    <message>
         <source>the effect of pH is read between 6.6 and 6.3 (Fox &amp; McSweeney 1998, Fig. 10.10); it levels off over this span below 6.5</source>
         <translation>l'effet du pH se lit entre 6,6 et 6,3 (Fox &amp; McSweeney 1998, Fig. 10.10) ; il plafonne sur cette étendue sous 6,5</translation>
     </message>
@@ -14104,8 +14136,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>la table du lait reconstituée est juste à 12 % près</translation>
     </message>
     <message>
-        <source>the same two; Queso blanco pressed, moisture 53, protein 19.7 (Guelph Table 1.2)</source>
-        <translation>les deux mêmes ; queso blanco pressé, humidité 53, protéines 19,7 (Guelph Table 1.2)</translation>
+        <source>the same; Queso blanco pressed, moisture 53, protein 19.7 (Guelph Table 1.2)</source>
+        <translation>les mêmes ; queso blanco pressé, humidité 53, protéines 19,7 (Guelph Table 1.2)</translation>
     </message>
     <message>
         <source>the sheet formula over-predicts by 0-40 %: the salted zone loses water</source>
@@ -14168,12 +14200,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>où le point final passe du caillé présure au caillé acide ; le phosphate colloïdal est parti sous 5,0 environ</translation>
     </message>
     <message>
+        <source>whey has a shorter way out of a small form than out of a bag, though through foot and wall only</source>
+        <translation>le sérum a moins de chemin pour sortir d'un petit moule que d'un sac, mais par le fond et la paroi seulement</translation>
+    </message>
+    <message>
         <source>whey must still find its way out of cloth or basket</source>
         <translation>le sérum doit encore trouver à sortir de la toile ou de la faisselle</translation>
     </message>
     <message>
         <source>whey must still pass the film of the grain: small hot grain is at its end point within minutes, not seconds</source>
         <translation>le sérum doit encore passer la pellicule du grain : un petit grain chaud est à son point final en minutes, non en secondes</translation>
+    </message>
+    <message>
+        <source>whey pressed through a gel has a way as long as the piece is wide: its time goes by the edge squared; over the surface alone it would go by the edge</source>
+        <translation>le sérum pressé à travers un gel a un chemin aussi long que le morceau est large : son temps va selon l'arête au carré ; par la seule surface, il irait selon l'arête</translation>
     </message>
     <message>
         <source>whey protein unfolds within minutes above 80 °C, hardly below 70</source>
@@ -16346,8 +16386,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>1/min</translation>
     </message>
     <message>
-        <source>1/min at 22 °C, hung, in lumps of 40 mm, without rennet</source>
-        <translation>1/min à 22 °C, suspendu, en morceaux de 40 mm, sans présure</translation>
+        <source>1/min and kPa at 5 kg water per kg casein and 22 °C, hung, in lumps of 40 mm, without rennet</source>
+        <translation>1/min et kPa à 5 kg d'eau par kg de caséine et 22 °C, suspendu, en morceaux de 40 mm, sans présure</translation>
     </message>
     <message>
         <source>1/min at 40 kPa</source>
@@ -16548,6 +16588,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>kPa at 100 mm</source>
         <translation>kPa à 100 mm</translation>
+    </message>
+    <message>
+        <source>kPa at 50 °C</source>
+        <translation>kPa à 50 °C</translation>
     </message>
     <message>
         <source>kW</source>
@@ -16762,6 +16806,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>puissance de l’effet de la taille</translation>
     </message>
     <message>
+        <source>power of the water by which its permeability falls</source>
+        <translation>puissance de l'eau selon laquelle sa perméabilité baisse</translation>
+    </message>
+    <message>
         <source>power of the water shrinkage by which the ceiling rises in curd</source>
         <translation>puissance du retrait d'eau dont le plafond monte dans le caillé</translation>
     </message>
@@ -16822,12 +16870,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>part de la vitesse en croissance</translation>
     </message>
     <message>
+        <source>share of the hung rate, kPa for kPa</source>
+        <translation>part de la vitesse suspendu, à kPa égaux</translation>
+    </message>
+    <message>
         <source>share of the outflow a closed skin takes away</source>
         <translation>part de l'écoulement qu'ôte une croûte fermée</translation>
     </message>
     <message>
         <source>share of the outflow a full film takes away</source>
         <translation>part de l'écoulement qu'ôte une peau entière</translation>
+    </message>
+    <message>
+        <source>share of the rate in a form, kPa for kPa</source>
+        <translation>part de la vitesse en moule, à kPa égaux</translation>
     </message>
     <message>
         <source>share of the rate that rennet adds once it has clotted the milk well</source>
@@ -16844,6 +16900,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>wk</source>
         <translation>sem</translation>
+    </message>
+    <message>
+        <source>°C for e times as much</source>
+        <translation>°C pour e fois plus</translation>
     </message>
     <message>
         <source>°C/min</source>

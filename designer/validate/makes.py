@@ -24,7 +24,7 @@ STAGE_QUANTITIES = ("ph", "ph_whey", "curd_moisture_pct")
 """Quantities read at a moment of the make; all others are of the cheese as it enters its room."""
 
 _MAKE_KEYS = {"id", "family", "source", "have", "missing", "figures"}
-_FIGURE_KEYS = {"quantity", "at", "after_min", "minute", "value", "class", "loss", "source", "have", "note"}
+_FIGURE_KEYS = {"quantity", "at", "after_min", "minute", "value", "closes", "class", "loss", "source", "have", "note"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +32,8 @@ class Figure:
     """One published figure of a make, in the unit of its quantity; `low` and `high` differ where a range is printed.
 
     It stands `after_min` after the end of stage `at`, or at a `minute` from the milk; without either it is the
-    finished cheese's. `loss_pct` is the weight lost as water between the forecast's end and the analysis.
+    finished cheese's. `loss_pct` is the weight lost as water between the forecast's end and the analysis. `closes` is
+    what mass balance leaves open of it, where not all of a printed range can hold (see `validate.closing`).
     """
 
     make: str
@@ -47,11 +48,15 @@ class Figure:
     minute: float | None = None
     loss_pct: float = 0.0
     note: str = ""
+    closes: tuple[float, float] | None = None
 
     @property
     def value(self) -> float:
-        """The figure, or the middle of the range printed."""
-        return 0.5 * (self.low + self.high)
+        """The figure, or the middle of the range printed, so far as it closes."""
+        low, high = self.low, self.high
+        if self.closes is not None:
+            low, high = max(low, self.closes[0]), min(high, self.closes[1])
+        return 0.5 * (low + high)
 
     @property
     def place(self) -> str:
@@ -125,13 +130,17 @@ def _make(entry: Mapping[str, Any], table: str, recipe: Recipe) -> Make:
             raise ValueError(f"{table}, “{entry['id']}”: the recipe has no stage “{figure['at']}”")
     return Make(
         entry["id"], entry["family"], entry["source"], entry["have"], tuple(entry["missing"]), recipe,
-        tuple(_figure(entry, figure) for figure in entry["figures"]),
+        tuple(read_figure(entry, figure) for figure in entry["figures"]),
     )  # fmt: skip
 
 
-def _figure(entry: Mapping[str, Any], figure: Mapping[str, Any]) -> Figure:
+def read_figure(entry: Mapping[str, Any], figure: Mapping[str, Any]) -> Figure:
+    """One row of `figures` of a make as plain data. ValueError where nothing of a printed range closes."""
     value = figure["value"]
     low, high = value if isinstance(value, list) else (value, value)
+    closes = figure.get("closes")
+    if closes is not None and (closes[0] > high or closes[1] < low):
+        raise ValueError(f"{entry['id']}: no part of the printed {figure['quantity']} closes")
     return Figure(
         make=entry["id"],
         quantity=figure["quantity"],
@@ -145,4 +154,5 @@ def _figure(entry: Mapping[str, Any], figure: Mapping[str, Any]) -> Figure:
         minute=float(figure["minute"]) if "minute" in figure else None,
         loss_pct=float(figure.get("loss", 0.0)),
         note=figure.get("note", ""),
+        closes=None if closes is None else (float(closes[0]), float(closes[1])),
     )
