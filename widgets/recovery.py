@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QMessageBox
 
 from designer.recipe import file as files
 from designer.recipe.document import Recipe
@@ -13,6 +12,7 @@ from designer.recipe.error import RecipeError
 from widgets.files import FileWork
 from widgets.journal import Leftover
 from widgets.outside import difference, standing
+from widgets.unsaved import Answer, ask
 
 if TYPE_CHECKING:
     from widgets.window import Window
@@ -43,32 +43,17 @@ def _recipe(text: str) -> Recipe | None:
 
 
 def _ask(window: Window, left: Leftover, saved: Recipe | None, rest: list[Leftover]) -> None:
-    tr = QCoreApplication.translate
-    box = QMessageBox(window)
-    box.setIcon(QMessageBox.Icon.Question)
-    box.setText(tr("Recovery", "“{0}” has work from last time that was not saved.").format(left.name))
-    box.setInformativeText(_beside(left, saved))
-    take = box.addButton(tr("Recovery", "Take it up"), QMessageBox.ButtonRole.AcceptRole)
-    beside = None
-    if saved is not None and _recipe(left.text) is not None:
-        beside = box.addButton(tr("Recovery", "Take it up and compare"), QMessageBox.ButtonRole.AcceptRole)
-    forget = box.addButton(tr("Recovery", "Forget it"), QMessageBox.ButtonRole.DestructiveRole)
-    later = box.addButton(tr("Recovery", "Ask again later"), QMessageBox.ButtonRole.RejectRole)
-    box.setDefaultButton(take)
-    box.setEscapeButton(later)
-
-    def answered() -> None:
-        pressed = box.clickedButton()
-        if pressed is take or (beside is not None and pressed is beside):
-            if take_up(window.files, left) and pressed is beside:
-                window.variants.beside.emit(saved, tr("Recovery", "as it was saved"))
+    def answered(answer: Answer) -> None:
+        if answer in (Answer.TAKE_UP, Answer.COMPARE):
+            if take_up(window.files, left) and answer is Answer.COMPARE:
+                window.variants.beside.emit(saved, QCoreApplication.translate("Recovery", "as it was saved"))
             return  # only one can be open here: the rest is asked about next time
-        if pressed is forget:
+        if answer is Answer.FORGET:
             left.drop()
         offer(window, rest)
 
-    box.finished.connect(answered)
-    box.open()
+    comparable = saved is not None and _recipe(left.text) is not None
+    ask(window, left.name, _beside(left, saved), answered, comparable=comparable)
 
 
 def _beside(left: Leftover, saved: Recipe | None) -> str:

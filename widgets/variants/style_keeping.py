@@ -11,11 +11,12 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QMessageBox, QWidget
+from PySide6.QtWidgets import QWidget
 
 from designer.language import say
 from styles import house
 from styles.reader import HOUSE, Style, StyleError, reads
+from widgets import unsaved
 from widgets.journal import Journal, Leftover, leftovers
 from widgets.outside import standing
 
@@ -105,22 +106,12 @@ def _style(text: str, path: Path) -> Style | None:
 
 def ask(parent: QWidget, left: Unsaved, take: Callable[[Unsaved], None]) -> None:
     """Ask about work that its file has not and that others have changed since."""
-    tr = QCoreApplication.translate
-    box = QMessageBox(parent)
-    box.setIcon(QMessageBox.Icon.Question)
-    box.setText(tr("Recovery", "“{0}” has work from last time that was not saved.").format(left.style.name))
-    box.setInformativeText(tr("Recovery", "The file was changed since that work began."))
-    yes = box.addButton(tr("Recovery", "Take it up"), QMessageBox.ButtonRole.AcceptRole)
-    forget = box.addButton(tr("Recovery", "Forget it"), QMessageBox.ButtonRole.DestructiveRole)
-    later = box.addButton(tr("Recovery", "Ask again later"), QMessageBox.ButtonRole.RejectRole)
-    box.setDefaultButton(yes)
-    box.setEscapeButton(later)
 
-    def answered() -> None:
-        if box.clickedButton() is yes:
+    def answered(answer: unsaved.Answer) -> None:
+        if answer is unsaved.Answer.TAKE_UP:
             take(left)
-        elif box.clickedButton() is forget:
+        elif answer is unsaved.Answer.FORGET:
             left.drop()
 
-    box.finished.connect(answered)
-    box.open()
+    changed = QCoreApplication.translate("Recovery", "The file was changed since that work began.")
+    unsaved.ask(parent, left.style.name, changed, answered)
