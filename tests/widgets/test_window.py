@@ -17,7 +17,7 @@ from designer.recipe import edit as edits
 from designer.recipe.examples import examples
 from widgets.make_curve.frame import make_day_end
 from widgets.outcomes.check_place import CheckPlace, range_text, state_icon
-from widgets.outcomes.outcome_list import row_for, short_chance
+from widgets.outcomes.outcome_line import row_for, short_chance
 from widgets.theme import apply as dress
 from widgets.window import Window
 

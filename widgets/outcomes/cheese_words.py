@@ -18,7 +18,7 @@ from designer.make.texture import Because, Texture, Word
 from styles.reader import Style
 from widgets.outcomes.fold import Fold
 from widgets.outcomes.opened import Part, heading, note
-from widgets.outcomes.outcome_list import Line
+from widgets.outcomes.outcome_line import Line
 
 N = QT_TRANSLATE_NOOP
 BODY, KNIT, COAT, CAUTIONS = "words-body", "words-knit", "words-coat", "words-cautions"
@@ -79,7 +79,7 @@ def lines(of: Cheese) -> tuple[Line, ...]:
         parts = [tr("{0} to heed").format(grave)] if grave else []
         parts += [tr("{0} to know").format(notes)] if notes else []
         said[CAUTIONS] = ", ".join(parts)
-    return tuple(Line(key, tr(LABELS[key]), words, "", None, "") for key, words in said.items())
+    return tuple(Line(key, tr(LABELS[key]), words, of_words=True) for key, words in said.items())
 
 
 def _coat_words(advice: CoatAdvice) -> str:
