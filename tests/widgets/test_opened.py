@@ -161,12 +161,12 @@ def test_the_source_of_a_limit_is_in_sight_and_one_click_opens_it(qtbot: QtBot, 
 
 def test_why_is_a_chain_whose_links_open_to_laws(qtbot: QtBot, window: Window) -> None:
     page = opened(qtbot, window)
-    why = window.outcomes.opening._why
+    why = window.outcomes.opening.answers.why(page.key)
     assert why is not None
-    assert why[2] is not None
+    assert why.said is not None
     folds = page.links.folds()
-    assert len(folds) == len(why[2].links) + 1
-    law = why[2].links[0].laws[0]
+    assert len(folds) == len(why.said.links) + 1
+    law = why.said.links[0].laws[0]
     assert law.source in folds[0].details.text()
     assert law.label in folds[0].details.text()
     assert law.name not in folds[0].details.text()

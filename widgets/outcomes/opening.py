@@ -1,92 +1,33 @@
-"""Opens the lines of the outcomes, asks beside the window for what stands in them, and does what is chosen there.
+"""Opens the lines of the outcomes, shows in them what is answered beside the window, and does what is chosen there.
 
 What is tried goes through the session's preview; what is kept is one step of undo.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
 from itertools import pairwise
-from typing import Any, Final
+from typing import Final
 
 from PySide6.QtCore import QObject, QPoint, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QScrollArea, QWidget
 
-from designer.forecast import Forecast
-from designer.judge.aim import Aimed, AimError, aim, at
-from designer.judge.explain import Explanation, explain, outcomes_of
-from designer.judge.freedom import style_of
-from designer.judge.levers import Levers, Spread, levers, spreads
-from designer.judge.movable import Movable, movables, moved
+from designer.judge.aim import Aimed
+from designer.judge.movable import Movable
 from designer.language import joined
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.units import System
 from widgets.outcomes import cheese_words
-from widgets.outcomes.asking import Asker, Question, Stop, StoppedError
-from widgets.outcomes.cheese_words import Cheese, WordsPage
+from widgets.outcomes.answers import Answers, Locks
+from widgets.outcomes.cheese_words import WordsPage
 from widgets.outcomes.lever_list import Way, undo_text
 from widgets.outcomes.opened import OpenedOutcome
 from widgets.outcomes.outcome_list import OutcomeList
+from widgets.outcomes.trying import Trying
 from widgets.session import Session
 
 LINE_PX: Final = 12
 """What stands less apart in height stands on one line."""
-
-
-@dataclass(frozen=True, slots=True)
-class Seen:
-    """What a question was asked of: the very recipe, and the lane looked at."""
-
-    recipe: Recipe
-    lane: str | None
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, Seen) and self.recipe is other.recipe and self.lane == other.lane
-
-
-BESIDE_MS: Final = 30
-"""How far apart the forecasts of what may be pointed at next are made; none while something is tried."""
-BANDED: Final = 5
-"""How many of the strongest effects are given a band."""
-
-
-def why(made: Forecast, key: str, stop: Stop) -> Explanation | None:
-    """The explanation of an outcome; gives up when it is no longer asked."""
-    style = style_of(made.recipe, made.branch_id)
-    if style is None:
-        return None
-
-    def measure(recipe: Recipe) -> Mapping[str, float]:
-        if stop():
-            raise StoppedError
-        return outcomes_of(recipe, made.branch_id)
-
-    return explain(made, key, style, measure=measure)
-
-
-def aimed(
-    recipe: Recipe, lane: str | None, key: str, value: float, locks: frozenset[tuple[str, str]]
-) -> Aimed | str:  # fmt: skip
-    """What aim finds, or the sentence why it can't be looked for."""
-    try:
-        return aim(recipe, [at(key, value)], branch=lane, locks=locks, style=style_of(recipe, lane))
-    except AimError as error:
-        return str(error)
-
-
-def noted(known: list[Levers], found: Levers) -> Levers:
-    """Effects just worked out, kept for the question after."""
-    known.append(found)
-    return found
-
-
-def strongest(recipe: Recipe, lane: str | None, key: str, known: list[Levers]) -> tuple[Spread, ...]:
-    """Bands of the effects that move an outcome most; none where the effects could not be worked out."""
-    if not known or key not in known[0].keys:
-        return ()
-    return spreads(recipe, key, known[0].ranked(key)[:BANDED], branch=lane)
 
 
 class Opening(QObject):
@@ -104,20 +45,13 @@ class Opening(QObject):
         self.session, self.lines = session, lines
         self.system: System = "metric"
         self.page: OpenedOutcome | WordsPage | None = None
-        self.cheese: Cheese | None = None
         self._area = area
-        self._asker = Asker(self)
-        self._asker.answered.connect(self._take)
-        self._asker.failed.connect(self._fail)
-        self._levers: tuple[Seen, Levers] | None = None
-        self._spreads: tuple[Seen, str, tuple[Spread, ...]] | None = None
-        self._why: tuple[Seen, str, Explanation | None] | None = None
-        self._judged: Forecast | None = None
-        self._wanted: tuple[float, frozenset[tuple[str, str]]] | None = None
-        self._tried: tuple[Seen, dict[tuple[tuple[str, str], int], Recipe]] | None = None
-        self._next = QTimer(self)
-        self._next.setInterval(BESIDE_MS)
-        self._next.timeout.connect(self._look_ahead)
+        self.answers = Answers(session, self)
+        self.answers.came.connect(self._fill)
+        self.answers.judged.connect(self._judged)
+        self.answers.aimed.connect(self._aimed)
+        self.answers.failed.connect(self.hinted)
+        self._trying = Trying(session, self)
         lines.asked.connect(self.toggle)
         lines.shut.connect(self.shut)
         lines.wanted.connect(self._want)
@@ -184,8 +118,8 @@ class Opening(QObject):
 
     def _clear(self) -> None:
         self.session.drop_preview()
-        self._wanted = None
-        self._next.stop()
+        self.answers.forget_aim()
+        self._trying.stop()
         if self.page is not None:
             self.page.hide()
             self.page.deleteLater()
@@ -218,7 +152,7 @@ class Opening(QObject):
     @Slot(object)
     def _another(self, recipe: Recipe) -> None:
         """The recipe is another: what is shown pales until it is answered."""
-        self._wanted = None
+        self.answers.forget_aim()
         if isinstance(self.page, OpenedOutcome):
             self.page.set_pale()
 
@@ -238,86 +172,50 @@ class Opening(QObject):
         if not self.session.previewing:
             self._ask()
 
-    @property
-    def _seen(self) -> Seen:
-        return Seen(self.session.recipe, self.session.lane)
-
     def _ask(self) -> None:
-        made, seen = self.session.seen, self._seen
-        recipe, lane = seen.recipe, seen.lane
-        asked: dict[str, Question] = {}
-        last: dict[str, Question] = {}
-        if isinstance(self.page, OpenedOutcome):
-            key = self.page.key
-            known: list[Levers] = []
-            if self._levers is not None and self._levers[0] == seen:
-                known.append(self._levers[1])
-            else:
-                asked["levers"] = lambda _: (seen, noted(known, levers(recipe, branch=lane)))
-            if self._why is None or self._why[:2] != (seen, key):
-                asked["why"] = lambda stop: (seen, key, why(made, key, stop))
-            if self._wanted is not None:
-                value, locks = self._wanted
-                asked["aim"] = lambda _: (seen, key, aimed(recipe, lane, key, value, locks))
-            if self._spreads is None or self._spreads[:2] != (seen, key):
-                last["spreads"] = lambda _: (seen, key, strongest(recipe, lane, key, known))
-        if self._judged is not made:
-            asked["cheese"] = lambda _: (made, cheese_words.cheese(made, style_of(recipe, lane)))
+        if self.answers.pale:
             self.lines.put_words(self.lines.words, pale=True)
-        self._asker.ask(asked | last)
+        self.answers.ask(self.page.key if isinstance(self.page, OpenedOutcome) else "")
 
-    @Slot(str, object)
-    def _take(self, name: str, answer: Any) -> None:
-        if name == "levers":
-            self._levers = answer
-        elif name == "spreads":
-            self._spreads = answer
-        elif name == "why":
-            self._why = answer
-        elif name == "cheese":
-            self._judged, self.cheese = answer
-            if isinstance(self.page, WordsPage):
-                self.page.put(self.cheese)
-            self.lines.put_words(cheese_words.lines(self.cheese))
-            if isinstance(self.page, WordsPage) and self.page.key not in {line.key for line in self.lines.words}:
+    @Slot()
+    def _judged(self) -> None:
+        """The words on the cheese are there; a line of them that is gone is shut."""
+        cheese = self.answers.cheese
+        assert cheese is not None
+        self.lines.put_words(cheese_words.lines(cheese))
+        if isinstance(self.page, WordsPage):
+            self.page.put(cheese)
+            if self.page.key not in {line.key for line in self.lines.words}:
                 self.shut()
-            return
-        elif isinstance(self.page, OpenedOutcome):
-            self._wanted = None
-            found = answer[2]
-            if isinstance(found, str):
-                self.page.aim.fail(found)
-            else:
-                self.page.aim.put(found)
-            return
-        self._fill()
 
-    @Slot(str, str)
-    def _fail(self, name: str, sentence: str) -> None:
-        self._wanted = None if name == "aim" else self._wanted
-        if isinstance(self.page, OpenedOutcome) and name == "aim":
-            self.page.aim.fail(sentence)
+    @Slot(object)
+    def _aimed(self, found: Aimed | str) -> None:
+        """What brings the outcome to the value wanted, or the sentence why nothing does."""
+        if not isinstance(self.page, OpenedOutcome):
+            return
+        if isinstance(found, str):
+            self.page.aim.fail(found)
         else:
-            self.hinted.emit(sentence)
+            self.page.aim.put(found)
 
     # ---- showing
 
+    @Slot()
     def _fill(self) -> None:
         """Put into what is open all that is known of the recipe as it is kept."""
-        page, seen = self.page, self._seen
+        page, answers = self.page, self.answers
         if isinstance(page, WordsPage):
-            if self.cheese is not None:
-                page.put(self.cheese)
+            if answers.cheese is not None:
+                page.put(answers.cheese)
         elif isinstance(page, OpenedOutcome):
             self._fill_figures()
-            if self._levers is not None and self._levers[0] == seen:
-                known = self._levers[1]
-                page.put_levers(known.ranked(page.key) if page.key in known.keys else ())
-                self._next.start()
-            if self._spreads is not None and self._spreads[:2] == (seen, page.key):
-                page.put_bands(self._spreads[2])
-            if self._why is not None and self._why[:2] == (seen, page.key):
-                page.put_why(self._why[2])
+            if (levers := answers.levers()) is not None:
+                page.put_levers(levers.ranked(page.key) if page.key in levers.keys else ())
+                self._trying.begin(page.levers)
+            if (spreads := answers.spreads(page.key)) is not None:
+                page.put_bands(spreads)
+            if (why := answers.why(page.key)) is not None:
+                page.put_why(why.said)
         QTimer.singleShot(0, self, self._follow_the_line)  # once it is laid out
 
     def _stands(self, one: QWidget) -> tuple[int, int]:
@@ -355,32 +253,6 @@ class Opening(QObject):
 
     # ---- doing
 
-    def _moved(self, way: Way) -> Recipe:
-        """The recipe with a setting a step on from where it stands now. RecipeError where that can't be."""
-        if self._tried is None or self._tried[0] != self._seen:
-            self._tried = self._seen, {}
-        tried, key = self._tried[1], (way.setting.path, way.sign)
-        if key not in tried:
-            now = {one.path: one for one in movables(self.session.recipe, self.session.lane)}
-            setting = now.get(way.setting.path, way.setting)
-            tried[key] = moved(self.session.recipe, setting, round(setting.value + way.sign * way.setting.step, 9))
-        return tried[key]
-
-    @Slot()
-    def _look_ahead(self) -> None:
-        """Forecast one more way of the strongest settings, so that pointing at it shows it at once."""
-        page = self.page
-        ways = page.levers.ways() if isinstance(page, OpenedOutcome) and not self.session.trouble else []
-        tried = self._tried[1] if self._tried is not None and self._tried[0] == self._seen else {}
-        way = next((one for one in ways if (one.setting.path, one.sign) not in tried), None)
-        if way is None:
-            self._next.stop()
-        elif not self.session.previewing:
-            try:
-                self.session.march(self._moved(way))
-            except RecipeError:
-                self._next.stop()  # what is wrong with it is said when it is pointed at
-
     @Slot(object)
     def _point(self, way: Way | None) -> None:
         if way is None:
@@ -388,7 +260,7 @@ class Opening(QObject):
             self.hinted.emit("")
             return
         try:
-            self._show(self._moved(way))
+            self._show(self._trying.moved(way))
             how = self.tr("{0}: click, + or − keeps it").format(undo_text(way, self.system))
             sure = (
                 self.page.levers.band_words(way.setting.path, way.sign) if isinstance(self.page, OpenedOutcome) else ""
@@ -408,7 +280,7 @@ class Opening(QObject):
     @Slot(object)
     def _keep(self, way: Way) -> None:
         try:
-            made = self._moved(way)
+            made = self._trying.moved(way)
             self.session.march(made)
         except RecipeError as error:
             self.session.drop_preview()
@@ -418,9 +290,9 @@ class Opening(QObject):
         self.hinted.emit(self.tr("Kept: {0}").format(undo_text(way, self.system)))
 
     @Slot(float, object)
-    def _aim(self, value: float, locks: frozenset[tuple[str, str]]) -> None:
-        self._wanted = value, locks
-        self._ask()
+    def _aim(self, value: float, locks: Locks) -> None:
+        if isinstance(self.page, OpenedOutcome):
+            self.answers.aim_at(self.page.key, value, locks)
 
     def lock(self, setting: Movable | None) -> None:
         """Lock a setting for the aim of the outcome that is open, or free it; what can't be done is said."""
@@ -444,9 +316,9 @@ class Opening(QObject):
     @property
     def idle(self) -> bool:
         """True where every answer is there."""
-        return self._asker.idle
+        return self.answers.idle
 
     def stop(self) -> None:
         """Stop what runs beside the window."""
-        self._next.stop()
-        self._asker.stop()
+        self._trying.stop()
+        self.answers.stop()
