@@ -76,6 +76,11 @@ OUT_EXTRA = 11
 # What `march` tells besides the path: info[0] points written, [1] minute of rennet, [2] minutes to flocculation,
 # [3] minute of the cut; negative where it did not happen.
 INFO = 4
+LOOKS, CLOSE = 30, 1e-10
+"""How often, and how closely, a stride is looked into for where something in it happens."""
+Bracket = tuple[float, float, float, float, int]
+"""Two places of a stride with a zero between them, the margins there, below zero and above, and which of the two stayed
+when it was last narrowed: -1 the first, 1 the second, 0 neither."""
 NATURAL_ACIDITY_PCT = (0.15, 0.11)  # milk or curd, whey: what the titration counts before any lactic acid
 
 
@@ -224,21 +229,35 @@ def _write(
 
 
 @law
+def _crossing(bracket: Bracket) -> float:
+    """Where the straight line between the ends of a bracket crosses zero."""
+    low, high, before, after, _ = bracket
+    return low + (high - low) * before / (before - after)
+
+
+@law
+def _narrowed(bracket: Bracket, at: float, margin: float) -> Bracket:
+    """A bracket, narrowed by the margin `at` a place in it; the end that stays twice counts half (Illinois)."""
+    low, high, before, after, stayed = bracket
+    if margin >= 0.0:
+        return low, at, before * (0.5 if stayed < 0 else 1.0), margin, -1
+    return at, high, margin, after * (0.5 if stayed > 0 else 1.0), 1
+
+
+@law
 def _note_clot(
     before: float, after: float, minute: float, h: float, k: NDArray[np.float64], info: NDArray[np.float64]
 ) -> None:
-    """The minute at which the milk flocculates, on the cubic of its stride by three secants."""
+    """The minute at which the milk flocculates, on the cubic of its stride."""
     if info[2] >= 0.0 or after < 1.0 or before >= 1.0:
         return
-    low, high, clot_low, clot_high = 0.0, 1.0, before, after
-    share = 1.0
-    for _ in range(3):
-        share = low + (high - low) * (1.0 - clot_low) / (clot_high - clot_low)
-        clot = on_cubic(before, after, k[0, CORE, CLOT], k[3, CORE, CLOT], h, share)
-        if clot < 1.0:
-            low, clot_low = share, clot
-        else:
-            high, clot_high = share, clot
+    bracket, share = (0.0, 1.0, before - 1.0, after - 1.0, 0), 1.0
+    for _ in range(LOOKS):
+        share = _crossing(bracket)
+        margin = on_cubic(before, after, k[0, CORE, CLOT], k[3, CORE, CLOT], h, share) - 1.0
+        if abs(margin) < CLOSE:
+            break
+        bracket = _narrowed(bracket, share, margin)
     info[2] = minute + h * share - info[1]
 
 
@@ -265,22 +284,15 @@ def _end_within(
     before = end_margin(mean, row, p, kept[CORE], minute, info, toward)
     if before >= 0.0:
         return 0.0
-    low, high, part, side = 0.0, h, h, 0
-    for _ in range(30):
-        part = low + (high - low) * before / (before - after)
+    bracket, part = (0.0, h, before, after, 0), h
+    for _ in range(LOOKS):
+        part = _crossing(bracket)
         within(y, to, zones, k, row, pace, h, part, between)
         whole(between, zones, mean)
         margin = end_margin(mean, row, p, kept[CORE], minute + part, info, toward)
-        if abs(margin) < 1e-10 or high - low < 1e-9:
+        if abs(margin) < CLOSE or bracket[1] - bracket[0] < 1e-9:
             break
-        if margin >= 0.0:
-            high, after = part, margin
-            before *= 0.5 if side > 0 else 1.0  # Illinois: the end that stays twice counts half
-            side = 1
-        else:
-            low, before = part, margin
-            after *= 0.5 if side < 0 else 1.0
-            side = -1
+        bracket = _narrowed(bracket, part, margin)
     return part
 
 
