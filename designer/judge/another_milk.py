@@ -18,7 +18,6 @@ from designer.forecast import Forecast, forecast
 from designer.judge.movable import Movable, movables, moved
 from designer.language import headed, say, word
 from designer.make.constants import table
-from designer.quantities import QUANTITIES
 from designer.recipe.another_milk import with_milk
 from designer.recipe.document import Addition, Form, Recipe, Species
 from designer.recipe.edit import edit, edit_addition, edit_form
@@ -30,11 +29,6 @@ from designer.recipe.stages.wash import Wash
 from designer.recipe.standardise import Offer, Target, offers
 from designer.units import System, show
 
-BESIDE = (
-    "floc_min", "moisture_pct", "mnfs_pct", "fdm_pct", "yield_kg_per_100kg", "ph_24h", "salt_in_moisture_pct",
-    "calcium_mg_per_g_protein", "finish_min",
-)  # fmt: skip
-"""Outcomes shown of all three: as it was, with the milk alone, with the changes."""
 MNFS_NEAR = 0.5
 CUT_SHARE, HEAT_C, WATER_C = 0.4, 3.0, 15.0
 """How far the cut (as a share of itself), the cook and wash water may go to bring the moisture back."""
@@ -84,16 +78,6 @@ class Moved:
     notes: tuple[Note, ...]
     milk: tuple[Offer, ...]
     reached: bool
-
-    @property
-    def outcomes(self) -> Mapping[str, tuple[float, float, float]]:
-        """Outcome -> as it was, with the milk alone, with the changes."""
-        three = (self.before, self.with_milk, self.after)
-        return {
-            key: (three[0].outcomes[key].value, three[1].outcomes[key].value, three[2].outcomes[key].value)
-            for key in BESIDE
-            if all(key in one.outcomes for one in three)
-        }
 
 
 def move_to(
@@ -273,19 +257,3 @@ def _texts() -> Mapping[str, Any]:
 
 def _notes(species: Species) -> tuple[Note, ...]:
     return tuple(Note(word(one["text"], "caution"), one["source"], one["have"]) for one in _texts()[species]["notes"])
-
-
-def outcome_words(moved: Moved) -> tuple[str, ...]:
-    """What shifts, a line an outcome: "Yield 10.2 → 15.8 → 15.6 kg per 100 kg milk"."""
-    lines = []
-    for key, three in moved.outcomes.items():
-        quantity = QUANTITIES[key]
-        if quantity.kind == "duration":
-            said = " → ".join(show(value, "duration") for value in three)
-        else:
-            said = (
-                " → ".join(say("{value:.{decimals}f}", value=value, decimals=quantity.decimals) for value in three)
-                + f" {quantity.unit}"
-            )
-        lines.append(f"{quantity.label} {said}".rstrip())
-    return tuple(lines)

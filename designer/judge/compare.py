@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import accumulate
 
 from designer.forecast import Forecast, forecast
 from designer.judge import attribution
@@ -319,10 +318,3 @@ def part_words(key: str, value: float) -> str:
     else:
         text = number(abs(value), f".{decimals(key)}f") if round(abs(value), decimals(key)) else ""
     return text and ("+" if value > 0.0 else "−") + text
-
-
-def running(comparison: Comparison, key: str) -> tuple[float, ...]:
-    """The outcome from left to right as one difference after the other is added, largest first; ends at the right
-    less the rest."""
-    ranked = comparison.ranked(key)
-    return tuple(accumulate((one.worth.get(key, 0.0) for one in ranked), initial=comparison.left_values[key]))

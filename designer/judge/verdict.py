@@ -60,16 +60,6 @@ class Verdict:
         """Rows that the state speaks of: limits, milk and age."""
         return self.section(LIMIT, MILK, AGE)
 
-    @property
-    def make_state(self) -> str:
-        """Worst of the make windows and gates."""
-        return worst(self.section(MAKE, CURVE))
-
-    @property
-    def quality_state(self) -> str:
-        """Worst of the quality windows."""
-        return worst(self.section(QUALITY))
-
 
 def worst(rows: tuple[Row, ...]) -> str:
     """The worst state of the rows; met where there are none."""

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from designer.language import say
 
-POUND_KG = 0.45359237
 MILK_KG_PER_L = 1.03
 LACTIC_G_MOL = 90.08
 

@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 from designer.judge.check import check
-from designer.judge.verdict import AGE, LIMIT, MILK, QUALITY, Row, Verdict
+from designer.judge.verdict import AGE, CURVE, LIMIT, MAKE, MILK, QUALITY, Row, Verdict, worst
 from styles.reader import StyleError, reads, style, styles
 from tests.judge.made_up import made_up, spread
 
@@ -140,7 +140,7 @@ def test_grams_of_dry_matter_in_a_piece() -> None:
 def test_quality_windows_do_not_change_the_state() -> None:
     verdict = check(made_up(cheddar(38.3, 31.8)), "cheddar")
     assert row(verdict, "mnfs_pct", "first-grade").section == QUALITY
-    assert verdict.quality_state == "not met"
+    assert worst(verdict.section(QUALITY)) == "not met"
     assert verdict.state == "met"
 
 
@@ -157,7 +157,7 @@ def test_settings_of_the_make_against_the_usual() -> None:
     assert row(late, "floc_min").sentence == "1 min over the usual 8 to 18 min"
     assert row(late, "floc_multiple").state == "not met"
     assert late.state == "met"
-    assert late.make_state == "not met"
+    assert worst(late.section(MAKE, CURVE)) == "not met"
 
 
 def test_rooms_against_those_of_the_style() -> None:

@@ -294,7 +294,6 @@ class Fonts:
     body: QFont
     strong: QFont
     note_metrics: QFontMetricsF
-    body_metrics: QFontMetricsF
     strong_metrics: QFontMetricsF
 
 

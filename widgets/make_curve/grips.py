@@ -11,7 +11,6 @@ from typing import Any, Final
 
 from PySide6.QtCore import QCoreApplication, QPointF, QRectF
 
-from designer.recipe.document import Recipe
 from designer.recipe.end import END_VALUE_KIND, END_VALUE_RANGE
 from designer.recipe.field import field_meta
 from designer.recipe.stages.press import Press, PressStep
@@ -263,8 +262,3 @@ def hit(grips: tuple[Grip, ...], frame: Frame, at: QPointF) -> Grip | None:
 def moved(grip: Grip, value: float) -> Grip:
     """The same grip at another value."""
     return replace(grip, value=value)
-
-
-def stage_of(recipe: Recipe, grip: Grip) -> Any:
-    """The stage a grip belongs to."""
-    return recipe.stage(grip.stage)

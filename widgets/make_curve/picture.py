@@ -224,7 +224,7 @@ class Picture(QWidget):
             temperature=vat.temperature_scale(where.vat, low, high),
             scales=scales,
             colours=dress.colours(),
-            fonts=Fonts(note, body, strong, QFontMetricsF(note), QFontMetricsF(body), QFontMetricsF(strong)),
+            fonts=Fonts(note, body, strong, QFontMetricsF(note), QFontMetricsF(strong)),
             system=self.system,
             clock_start_min=forecast.recipe.start_clock_min,
             chosen=session.chosen,

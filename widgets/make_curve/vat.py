@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPen
 
 from designer.forecast import Forecast
 from designer.language import number
@@ -352,12 +352,3 @@ def level_y(frame: Frame, minute: float) -> float:
     top = frame.temperature.y(float(frame.forecast.trace["temperature_c"][index]))
     floor = frame.places.vat.bottom()
     return float(floor - (floor - top) * held.whey[index])
-
-
-def silhouette(frame: Frame) -> QPainterPath:
-    """The area under the temperature line in view, for hit tests."""
-    trace, rect = frame.forecast.trace, frame.places.vat
-    x = frame.axis.xs(trace.time_min)
-    path = QPainterPath()
-    path.addPolygon(between(x, frame.temperature.ys(trace["temperature_c"]), np.full_like(x, rect.bottom())))
-    return path
