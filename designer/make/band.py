@@ -6,7 +6,7 @@ Every member is one make from the milk to the last branch, so that what is off s
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -74,14 +74,13 @@ def marched(
         for m in there:
             y = marks.y[m, section + 1]
             try:
-                left = part(y, marks.p[m], float(weight[m]), taken[m], [partings[k] for k in here])
+                left = part(y, marks.p[m], marks.milk[m], float(weight[m]), taken[m], [partings[k] for k in here])
             except PartingError:
                 lost.append(m)
                 continue
             starts |= {(k, int(m)): start for k, start in zip(here, left.starts, strict=True)}
             y[:], weight[m], taken[m] = left.y, left.weight, left.taken
-            if left.milk is not None:
-                marks.milk[m], marks.p[m] = left.milk, left.p
+            marks.milk[m], marks.p[m] = left.milk, left.p
         there = np.setdiff1d(there, lost)
     gone = count - len(there)
     if len(there) < count / 2:
@@ -102,11 +101,13 @@ def marched(
 def _branch(main: many.Marks, section: int, starts: Sequence[Start], way: Way, rows: NDArray[Any]) -> Members:
     """The members of a branch that begins where `section` of the main make does, ready to be marched."""
     rows, sections = beside(len(starts), rows, way.wait), [0, len(way.rows)]
-    weight = np.array([one.weight for one in starts])
+    weight, p = np.array([one.weight for one in starts]), joined([one.p for one in starts])
     if way.parting is not None and way.parting.of == "curd":  # it came all the way, and goes on as it is
         marks = many.along(main, section, rows, sections, main.starter_min, way.at)
+        # The main make may have lost its cream since.
+        marks = replace(marks, p=p, milk=np.array([one.milk for one in starts]))
         return Members(marks, weight, int(main.bounds[0, section]))
-    y, p = np.array([one.y for one in starts]), joined([one.p for one in starts])
+    y = np.array([one.y for one in starts])
     marks = many.unmarched(rows, sections, y, p, main.starter_min, way.at)
     marks.t[:, 0] = main.t[:, section]
     return Members(marks, weight)

@@ -65,40 +65,43 @@ class Parting:
 class Start:
     """Where a branch begins: y (ZONES, SIZE), its parameters, and kilograms of first milk behind one of its own.
 
-    `taken` (12,) is the part of the run-off in y that went to other branches.
+    `taken` (12,) is the part of the run-off in y that went to other branches; `milk` (SIZE,) is what its recoveries
+    count from.
     """
 
     y: State
     p: Any
     weight: float
     taken: State
+    milk: State
 
 
 @dataclass(frozen=True, slots=True)
 class Parted:
-    """What is left of the main make, and where its branches begin, in the order asked. `milk` (SIZE,) is set where the
-    milk itself has changed."""
+    """What is left of the main make, and where its branches begin, in the order asked. `milk` (SIZE,) is what its
+    recoveries count from: the milk as it was, or as the cream left it."""
 
     y: State
     p: Any
     weight: float
     taken: State
     starts: tuple[Start, ...]
-    milk: State | None
+    milk: State
 
 
-def part(y: State, p: Any, weight: float, taken: State, partings: Sequence[Parting]) -> Parted:
+def part(y: State, p: Any, milk: State, weight: float, taken: State, partings: Sequence[Parting]) -> Parted:
     """Part the state y (ZONES, SIZE) of the main make: cream first, then whey, then curd with all that is with it.
 
+    `milk` (SIZE,) is what recoveries count from so far. Nothing that comes back shares its memory with what is given.
     Raises PartingError.
     """
+    p, milk = joined([p])[0], milk.copy()
     starts: dict[int, Start] = {}
-    milk = None
     cream = [k for k, one in enumerate(partings) if one.of == "cream"]
     if cream:
         for k in cream:
             part_y, part_p, kg = cream_of(y, p)
-            starts[k] = Start(part_y, part_p, weight * partings[k].share * kg, np.zeros(PHASE))
+            starts[k] = Start(part_y, part_p, weight * partings[k].share * kg, np.zeros(PHASE), part_y[0])
         y, p, left = without_cream(y, p, sum(partings[k].share for k in cream))
         weight, milk = weight * left, y[0].copy()
     whey = [k for k, one in enumerate(partings) if one.of == "whey"]
@@ -106,7 +109,7 @@ def part(y: State, p: Any, weight: float, taken: State, partings: Sequence[Parti
         source, in_vat = _whey(y, p, taken)
         for k in whey:
             part_y, part_p, kg = whey_of(y, p, source)
-            starts[k] = Start(part_y, part_p, weight * partings[k].share * kg, np.zeros(PHASE))
+            starts[k] = Start(part_y, part_p, weight * partings[k].share * kg, np.zeros(PHASE), part_y[0])
         share = sum(partings[k].share for k in whey)
         taken = taken + share * source
         if in_vat:
@@ -114,7 +117,7 @@ def part(y: State, p: Any, weight: float, taken: State, partings: Sequence[Parti
     kept = 1.0
     for k, one in enumerate(partings):
         if one.of == "curd":
-            starts[k] = Start(y.copy(), p, weight * one.share, taken)
+            starts[k] = Start(y.copy(), p, weight * one.share, taken, milk)
             kept -= one.share
     in_order = tuple(starts[k] for k in range(len(partings)))
     return Parted(y, p, weight * max(kept, 0.0), taken, in_order, milk)

@@ -121,10 +121,9 @@ def run_parted(
     for at in sorted({one.row for one in partings}):
         path = _further(path, rows[: at + 1], y, p, first, twin)
         here = [k for k, one in enumerate(partings) if one.row == at]
-        left = part(path.last, p, weight, taken, [partings[k] for k in here])
+        left = part(path.last, p, milk, weight, taken, [partings[k] for k in here])
         starts |= dict(zip(here, left.starts, strict=True))
-        y, p, weight, taken, first = left.y, left.p, left.weight, left.taken, at + 1
-        milk = milk if left.milk is None else left.milk
+        y, p, milk, weight, taken, first = left.y, left.p, left.milk, left.weight, left.taken, at + 1
     if path is None or first < len(rows):
         path = _further(path, rows, y, p, first, twin)
     path = to_a_day(path, rows, p, until_min, wait, twin)
@@ -164,8 +163,7 @@ def run_branch(
         cut_min=begun.cut_min if begun and begun.cut_min <= minute else -1.0, twin=twin,
     )  # fmt: skip
     path = to_a_day(path, rows, start.p, until_min, wait, twin)
-    milk = main.milk if whole else start.y[0]
-    own = LaneRun(path, joined([rows, wait[:1]]), start.p, len(rows) - 1, start.weight, milk, start.taken)
+    own = LaneRun(path, joined([rows, wait[:1]]), start.p, len(rows) - 1, start.weight, start.milk, start.taken)
     if not whole:
         return own, own
     before = main.path.out[main.path.out[:, 1] <= after_row]
@@ -177,5 +175,5 @@ def run_branch(
     )  # fmt: skip
     joined_rows = joined([main.rows[: after_row + 1], own.rows])
     return own, LaneRun(
-        way, joined_rows, start.p, after_row + len(rows), start.weight, main.milk, start.taken
+        way, joined_rows, start.p, after_row + len(rows), start.weight, start.milk, start.taken
     )  # fmt: skip

@@ -19,8 +19,8 @@ from designer.recipe.error import RecipeError
 from designer.recipe.file import read
 from designer.recipe.per_milk import as_whole, for_milk
 from styles.reader import style
-from tests.make.test_branches import recipe as vat
-from tests.make.test_branches import salted, washed
+from tests.make.parted_vats import recipe as vat
+from tests.make.parted_vats import salted, washed
 from tests.recipe.samples import CHEDDAR, EXAMPLES
 
 TIGHT = 1e-6

@@ -12,7 +12,7 @@ from designer.recipe.end import End
 from designer.recipe.field import Model
 from designer.recipe.stages.press import PressStep
 from designer.units import UnitError
-from tests.make.test_branches import recipe as vat
+from tests.make.parted_vats import recipe as vat
 
 
 @pytest.fixture

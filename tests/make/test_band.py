@@ -20,7 +20,7 @@ from designer.recipe.examples import example
 from designer.recipe.file import read
 from designer.recipe.lower import lower
 from tests.make.families import ready
-from tests.make.test_branches import cream, recipe, salted, whey_cheese
+from tests.make.parted_vats import cream, recipe, salted, whey_cheese
 
 COUNT = 6
 MAKES = {

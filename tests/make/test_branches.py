@@ -37,127 +37,15 @@ from designer.make.state import (
     WHEY,
     WHEY_PROTEIN,
 )
-from designer.recipe.document import Addition, Branch, Recipe
+from designer.recipe.document import Addition, Branch
 from designer.recipe.edit import add, edit_recipe
 from designer.recipe.end import after
 from designer.recipe.error import RecipeError
-from designer.recipe.file import reads
 from designer.recipe.lower import lower, lower_branch, milk_left
-from designer.recipe.stages.acid_heat import AcidHeat
-from designer.recipe.stages.drain import Drain
-from designer.recipe.stages.fill import Fill
-from designer.recipe.stages.heat import Heat
-from designer.recipe.stages.press import Press, PressStep
 from designer.recipe.stages.ripen import Ripen
-from designer.recipe.stages.salt import Salt
-from designer.recipe.stages.wash import Wash
+from tests.make.parted_vats import cream, of_whole_milk, recipe, salted, stood, washed, whey_cheese
 
 TIGHT = 1e-9
-VAT = """
-format = 1
-name = "Parted vat"
-
-[[milk]]
-id = "milk"
-volume = "100 L"
-temperature = "31 °C"
-
-[[starter]]
-id = "bulk"
-at = "ripen"
-bulk = "1 %"
-
-[[addition]]
-id = "rennet"
-what = "coagulant"
-at = "set"
-strength = "200 IMCU/mL"
-volume = "20 mL"
-
-[[stage]]
-id = "ripen"
-kind = "ripen"
-length = "45 min"
-
-[[stage]]
-id = "set"
-kind = "set"
-length = "40 min"
-
-[[stage]]
-id = "cut"
-kind = "cut"
-length = "10 min"
-size = "9 mm"
-
-[[stage]]
-id = "cook"
-kind = "cook"
-length = "60 min"
-temperature = "38 °C"
-ramp = "30 min"
-
-[[stage]]
-id = "drain"
-kind = "drain"
-length = "15 min"
-
-[[stage]]
-id = "salt"
-kind = "salt"
-length = "15 min"
-salt = "2.4 %"
-
-[[stage]]
-id = "fill"
-kind = "fill"
-length = "15 min"
-
-[[stage]]
-id = "press"
-kind = "press"
-steps = [{ pressure = "40 kPa", length = "12 h" }]
-"""
-
-
-def pressed(name: str, minutes: float = 720.0) -> tuple[Fill, Press]:
-    steps = (PressStep(pressure_kpa=40.0, length_min=minutes),)
-    return Fill(id=f"{name}-fill", end=after(15.0)), Press(id=f"{name}-press", end=after(minutes), steps=steps)
-
-
-def washed(share: float = 50.0) -> Branch:
-    wash = Wash(id="wash", end=after(16.0), whey_off_pct=30.0, water_pct=25.0, water_c=10.0)
-    drain = Drain(id="wash-drain", end=after(15.0))
-    salt = Salt(id="wash-salt", end=after(15.0), salt_pct=2.4)
-    return Branch(id="washed", after="cook", share_pct=share, stages=(wash, drain, salt, *pressed("wash")))
-
-
-def salted(name: str, pct: float, share: float, of_stage: str = "drain") -> Branch:
-    salt = Salt(id=f"{name}-salt", end=after(15.0), salt_pct=pct)
-    return Branch(id=name, after=of_stage, share_pct=share, stages=(salt, *pressed(name)))
-
-
-def whey_cheese(of_stage: str = "drain", share: float = 80.0, name: str = "whey") -> Branch:
-    vinegar = Addition(id=f"{name}-acid", what="acid", acid="citric", at=f"{name}-set", mass_kg=0.05)
-    stages = (
-        Heat(id=f"{name}-heat", temperature_c=88.0, end=after(40.0)),
-        AcidHeat(id=f"{name}-set", end=after(15.0)),
-        Drain(id=f"{name}-drain", end=after(120.0)),
-    )
-    return Branch(id=name, after=of_stage, share_pct=share, of="whey", additions=(vinegar,), stages=stages)
-
-
-def cream(share: float = 50.0) -> Branch:
-    return Branch(id="cream", after="ripen", share_pct=share, of="cream", stages=(Ripen(id="sour", end=after(300.0)),))
-
-
-def recipe(*branches: Branch) -> Recipe:
-    out = reads(VAT)
-    for branch in branches:
-        out = add(out, branch)
-    return out
-
-
 CASES = {
     "half washed, half plain": (washed(),),
     "two salts, a third each": (salted("mild", 1.8, 33.3), salted("strong", 3.0, 33.3)),
@@ -317,6 +205,18 @@ def test_cream_off_makes_a_leaner_cheese() -> None:
     assert skimmed.outcomes["fdm_pct"].value < whole.outcomes["fdm_pct"].value - 8.0
     assert skimmed.outcomes["fat_recovery_pct"].value < 100.0
     assert skimmed.branches[0].outcomes["fat_pct"].value == pytest.approx(40.0, abs=0.5)
+
+
+def test_milk_that_left_before_the_cream_counts_from_what_it_held() -> None:
+    """Cream taken later is nothing to it: neither its cheese, nor what it recovers, nor any of their draws."""
+    early, alone = forecast(stood(of_whole_milk(), cream()), members=16), forecast(stood(of_whole_milk()), members=16)
+    whole, there = early.lane("whole"), alone.lane("whole")
+    assert early.outcomes["fdm_pct"].value < alone.outcomes["fdm_pct"].value - 8.0
+    assert whole.bands is not None
+    assert there.bands is not None
+    for key, one in there.outcomes.items():
+        assert whole.outcomes[key].value == pytest.approx(one.value, rel=1e-9), key
+        assert whole.bands.samples[key] == pytest.approx(there.bands.samples[key], rel=1e-9), key
 
 
 def test_amounts_in_kilograms_count_for_the_share_they_go_to() -> None:

@@ -13,7 +13,7 @@ from designer.recipe.document import Recipe
 from designer.recipe.edit import add, duplicate, edit, edit_end, edit_recipe, move, remove
 from designer.recipe.error import RecipeError
 from designer.recipe.file import read
-from tests.make.test_branches import salted
+from tests.make.parted_vats import salted
 from tests.recipe.samples import CHEDDAR
 
 MORNING = datetime(2024, 5, 3, 6, 30, tzinfo=UTC)

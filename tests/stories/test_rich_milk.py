@@ -8,7 +8,7 @@ from designer.forecast import forecast
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_milk
 from designer.recipe.standardise import Liquid, Target, offers, standardise, wanted_fat_pct
-from tests.make.test_branches import recipe as vat
+from tests.make.parted_vats import recipe as vat
 
 WANTED = Target(0.91)
 CREAM, SKIM = Liquid(40.0, 2.2), Liquid(0.06, 4.05)

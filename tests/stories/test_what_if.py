@@ -13,7 +13,7 @@ from designer.make import curd_size, kernel
 from designer.recipe.document import Form, Recipe
 from designer.recipe.edit import edit, edit_end, edit_recipe, edit_starter, insert, new_stage, set_end
 from designer.recipe.end import after
-from tests.make.test_branches import recipe as vat
+from tests.make.parted_vats import recipe as vat
 
 
 @pytest.fixture(scope="module", autouse=True)
