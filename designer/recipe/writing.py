@@ -1,15 +1,17 @@
 """From the document to TOML text. What still means the same stays as the maker wrote it: numbers, comments, order.
 
 The text is cut into blocks, one a `[[stage]]`, `[form]` and so on, each with the comment right above it. A block is
-merged with its part of the document by id; only keys whose meaning changed are touched.
+merged with its part of the document by id; only keys whose meaning changed are touched. What the blocks of a text say
+is remembered: until it is saved, every edit is written beside the same text.
 """
 
 from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 import tomlkit
@@ -27,7 +29,7 @@ PARTS = ("milk", "starter", "addition", "form", "coat", "vat", "stage", "branch"
 _HEADER = re.compile(r"^\s*(\[\[|\[)\s*([A-Za-z0-9_.\s\"'-]+?)\s*(\]\]|\])\s*(#.*)?$")
 
 
-@dataclass(slots=True)
+@dataclass(frozen=True, slots=True)
 class Block:
     """One table of the file with the comment above it. `name` is "" for what stands before the first table."""
 
@@ -69,12 +71,13 @@ def _open_at_line_ends(text: str) -> list[bool]:
     return out
 
 
-def blocks(text: str, prefix: str = "") -> list[Block]:
+@lru_cache(maxsize=32)
+def blocks(text: str, prefix: str = "") -> tuple[Block, ...]:
     """The text cut at the headers of the parts below `prefix`; a comment right above a header goes with it."""
     lines = text.splitlines(keepends=True)
     held = _open_at_line_ends(text)
     names = {f"{prefix}{part}" for part in PARTS}
-    out, current = [Block("", "")], 0
+    cut, current = [("", 0)], 0  # name of each block, and its first line
     for number, line in enumerate(lines):
         header = None if held[number] else _HEADER.match(line)
         name = re.sub(r"[\s\"']", "", header[2]) if header else ""
@@ -82,13 +85,12 @@ def blocks(text: str, prefix: str = "") -> list[Block]:
             first = number
             while first > current and lines[first - 1].lstrip().startswith("#"):
                 first -= 1
-            if first == current and current == 0 and first != number and out[0].text == "":
+            if first == current == 0:
                 first = number  # the comment at the very top belongs to the file
-            out[-1].text += "".join(lines[current:first])
-            out.append(Block(name.removeprefix(prefix), "".join(lines[first:number])))
+            cut.append((name.removeprefix(prefix), first))
             current = number
-    out[-1].text += "".join(lines[current:])
-    return out
+    ends = [first for _, first in cut[1:]] + [len(lines)]
+    return tuple(Block(name, "".join(lines[first:end])) for (name, first), end in zip(cut, ends, strict=True))
 
 
 # --- One value ------------------------------------------------------------------------------------------------------
@@ -286,7 +288,7 @@ class _Placed:
     loose: bool
 
 
-def _merge_parts(document: Recipe | Branch, found: list[Block], prefix: str) -> list[_Placed]:
+def _merge_parts(document: Recipe | Branch, found: Sequence[Block], prefix: str) -> list[_Placed]:
     """The blocks after the first, merged with the parts of the document; moved and new ones follow their neighbour."""
     placed: list[_Placed] = []
     for meta in sorted((meta for meta in field_metas(type(document)) if meta.key in PARTS), key=_rank):
@@ -311,7 +313,7 @@ def _rank(meta: FieldMeta) -> int:
     return PARTS.index(meta.key)
 
 
-def _place_for(meta: FieldMeta, found: list[Block]) -> float:
+def _place_for(meta: FieldMeta, found: Sequence[Block]) -> float:
     """Where a part goes of which there is none yet: before the first block of a later kind, else at the end."""
     later = [index for index, block in enumerate(found) if block.name and PARTS.index(block.name) > _rank(meta)]
     return (min(later) if later else len(found)) - 0.5 + _rank(meta) / 100.0
@@ -329,9 +331,9 @@ def _joined(top: str, placed: list[_Placed]) -> str:
     return out.rstrip("\n") + "\n" if loose else out
 
 
-def _by_id(found: list[Block], own: list[int], name: str, parts: list[Any]) -> dict[str, int]:
+def _by_id(found: Sequence[Block], own: list[int], name: str, parts: list[Any]) -> dict[str, int]:
     """Part id -> its block; a part whose id alone changed keeps the block in its place."""
-    ids = [str(_block_data(found[index], name).get("id", "")) for index in own]
+    ids = [_id_of(found[index], name) for index in own]
     out = dict(zip(ids, own, strict=True))
     if len(parts) == len(own):
         known = {part.id for part in parts}
@@ -348,17 +350,23 @@ def _new_part(name: str, listed: bool, part: Model) -> str:
 
 def _kept_part(block: Block, name: str, part: Model) -> str:
     if not isinstance(part, Branch):
-        return block.text if _says(block, name, part) else _merged_block(block, name, part)
+        return block.text if _said(block, name, type(part)) == part else _merged_block(block, name, part)
     inner = blocks(block.text, f"{name}.")
     return _joined(_merged_block(inner[0], name, part), _merge_parts(part, inner, f"{name}."))
 
 
-def _says(block: Block, name: str, part: Model) -> bool:
-    """Does the block already mean this part?"""
+@lru_cache(maxsize=256)
+def _id_of(block: Block, name: str) -> str:
+    return str(_block_data(block, name).get("id", ""))
+
+
+@lru_cache(maxsize=256)
+def _said(block: Block, name: str, kind: type[Model]) -> Model | None:
+    """The part of that kind a block means, None where it means none."""
     try:
-        return build(type(part), _block_data(block, name), "") == part
+        return build(kind, _block_data(block, name), "")
     except RecipeError:
-        return False
+        return None
 
 
 def merged(recipe: Recipe, text: str) -> str:
