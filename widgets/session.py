@@ -251,7 +251,7 @@ class Session(QObject):
 
     def judge_again(self) -> None:
         """The style or the rules are others: the same forecast, judged anew."""
-        self.verdict = self._check(self.forecast)
+        self.verdict = self._check(self.seen)
         self.forecastChanged.emit()
 
     def _say(self, sentence: str) -> None:

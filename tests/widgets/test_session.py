@@ -15,6 +15,7 @@ from designer.recipe import edit as edits
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.file import read
+from designer.recipe.split_off import split_off
 from tests.widgets.conftest import CHEDDAR
 from widgets.carry import carried
 from widgets.remembered import MOST, Remembered
@@ -166,6 +167,17 @@ def test_the_selection_survives_the_loss_of_its_stage(session: Session, recipe: 
     session.choose("mill")
     session.commit(edits.remove(recipe, "mill"), "remove")
     assert session.chosen in {stage.id for stage in session.recipe.stages}
+
+
+def test_the_lane_that_is_looked_at_is_judged_again(qtbot: QtBot, recipe: Recipe) -> None:
+    """Other rules while a branch is looked at: the verdict stays that of the branch."""
+    parted = split_off(recipe, "warm", "curd", 40.0, "plain twin")
+    session = Session(parted, nominal=forecast, banded=lambda r, stop: forecast(r), check=lambda made: made.branch_id)
+    session.choose_lane("plain-twin")
+    assert session.verdict == "plain-twin"
+    session.judge_again()
+    assert session.verdict == "plain-twin"
+    session.close()
 
 
 EDITS = st.sampled_from(["length", "temperature", "cut", "salt", "remove", "duplicate", "move", "milk", "name"])
