@@ -17,7 +17,8 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 from designer.forecast import Forecast
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.error import RecipeError
-from widgets.bands import BandWorker
+from widgets.asking import Asker
+from widgets.bands import REST_MS
 from widgets.carry import carried
 from widgets.remembered import Remembered
 
@@ -99,14 +100,15 @@ class Session(QObject):
         self._tick.setSingleShot(True)
         self._tick.setInterval(0)
         self._tick.timeout.connect(self.settle)
-        self._bands = BandWorker(banded, self)
-        self._bands.ready.connect(self._take_bands)
+        self._banded = banded
+        self._bands = Asker(self, rest_ms=REST_MS)
+        self._bands.answered.connect(self._take_bands)
         self.forecast: Forecast = self._nominal(recipe)
         self._kept = self.forecast
         self._kept_before: Forecast | None = None
         self._merging = False
         self.verdict = check(self.seen)
-        self._bands.ask(recipe)
+        self._ask_bands(recipe)
 
     # ---- reading
 
@@ -241,7 +243,7 @@ class Session(QObject):
             self.forecast = carried(self.forecast, new)
             self.verdict = self._check(self.seen)
             self.bands_stale = True
-            self._bands.ask(self.shown)
+            self._ask_bands(self.shown)
         if not self.previewing:
             if not self._merging and self._kept.recipe != self.forecast.recipe:
                 self._kept_before = self._kept
@@ -259,9 +261,14 @@ class Session(QObject):
             self.trouble = sentence
             self.problem.emit(sentence)
 
-    @Slot(object, object)
-    def _take_bands(self, recipe: Recipe, forecast: Forecast) -> None:
-        if recipe is self.forecast.recipe or recipe == self.forecast.recipe:
+    def _ask_bands(self, recipe: Recipe) -> None:
+        banded = self._banded
+        self._bands.ask({"bands": lambda stop: banded(recipe, stop)})
+
+    @Slot(str, object)
+    def _take_bands(self, _: str, forecast: Forecast) -> None:
+        recipe = forecast.recipe
+        if forecast.bands is not None and (recipe is self.forecast.recipe or recipe == self.forecast.recipe):
             self.forecast = forecast
             if not self.previewing:
                 self._kept = forecast

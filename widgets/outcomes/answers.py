@@ -14,8 +14,8 @@ from designer.judge.explain import Explanation, explain, outcomes_of
 from designer.judge.freedom import style_of
 from designer.judge.levers import Levers, Spread, levers, spreads
 from designer.recipe.document import Recipe
+from widgets.asking import Asker, Question, Stop, StoppedError
 from widgets.outcomes import cheese_words
-from widgets.outcomes.asking import Asker, Question, Stop, StoppedError
 from widgets.outcomes.cheese_words import Cheese
 from widgets.session import Session
 

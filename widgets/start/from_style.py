@@ -25,9 +25,9 @@ from designer.recipe.document import MilkSource
 from designer.recipe.field import FieldMeta, Model
 from designer.recipe.presets import breeds
 from styles.reader import styles
+from widgets.asking import Asker, Stop, StoppedError
 from widgets.form.part_form import PartForm, plain_choices
 from widgets.judging import house_names
-from widgets.outcomes.asking import Asker, Stop, StoppedError
 from widgets.room import Turning
 from widgets.together import Wrapped
 
@@ -239,7 +239,7 @@ class FromStyle(QWidget):
     @Slot()
     def give_up(self) -> None:
         """Nobody waits for the recipe any more."""
-        self.asker.ask({})
+        self.asker.forget()
         self._end(self.tr("Stopped; nothing was changed."), None)
 
     def _end(self, sentence: str, met: Met | None) -> None:

@@ -16,10 +16,10 @@ from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.examples import examples
 from styles.reader import house_keys
+from widgets.asking import Asker, Stop
 from widgets.files import FileWork, read
 from widgets.flow import flowing
 from widgets.judging import known_style
-from widgets.outcomes.asking import Asker, Stop
 from widgets.preferences import Preferences
 from widgets.room import Turning, scrolling
 from widgets.session import Session

@@ -20,10 +20,10 @@ from designer.language import word as told
 from designer.recipe.document import Recipe, Species
 from designer.recipe.presets import breeds
 from designer.units import System, UnitError, parse
+from widgets.asking import Asker
 from widgets.compare.curves import Curves
 from widgets.flow import flowing, labelled
 from widgets.form.editors import words
-from widgets.outcomes.asking import Asker
 from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress

@@ -20,8 +20,8 @@ from designer.language import joined
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit_recipe
 from designer.recipe.field import choice
+from widgets.asking import Asker, Question
 from widgets.compare.curves import Curves
-from widgets.outcomes.asking import Asker, Question
 from widgets.room import Parts
 from widgets.session import Session
 from widgets.theme import apply as dress
@@ -136,7 +136,7 @@ class NearestPage(Page):
     def give_up(self) -> None:
         """Work out no more."""
         self._waiting = []
-        self._asker.ask({})
+        self._asker.forget()
         self._show()
 
     @Slot(str, object)
