@@ -30,6 +30,16 @@ END_VALUE_RANGE: dict[str, tuple[float, float, float]] = {
     "firmness": (1.0, 500.0, 5.0),
     "whey_off": (1.0, 98.0, 1.0),
 }
+BY_WORDS = {
+    "temperature": "temperature",
+    "ph": "pH",
+    "acidity": "acidity",
+    "floc_multiple": "flocculation multiple",
+    "firmness": "firmness",
+    "whey_off": "whey run off",
+    "time": "time",
+    "feel": "feel",
+}
 _BY = {
     "time": schedule.END_TIME,
     "feel": schedule.END_TIME,
@@ -78,65 +88,51 @@ class End(Model):
 
     @model_validator(mode="after")
     def _whole(self) -> Self:
-        if self.by in ("time", "feel"):
-            if self.length_min is None:
-                raise ValueError(
-                    say("an end by feel needs its planned length")
-                    if self.by == "feel"
-                    else say("the length is missing")
-                )
-            if (
-                self.value is not None
-                or self.latest_min is not None
-                or self.of is not None
-                or self.earliest_min is not None
-            ):
-                raise ValueError(
-                    say("an end by {by} has a length and nothing else", by=word(_BY_WORDS[self.by], "choice"))
-                )
-            return self
+        if self.is_state:
+            self._has_a_state()
+        else:
+            self._has_a_length()
+        return self
+
+    def _has_a_length(self) -> None:
+        if self.length_min is None:
+            by_feel = self.by == "feel"
+            raise ValueError(
+                say("an end by feel needs its planned length") if by_feel else say("the length is missing")
+            )
+        if any(each is not None for each in (self.value, self.latest_min, self.of, self.earliest_min)):
+            raise ValueError(say("an end by {by} has a length and nothing else", by=self._called))
+
+    def _has_a_state(self) -> None:
         if self.length_min is not None:
-            raise ValueError(
-                say("an end by {by} has a latest moment, not a length", by=word(_BY_WORDS[self.by], "choice"))
-            )
+            raise ValueError(say("an end by {by} has a latest moment, not a length", by=self._called))
         if self.value is None:
-            raise ValueError(say("an end by {by} needs its value", by=word(_BY_WORDS[self.by], "choice")))
+            raise ValueError(say("an end by {by} needs its value", by=self._called))
         if self.latest_min is None:
-            raise ValueError(
-                say(
-                    'an end by {by} needs its latest moment, for example latest = "2 h"',
-                    by=word(_BY_WORDS[self.by], "choice"),
-                )
-            )
+            raise ValueError(say('an end by {by} needs its latest moment, for example latest = "2 h"', by=self._called))
         if self.by in ("ph", "acidity"):
             if self.of is None:
-                raise ValueError(
-                    say(
-                        "an end by {by} must say of what: milk, whey, curd or cheese",
-                        by=word(_BY_WORDS[self.by], "choice"),
-                    )
-                )
+                raise ValueError(say("an end by {by} must say of what: milk, whey, curd or cheese", by=self._called))
         elif self.of is not None:
             raise ValueError(
-                say(
-                    "an end by {by} is not read on milk, whey, curd or cheese; leave “of” out",
-                    by=word(_BY_WORDS[self.by], "choice"),
-                )
+                say("an end by {by} is not read on milk, whey, curd or cheese; leave “of” out", by=self._called)
             )
         if self.earliest_min is not None and self.earliest_min >= self.latest_min:
             raise ValueError(say("the earliest moment must lie before the latest"))
         low, high, _ = END_VALUE_RANGE[self.by]
         if not low <= self.value <= high:
-            raise ValueError(
-                say(
-                    "an end by {by} lies between {low:g} and {high:g}, not at {value:g}",
-                    by=word(_BY_WORDS[self.by], "choice"),
-                    low=low,
-                    high=high,
-                    value=self.value,
-                )
+            told = say(
+                "an end by {by} lies between {low:g} and {high:g}, not at {value:g}",
+                by=self._called,
+                low=low,
+                high=high,
+                value=self.value,
             )
-        return self
+            raise ValueError(told)
+
+    @property
+    def _called(self) -> str:
+        return word(BY_WORDS[self.by], "choice")
 
     @property
     def is_state(self) -> bool:
@@ -160,18 +156,6 @@ class End(Model):
             "end_value": value / 100.0 if self.by == "whey_off" else value,
             "earliest_min": self.earliest_min or 0.0,
         }
-
-
-_BY_WORDS = {
-    "temperature": "temperature",
-    "ph": "pH",
-    "acidity": "acidity",
-    "floc_multiple": "flocculation multiple",
-    "firmness": "firmness",
-    "whey_off": "whey run off",
-    "time": "time",
-    "feel": "feel",
-}
 
 
 def after(minutes: float) -> End:

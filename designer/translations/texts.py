@@ -148,7 +148,7 @@ def _document() -> Iterator[Text]:
     for kind in KINDS.values():
         yield from (("stage", text) for text in (kind.LABEL, kind.HELP, *kind.PLAN, *kind.TICKS))
     yield from (("stage", role) for role in align.ROLES.values())
-    yield from (("choice", text) for text in end._BY_WORDS.values())
+    yield from (("choice", text) for text in end.BY_WORDS.values())
     yield from (("choice", by.replace("_", " ")) for by in get_args(end.By))
     for text in ("form", "number", "power", "vat", "ends", "length", "pressure", "load", "warm over", "coat", "milk",
                  "starter", "addition", "casein", "protein", "breed", "heat treatment"):  # fmt: skip
