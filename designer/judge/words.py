@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from designer.language import either, number, points, say, word
 from designer.quantities import QUANTITIES
 
-_LABELS = {
+LABELS = {
     "dry_matter_g_piece": ("Dry matter of one cheese", "g", 0),
     "salt_in_dry_matter_pct": ("Salt in dry matter", "%", 2),
     "ash_pct": ("Ash", "%", 1),
@@ -18,8 +18,8 @@ _LABELS = {
 
 def label_of(key: str) -> tuple[str, str, int]:
     """Label, unit and decimals of a figure a style speaks of."""
-    if key in _LABELS:
-        label, unit, decimals = _LABELS[key]
+    if key in LABELS:
+        label, unit, decimals = LABELS[key]
         return word(label, "quantity"), word(unit, "unit"), decimals
     quantity = QUANTITIES[key]
     return quantity.label, quantity.unit, quantity.decimals

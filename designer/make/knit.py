@@ -217,13 +217,13 @@ def knit(curd: Joining) -> Knit:
 
 
 def _reason(key: str, lost: float, curd: Joining) -> Reason:
-    text, remedy, source, have = _REASONS[key]
+    text, remedy, source, have = REASONS[key]
     figures = {name: getattr(curd, name) for name in Joining.__dataclass_fields__}
     return Reason(key, lost, language.fill(text, "knit", **figures), language.word(remedy, "knit"), source, have)
 
 
 _FISK_206 = "Thom & Fisk 1918, The Book of Cheese, s. 206"
-_REASONS: Mapping[str, tuple[str, str, str, str]] = {
+REASONS: Mapping[str, tuple[str, str, str, str]] = {
     "cold": (
         "the curd lies at {temperature_c:.0f} °C when it is pressed; too cold, pieces do not fuse and no rind forms.",
         "warm forms and room, form sooner, keep the curd covered; salted curd wants 27-30 °C",

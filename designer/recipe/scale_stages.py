@@ -21,9 +21,9 @@ from designer.recipe.stages.press import Press
 from designer.recipe.stages.stage import Stage, VatStage
 from designer.units import show
 
-_NO_SCALE = "does not scale"
-_EACH_LITRE = "what happens in each litre takes as long"
-_UNCHANGED = {
+NO_SCALE = "does not scale"
+EACH_LITRE = "what happens in each litre takes as long"
+UNCHANGED = {
     "percent": "a share",
     "temperature": "a temperature",
     "ph": "a pH",
@@ -31,15 +31,15 @@ _UNCHANGED = {
     "ratio": "the way it is handled",
     "multiple": "a multiple",
 }
-_BY_HAND: tuple[Rule, str] = ("to be checked", "more milk or more forms take longer by hand")
+BY_HAND: tuple[Rule, str] = ("to be checked", "more milk or more forms take longer by hand")
 _BY_SIZE = frozenset(("turn", "drying", "press", "scald", "room", "hold_brine"))
-_LENGTHS: dict[str, tuple[Rule, str]] = {
-    "cut": _BY_HAND,
+LENGTHS: dict[str, tuple[Rule, str]] = {
+    "cut": BY_HAND,
     "drain": ("to be checked", "a deeper bed and one outlet take longer to run dry"),
-    "mill": _BY_HAND,
-    "fill": _BY_HAND,
-    "ladle": _BY_HAND,
-    "stretch": _BY_HAND,
+    "mill": BY_HAND,
+    "fill": BY_HAND,
+    "ladle": BY_HAND,
+    "stretch": BY_HAND,
     "hang": ("to be checked", "a larger bag drains slower"),
     "turn": ("to be checked", "a larger cheese cools slower, by thickness squared"),
     "press": ("to be checked", "a larger cheese cools and drains slower; go by the pH out of the press"),
@@ -66,7 +66,7 @@ def scale_stage(work: Scaling, lane: Recipe | Branch, stage: Stage, start_c: flo
         elif meta.kind == "pressure":
             work.figure(stage.id, of, meta, value, None, "unchanged", say("a pressure; the weight goes by the area"))
         else:
-            work.figure(stage.id, of, meta, value, None, "unchanged", _UNCHANGED.get(meta.kind, _NO_SCALE))
+            work.figure(stage.id, of, meta, value, None, "unchanged", UNCHANGED.get(meta.kind, NO_SCALE))
     if isinstance(stage, Press):
         _press(work, lane, stage)
     _length(work, lane, stage, start_c)
@@ -114,7 +114,7 @@ def _length(work: Scaling, lane: Recipe | Branch, stage: Stage, start_c: float) 
         _warming(work, stage, start_c)
     else:
         said = show(minutes, "duration")
-        rule, why = _LENGTHS.get(stage.kind, ("unchanged", _EACH_LITRE))
+        rule, why = LENGTHS.get(stage.kind, ("unchanged", EACH_LITRE))
         if work.geometry(work.first, lane).height_mm == work.geometry(work.recipe, lane).height_mm:
             rule, why = ("unchanged", say("the same cheese")) if stage.kind in _BY_SIZE else (rule, why)
         work.line(stage.id, stage.title, "length", said, said, rule, why)
@@ -162,7 +162,7 @@ def _warming(work: Scaling, stage: VatStage, start_c: float) -> None:
             kj=kj / 60.0 / ramp,
         )
     elif (shortest := _shortest_min(work, start_c, stage.temperature_c)) is None or isinstance(shortest, str):
-        rule, why = "to be checked", shortest or _EACH_LITRE
+        rule, why = "to be checked", shortest or EACH_LITRE
     elif shortest <= ramp + 1e-9:
         why = say(
             "{power_kw:g} kW could do it in {shortest}; the pace is the recipe's",
@@ -184,7 +184,7 @@ def _warming(work: Scaling, stage: VatStage, start_c: float) -> None:
     work.line(stage.id, stage.title, "length" if stage.ramp_min is None else "warm over", said, longer, rule, why)
     if stage.ramp_min is not None:
         lengths = work.both("duration", stage.end.planned_min, work.recipe.stage(stage.id).end.planned_min)
-        work.line(stage.id, stage.title, "length", *lengths, rule if said != longer else "unchanged", _EACH_LITRE)
+        work.line(stage.id, stage.title, "length", *lengths, rule if said != longer else "unchanged", EACH_LITRE)
 
 
 def _shortest_min(work: Scaling, start_c: float, end_c: float) -> float | str | None:

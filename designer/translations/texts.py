@@ -128,7 +128,7 @@ def _quantities() -> Iterator[Text]:
     for setting in SETTINGS.values():
         yield from (("quantity", setting.english), ("unit", setting.english_unit))
     yield from (("quantity", moment.english) for moment in MOMENTS.values())
-    for label, unit, _ in words._LABELS.values():
+    for label, unit, _ in words.LABELS.values():
         yield from (("quantity", label), ("unit", unit))
     for measures in (coat.table()[0], texture.table()[0]):
         for measure in measures.values():
@@ -153,10 +153,10 @@ def _document() -> Iterator[Text]:
     for text in ("form", "number", "power", "vat", "ends", "length", "pressure", "load", "warm over", "coat", "milk",
                  "starter", "addition", "casein", "protein", "breed", "heat treatment"):  # fmt: skip
         yield "field", text
-    for row in (*scale_stages._LENGTHS.values(), scale_stages._BY_HAND):
+    for row in (*scale_stages.LENGTHS.values(), scale_stages.BY_HAND):
         yield from (("rule", text) for text in row)
-    yield from (("rule", text) for text in (*scale_stages._UNCHANGED.values(), *get_args(scaling.Rule)))
-    yield from (("rule", text) for text in (scale_stages._EACH_LITRE, scale_stages._NO_SCALE))
+    yield from (("rule", text) for text in (*scale_stages.UNCHANGED.values(), *get_args(scaling.Rule)))
+    yield from (("rule", text) for text in (scale_stages.EACH_LITRE, scale_stages.NO_SCALE))
 
 
 def _fields(part: type[Model]) -> Iterator[Text]:
@@ -175,7 +175,7 @@ def _judgement() -> Iterator[Text]:
     yield from (("level", level) for level in LEVELS)
     yield from (("state", state) for state in (verdict.MET, verdict.NEAR, verdict.NOT_MET))
     yield from (("knit", text) for text in knit.WORDS)
-    yield from (("knit", text) for row in knit._REASONS.values() for text in row[:2])
+    yield from (("knit", text) for row in knit.REASONS.values() for text in row[:2])
     yield from (("knit", text) for row in knit.MEANS.values() for text in row.values())
     yield from (("texture", text) for text in texture.WORDS)
     for rule in texture.table()[1]:
