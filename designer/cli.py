@@ -235,7 +235,8 @@ def aim(
     """The smallest natural change that brings outcomes where they are wanted; exit code 1 where it can't be reached."""
     from designer.judge.aim import Aimed, AimError
     from designer.judge.aim import aim as aim_at
-    from designer.judge.meet import Met, first_recipe
+    from designer.judge.first_recipe import first_recipe
+    from designer.judge.meet import Met
     from designer.judge.meet import meet as meet_style
     from designer.make import kernel
     from designer.plan import aimed

@@ -11,7 +11,8 @@ import math
 import pytest
 
 from designer.judge.check import check
-from designer.judge.meet import Met, first_recipe
+from designer.judge.first_recipe import first_recipe
+from designer.judge.meet import Met
 from designer.judge.verdict import MILK, NOT_MET
 from designer.make import kernel
 from designer.recipe.document import MilkSource

@@ -9,7 +9,8 @@ import pytest
 
 from designer.forecast import forecast
 from designer.judge.check import check
-from designer.judge.meet import first_recipe, meet, ratio_for_fdm
+from designer.judge.first_recipe import first_recipe
+from designer.judge.meet import meet, ratio_for_fdm
 from designer.judge.verdict import NOT_MET
 from designer.judge.windows import ranged
 from designer.make import kernel

@@ -18,7 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.judge.meet import STEPS, Met, first_recipe
+from designer.judge.first_recipe import STEPS, first_recipe
+from designer.judge.meet import Met
 from designer.language import word
 from designer.make import kernel
 from designer.recipe.document import MilkSource
