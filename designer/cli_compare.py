@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -21,6 +21,10 @@ from designer.command import (
     style_asked,
 )
 from designer.language import say
+
+if TYPE_CHECKING:
+    from designer.judge.beside import Beside
+    from designer.recipe.document import Recipe
 
 
 def compare(
@@ -47,10 +51,9 @@ def compare(
     as_json: Json = False,
 ) -> None:
     """Two makes beside each other by what their stages do, with what each difference is worth."""
-    from designer.judge.beside import Another, Beside, Lanes, Middle, Pair, title
+    from designer.judge.beside import title
     from designer.judge.compare import compare as compared
     from designer.plan.variants import comparison_json, print_comparison
-    from designer.recipe import versions
 
     given = [right is not None, bool(style), bool(kept), bool(lane)]
     if sum(given) != 1 or max(len(lane or ()), len(kept or ())) > 2:
@@ -59,17 +62,7 @@ def compare(
         )
     path = None if out is None else pdf_name(out)
     first = read_recipe(left)
-    beside: Beside
-    if right is not None:
-        beside = Another(read_recipe(right))
-    elif kept:
-        old = [versions.recipe_of(versions.version(left, number)) for number in kept]
-        called = [say("version {number}", number=number) for number in kept]
-        beside = Another(old[0], called[0]) if len(old) == 1 else Pair(old[0], old[1], (called[0], called[1]))
-    elif lane:
-        beside = Lanes(lane[0] if len(lane) == 2 else None, lane[-1])
-    else:
-        beside = Middle(style_asked(first, style))
+    beside = _beside(first, left, right, style, kept or [], lane or [])
     sides = beside.sides(first)
     made = forecast_of(sides[0], 0), forecast_of(sides[1], 0)
     found = compared(*sides, system=units, made=made)
@@ -85,3 +78,19 @@ def compare(
         names, head = beside.names(first), title(beside, first)
         said = printed(lambda want: compare_sheet(found, made, names, head, want), path, paper, units)
         print(said, file=sys.stderr)
+
+
+def _beside(first: Recipe, left: Path, right: Path | None, style: str, kept: list[int], lane: list[str]) -> Beside:
+    """What the recipe read from `left` is compared with; one of the rest says it."""
+    from designer.judge.beside import Another, Lanes, Middle, Pair
+    from designer.recipe import versions
+
+    if right is not None:
+        return Another(read_recipe(right))
+    if kept:
+        old = [versions.recipe_of(versions.version(left, number)) for number in kept]
+        called = [say("version {number}", number=number) for number in kept]
+        return Another(old[0], called[0]) if len(old) == 1 else Pair(old[0], old[1], (called[0], called[1]))
+    if lane:
+        return Lanes(lane[0] if len(lane) == 2 else None, lane[-1])
+    return Middle(style_asked(first, style))
