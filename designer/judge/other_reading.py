@@ -13,7 +13,8 @@ from typing import Any
 
 from designer.judge.other_units import WATER_KG_L, Key, face_of, key_of, litres, say_size
 from designer.language import say
-from designer.make import curd_size, pressing, salt, strength
+from designer.make import curd_size, salt, strength
+from designer.recipe import pressing
 from designer.recipe.document import Addition, MilkSource, Recipe, Starter
 from designer.recipe.dose import rennet_imcu_per_l
 from designer.recipe.end import End

@@ -10,7 +10,8 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from designer.language import joined, say
-from designer.make import curd_size, pressing, salt, strength
+from designer.make import curd_size, salt, strength
+from designer.recipe import pressing
 from designer.recipe.dilute import diluted_l, stock
 from designer.recipe.document import Addition, Form, MilkSource, Recipe, Starter
 from designer.recipe.dose import addition_mass_kg, rennet_imcu_per_l

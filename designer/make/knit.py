@@ -20,10 +20,10 @@ from designer.language import say
 from designer.make import constants
 from designer.make.records import joined
 from designer.make.seen import Curves, Series, StageDone
+from designer.recipe.pressing import GRAVITY_M_S2
 from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_AIR, PLACE_DRAINED, PLACE_MOULD, PLACE_PRESS
 
 WORDS = ("closed", "nearly closed", "open", "creviced")
-GRAVITY_M_S2 = 9.81
 WORTH_A_LINE = 0.02
 """Share of the score below which a loss is not worth a reason."""
 LIGHTLY = 0.3

@@ -21,13 +21,13 @@ from designer.make.seen import Curves, Figure, StageDone
 from designer.recipe.document import Addition, Branch, MilkSource, Recipe
 from designer.recipe.lower import geometry
 from designer.recipe.milk import source_milk
+from designer.recipe.pressing import force_kg
 from designer.recipe.schedule import PLACE_PRESS, Schedule
 from designer.recipe.stages.room import Room
 from designer.recipe.stages.stage import Stage, VatStage
 from designer.recipe.stages.stretch import Stretch
 from designer.recipe.stages.wash import Wash
 
-GRAVITY_M_S2 = 9.81
 WORD = re.compile("[a-z]+")
 FLOW_S = 60.0
 """Holds shorter than this are held in a tube, longer ones in a vat."""
@@ -220,7 +220,7 @@ def _loads(lane: Recipe | Branch, stages: Sequence[Stage], rows: NDArray[Any]) -
         return
     worst = int(kpa.argmax())
     highest, stage = float(kpa[worst]), stages[int(rows["stage"][worst])].id
-    force = highest * 1000.0 * form.press_area_m2 / GRAVITY_M_S2
+    force = force_kg(highest, form.press_area_m2)
     if force / form.lever > limit("hand_load_kg").value:
         yield say("heavy-press", stage, hung=force / form.lever)
     if highest > limit("usual_kpa").value:

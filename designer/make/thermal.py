@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from math import exp, log, pi
 
+from designer.recipe.pressing import pressure_kpa, round_area_m2
+
 WATER_KJ_KG_K = 4.18
-GRAVITY_M_S2 = 9.81
 
 
 def heat_capacity_kessler_1981(water: float, carbohydrate: float, protein: float, fat: float, ash: float) -> float:
@@ -74,5 +75,4 @@ def centre_cooling_h(time_constant_h: float, factor: float, start_c: float, end_
 
 def press_kpa(load_kg: float, lever: float, diameter_mm: float) -> float:
     """Pressure [kPa] on one round cheese under a load and a lever; stacked cheeses see the same force."""
-    area_m2 = pi * (diameter_mm / 1000.0) ** 2 / 4.0
-    return load_kg * GRAVITY_M_S2 * lever / area_m2 / 1000.0
+    return pressure_kpa(load_kg * lever, round_area_m2(diameter_mm))

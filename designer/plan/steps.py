@@ -23,8 +23,9 @@ from designer.recipe import schedule
 from designer.recipe.document import Branch, Recipe
 from designer.recipe.field import choice
 from designer.recipe.lower import geometry
+from designer.recipe.pressing import pressure_kpa
 from designer.recipe.stages.kinds import AnyStage
-from designer.recipe.stages.press import GRAVITY_M_S2, Press
+from designer.recipe.stages.press import Press
 from designer.recipe.stages.stack import Stack
 from designer.units import System, convert, measure, show
 
@@ -195,7 +196,7 @@ def _press_steps(stage: Press, hand: Hand, done: StageForecast) -> list[str]:
     form = geometry(hand.lane.form if hand.lane.form is not None else hand.forecast.recipe.form)
     out, at = [], done.start_min
     for step in stage.steps:
-        per_kg = form.lever * GRAVITY_M_S2 / form.press_area_m2 / 1000.0
+        per_kg = pressure_kpa(form.lever, form.press_area_m2)
         load_kg = step.load_kg if step.load_kg is not None else (step.pressure_kpa or 0.0) / per_kg
         load = mass(float(f"{load_kg:.3g}"), hand.system)
         pressure = show(

@@ -16,6 +16,7 @@ from designer.recipe.field import field_metas
 from designer.recipe.lower import vat_heat
 from designer.recipe.milk import blend
 from designer.recipe.presets import presets
+from designer.recipe.pressing import pressure_kpa
 from designer.recipe.scaling import Rule, Scaling
 from designer.recipe.stages.press import Press
 from designer.recipe.stages.stage import Stage, VatStage
@@ -87,7 +88,7 @@ def _press(work: Scaling, lane: Recipe | Branch, stage: Press) -> None:
             continue
         assert step.load_kg is not None
         now = step.load_kg * ratio
-        kpa = step.load_kg * old.lever * 9.81 / old.press_area_m2 / 1000.0
+        kpa = pressure_kpa(step.load_kg * old.lever, old.press_area_m2)
         why = say(
             "the same {kpa} on the face; a stack feels it in each cheese",
             kpa=show(kpa, "pressure", system=work.system),

@@ -15,7 +15,8 @@ from designer.recipe.error import RecipeError
 from designer.recipe.field import FieldMeta, Model, Usual, choice, field_meta, field_metas
 from designer.recipe.lower import geometry
 from designer.recipe.milk import blend, milk_label
-from designer.recipe.stages.press import GRAVITY_M_S2, Press, PressStep
+from designer.recipe.pressing import pressure_kpa
+from designer.recipe.stages.press import Press, PressStep
 from designer.units import KINDS, System, convert, show
 
 RENNET_IMCU_L: Usual = (10.0, 120.0)
@@ -99,7 +100,7 @@ def pressed(step: PressStep, form: Form | None, system: System = "metric") -> st
     if step.load_kg is None or form is None or asked(field_meta(PressStep, "load_kg"), step.load_kg, system):
         return ""  # without a face there is no pressure; a load already asked about is not asked about twice
     face = geometry(form)
-    kpa = step.load_kg * face.lever * GRAVITY_M_S2 / face.press_area_m2 / 1000.0
+    kpa = pressure_kpa(step.load_kg * face.lever, face.press_area_m2)
     return asked(field_meta(PressStep, "pressure_kpa"), kpa, system)
 
 

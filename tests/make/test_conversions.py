@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from designer.make import curd_size, pressing, salt, strength
+from designer.make import curd_size, salt, strength
+from designer.recipe import pressing
 
 
 def test_rennet_loses_strength_with_age() -> None:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from designer.make import pressing, salt, strength
+from designer.make import salt, strength
+from designer.recipe import pressing
 from designer.recipe.dilute import stock
 from designer.recipe.document import Addition
 from designer.recipe.field import field_meta

@@ -14,10 +14,9 @@ from designer.language import say
 from designer.recipe import schedule
 from designer.recipe.end import By, End, after
 from designer.recipe.field import Model, part, quantity, words
+from designer.recipe.pressing import pressure_kpa
 from designer.recipe.stages.stage import Handle, RoomStage, Row, RowContext
 from designer.units import System, show
-
-GRAVITY_M_S2 = 9.81
 
 
 class PressStep(Model):
@@ -63,7 +62,7 @@ class PressStep(Model):
             return self.pressure_kpa
         assert self.load_kg is not None
         geometry = context.geometry
-        return self.load_kg * geometry.lever * GRAVITY_M_S2 / geometry.press_area_m2 / 1000.0
+        return pressure_kpa(self.load_kg * geometry.lever, geometry.press_area_m2)
 
 
 class Press(RoomStage):
