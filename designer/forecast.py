@@ -1,4 +1,4 @@
-"""Joins make (and later cellar and cost) into one Forecast: every state over time plus outcomes, read-only."""
+"""One Forecast of a recipe: lowered, marched lane by lane, its outcomes, bands, remarks and cautions; read-only."""
 
 from __future__ import annotations
 

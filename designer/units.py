@@ -24,6 +24,8 @@ from designer.unit_text import show as show
 Gallon = Literal["us", "imperial"]
 
 MAX_TEXT = 40
+DAY_MIN = 1440.0
+"""A day [min]."""
 
 
 def gallon_of(system: System) -> Gallon | None:

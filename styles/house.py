@@ -51,6 +51,7 @@ RANGE_NEAR: Mapping[str, float] = {
 }
 """Half the width of a window around one figure; of a setting it is what still counts as near."""
 GATE_NEAR: Mapping[str, float] = {"ph": 0.05, "ph_whey": 0.05, "temperature_c": 0.5, "curd_moisture_pct": 1.0}
+"""The same of a gate on a curve."""
 
 
 @dataclass(frozen=True, slots=True)

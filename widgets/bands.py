@@ -10,6 +10,7 @@ from designer.make import kernel
 from designer.recipe.document import Recipe
 
 MEMBERS: Final = 128
+"""Draws behind the bands, as many as the command line takes."""
 REST_MS: Final = 25
 """How long nothing new must be shown before they are begun."""
 

@@ -16,7 +16,7 @@ from designer.judge.check import check
 from designer.judge.freedom import Guard, style_of, unit_of
 from designer.judge.movable import Movable
 from designer.judge.search import FIRM, INSIDE, Search, Wanted, name_of
-from designer.judge.verdict import LIMIT, MET, NEAR, NOT_MET
+from designer.judge.verdict import LIMIT, NEAR, RANK
 from designer.language import headed, joined, listed, number, say
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Recipe
@@ -237,11 +237,10 @@ class _Found:
 def _fallen(was: Forecast, now: Forecast, style: Style | None) -> Iterator[str]:
     if style is None:
         return
-    rank = {MET: 0, NEAR: 1, NOT_MET: 2}
     before = {(row.section, row.rules, row.quantity): row for row in check(was, style).rows}
     for row in check(now, style).rows:
         old = before.get((row.section, row.rules, row.quantity))
-        if old is not None and rank[row.state] > rank[old.state] and not (row.section == LIMIT and row.state == NEAR):
+        if old is not None and RANK[row.state] > RANK[old.state] and not (row.section == LIMIT and row.state == NEAR):
             yield headed(row.label, row.sentence)
 
 

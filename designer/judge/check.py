@@ -23,6 +23,7 @@ from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MET, MILK, NE
 from designer.judge.words import chance_words, label_of, milks, usual_words
 from designer.language import either, headed, joined, say, word
 from designer.recipe.field import choice
+from styles.house import GATE_NEAR
 from styles.reader import Gate, Rules, Style, Window, style
 from styles.settings import MOMENTS, SETTINGS
 
@@ -30,8 +31,6 @@ if TYPE_CHECKING:
     from designer.forecast import Forecast
     from designer.recipe.document import Recipe
 
-NEAR_GATE: Mapping[str, float] = {"ph": 0.05, "ph_whey": 0.05, "temperature_c": 0.5, "curd_moisture_pct": 1.0}
-"""How far outside a gate still counts as near."""
 
 _RAW = frozenset(("raw", "thermised"))
 _DECIMALS = {"duration": 0, "multiple": 1, "temperature": 1, "length": 1, "rate_temperature": 2}
@@ -129,7 +128,7 @@ def _gate_rows(one: Style, forecast: Forecast, when: Mapping[str, float]) -> Ite
         gate = max(gates, key=lambda g: margin_of(value, g.low, g.high))
         label, unit, decimals = label_of(curve)
         words = f"{label} {MOMENTS[at].label}"
-        yield _usual_row(CURVE, f"{curve}@{at}", words, unit, decimals, value, gate, NEAR_GATE[curve], when[at])
+        yield _usual_row(CURVE, f"{curve}@{at}", words, unit, decimals, value, gate, GATE_NEAR[curve], when[at])
 
 
 def _usual_row(

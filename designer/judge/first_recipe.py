@@ -9,8 +9,9 @@ from functools import cache
 from designer.forecast import forecast
 from designer.judge.check import least_age_days
 from designer.judge.meet import AT_ALL, AT_LIMITS, Met, meet
-from designer.judge.moments import AGEING, DAY_MIN
+from designer.judge.moments import AGEING
 from designer.judge.movable import moved, stages_before
+from designer.judge.nearest import sets_slowly
 from designer.judge.windows import ranged
 from designer.language import either, say
 from designer.make.caution import limit
@@ -26,14 +27,13 @@ from designer.recipe.scale import scale
 from designer.recipe.stages.room import Room
 from designer.recipe.stages.stage import VatStage
 from designer.recipe.standardise import Offer, offers, usual_target
+from designer.units import DAY_MIN
 from styles.reader import Style
 from styles.reader import style as read_style
 
 EXAMPLE, MIDDLE = "example", "middle"
 STEPS = (EXAMPLE, MIDDLE, AT_ALL, AT_LIMITS)
 """What it takes: the nearest example, set to the middle of the ranges, and the steps of `meet`."""
-LACTIC_SET_MIN = 300.0
-"""A gel that takes longer from rennet to cut is an acid gel."""
 
 
 def first_recipe(
@@ -178,7 +178,6 @@ def _litres_of(recipe: Recipe, milk_id: str) -> float:
 def _likeness(example: Recipe, style: Style) -> tuple[bool, bool, bool, int, int]:
     """How near an example lies: the style itself; the gel, by acid and heat, by acid, by rennet; words of its family,
     settings it speaks of."""
-    slow = any((one.low or 0.0) >= LACTIC_SET_MIN for one in style.windows_of("set_min"))
     hot = any((one.low or 0.0) >= limit("thermised_c").value for one in style.windows_of("set_c"))
     kinds = {stage.kind for stage in example.stages}
     own = read_style(example.style).family if example.style else ""
@@ -186,7 +185,7 @@ def _likeness(example: Recipe, style: Style) -> tuple[bool, bool, bool, int, int
     return (
         example.style == style.key,
         hot == ("acid_heat" in kinds),
-        slow == ("lactic_set" in kinds),
+        sets_slowly(style) == ("lactic_set" in kinds),
         len(words),
         len(ranged(example, style)),
     )

@@ -9,8 +9,8 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from designer.forecast import Forecast, StageForecast
+from designer.units import DAY_MIN
 
-DAY_MIN = 1440.0
 MILK_KG_PER_L = 1.03
 UNDER_WHEY = frozenset(("cut", "rest", "stir", "cook", "wash", "settle"))
 AGEING = frozenset(("drying", "room", "hold_brine"))

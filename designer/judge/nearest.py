@@ -38,6 +38,7 @@ SETTING, UNKNOWN = 0.2, 0.4
 STAGE, RIND, MILK = 2.0, 1.5, 3.0
 """What a stage too many or too few, another rind and another animal count for, in steps."""
 LACTIC_SET_MIN = 300.0
+"""A gel that takes longer from rennet to cut is an acid gel."""
 # What a style's windows and the words of its family say of stages.
 _BY_WINDOW: Mapping[str, str] = {
     "wash_pct": "wash", "wash_c": "wash", "stretch_c": "stretch", "ph_stretch": "stretch", "brine_pct": "brine",
@@ -221,14 +222,20 @@ def _is_allowed(kind: str, style: Style) -> bool:
     return kind == "hang" or (kind == "stack" and "mill" in stages_of(style))
 
 
+def sets_slowly(style: Style) -> bool:
+    """Whether by its windows a style sets by acid."""
+    return any((one.low or 0.0) >= LACTIC_SET_MIN for one in style.windows_of("set_min"))
+
+
 def stages_of(style: Style) -> frozenset[str]:
     """Stage kinds a style asks for, by its windows and the words of its family."""
     found = {_BY_WINDOW[one.key] for one in style.windows if one.key in _BY_WINDOW}
     found |= {kind for words, kind in _BY_WORD.items() if words in style.family}
     if "unpressed" in style.family:
         found.discard("press")
-    slow = any((one.low or 0.0) >= LACTIC_SET_MIN for one in style.windows_of("set_min"))
-    lactic = slow or "lactic" in style.family or ("fresh, acid" in style.family and "heat" not in style.family)
+    lactic = (
+        sets_slowly(style) or "lactic" in style.family or ("fresh, acid" in style.family and "heat" not in style.family)
+    )
     found.add("acid_heat" if "acid and heat" in style.family else "lactic_set" if lactic else "set")
     return frozenset(found)
 

@@ -31,9 +31,10 @@ FIRST_STRETCH, STRETCH = 8, 4
 """How many steps a setting may move in one try, first and later: slopes hold only so far."""
 WANTED, FIRM, USUAL = 100.0, 2000.0, 2.0
 """What a natural step past a bound costs, in steps of settings: the wanted, what must hold, what is usual."""
-NOT_REACHED = "not-reached"
 RAN_OUT = 8.0
-"""The same for a stage that newly runs to its latest; any other new caution must not be."""
+"""What a stage costs that newly runs to its latest; any other new caution must not be."""
+NOT_REACHED = "not-reached"
+"""Code of the caution that says so."""
 GONE = 1000.0
 """Natural steps that an outcome counts as past its bound where the make no longer has it."""
 INSIDE = 0.15

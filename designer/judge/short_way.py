@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from designer.forecast import Forecast, forecast
 from designer.judge.aim import Change
-from designer.judge.check import NEAR_GATE, check
+from designer.judge.check import check
 from designer.judge.limits import NEAR_ELSE, NEAR_POINTS
 from designer.judge.meet import Met, summed_up
 from designer.judge.movable import moved
@@ -19,6 +19,7 @@ from designer.judge.verdict import AGE, CURVE, LIMIT, MAKE, MILK, NOT_MET, Row
 from designer.language import headed
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
+from styles.house import GATE_NEAR
 from styles.reader import Style
 from styles.settings import SETTINGS
 
@@ -119,7 +120,7 @@ def _steps(row: Row) -> float:
 def _near(row: Row) -> float:
     key, _, _ = row.quantity.partition("@")
     if row.section == CURVE:
-        return NEAR_GATE[key]
+        return GATE_NEAR[key]
     return SETTINGS[key].near if key in SETTINGS else NEAR_POINTS.get(key, NEAR_ELSE)
 
 

@@ -16,7 +16,7 @@ from designer.judge.words import label_of
 from designer.language import joined, number, spoken
 from designer.quantities import QUANTITIES
 from designer.units import KINDS, System, gallon_of, parse, show
-from styles.house import GATE_NEAR, OWN_RULES, RANGE_NEAR, Figures, with_gate, with_limit, with_window
+from styles.house import GATE_NEAR, OWN_RULES, RANGE_NEAR, Figures, around, with_gate, with_limit, with_window
 from styles.reader import Style, windows_of_gates
 from styles.settings import COMPOSITION, CURVES, MOMENTS, SETTINGS
 
@@ -166,9 +166,6 @@ def addable(style: Style, part: Part, figures: Figures) -> tuple[Addable, ...]:
 
 
 def _known(part: Part, figures: Figures) -> Iterator[Addable]:
-    def around(value: float, near: float) -> tuple[float, float]:
-        return float(f"{max(0.0, value - near):.3g}"), float(f"{value + near:.3g}")
-
     if part == "gate":
         for (curve, at), value in figures.curves.items():
             if curve in CURVES and value == value:

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 MET, NEAR, NOT_MET = "met", "near", "not met"
-_RANK = {MET: 0, NEAR: 1, NOT_MET: 2}
+RANK = {MET: 0, NEAR: 1, NOT_MET: 2}
+"""How bad a state is."""
 
 # Sections a row may stand in.
 LIMIT, CLASS, QUALITY, MAKE, CURVE, MILK, AGE = "limit", "class", "quality", "make", "curve", "milk", "age"
@@ -63,4 +64,4 @@ class Verdict:
 
 def worst(rows: tuple[Row, ...]) -> str:
     """The worst state of the rows; met where there are none."""
-    return max((row.state for row in rows), key=_RANK.__getitem__, default=MET)
+    return max((row.state for row in rows), key=RANK.__getitem__, default=MET)

@@ -40,9 +40,10 @@ from designer.make.state import (
     T,
 )
 from designer.recipe.schedule import GEL_ACID_HEAT, PLACE_DRAINED
+from designer.units import DAY_MIN as DAY_MIN
 
 Floats = NDArray[np.float64]
-H6_MIN, DAY_MIN = 360.0, 1440.0
+H6_MIN = 360.0
 TRACE = 1e-9
 """A share below which there is nothing to divide by."""
 

@@ -19,8 +19,7 @@ from designer.make.parting import Parting, Start, part
 from designer.make.records import joined
 from designer.make.state import PHASE
 from designer.recipe.schedule import PLACE_AIR, T_FOLLOW, Schedule, as_rows, row
-
-DAY_MIN = 1440.0
+from designer.units import DAY_MIN as DAY_MIN
 
 
 @dataclass(frozen=True, slots=True)

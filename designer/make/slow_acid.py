@@ -18,8 +18,9 @@ from designer.recipe.document import Recipe
 from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, PLACE_MILK, POPULATIONS
 from designer.recipe.stages.salt import Salt
 from designer.recipe.stages.stage import Stage
+from designer.units import DAY_MIN
 
-SIX_H_MIN, DAY_MIN = 360.0, 1440.0
+SIX_H_MIN = 360.0
 
 
 def family_of(stages: Sequence[Stage], rows: NDArray[Any], hottest_c: float) -> Family | None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from designer.language import say
+from designer.units import DAY_MIN
 
-DAY_MIN = 1440.0
 NIGHT_FROM_MIN, NIGHT_TO_MIN = 22 * 60.0, 5 * 60.0
 
 

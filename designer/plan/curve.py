@@ -13,11 +13,11 @@ import numpy as np
 
 from designer.forecast import Forecast, Series
 from designer.language import say
-from designer.plan.clock import DAY_MIN, Clock
+from designer.plan.clock import Clock
 from designer.plan.place import first_out_of_the_vat
 from designer.plan.sheet import Area, Drawing, Label, Point, Polyline
 from designer.plan.weigh_out import degrees
-from designer.units import System, convert
+from designer.units import DAY_MIN, System, convert
 
 PLANNED_MM, WHEY_MM, EDGE_MM, STAGE_MM, GRID_MM = 0.8, 0.6, 0.35, 0.3, 0.2
 WHEY_DASH, EDGE_DASH, GRID_DASH = (2.4, 1.2), (0.9, 0.7), (0.2, 0.9)

@@ -11,7 +11,6 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-DAY_MIN: Final = 1440.0
 LITTLE: Final = 1.3
 """Up to so many times as long as what came before, what follows stands on the same scale."""
 # Steps between marks that a maker would choose [min].

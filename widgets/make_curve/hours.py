@@ -8,8 +8,8 @@ from typing import Final
 from PySide6.QtCore import QCoreApplication, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QPainter, QPen
 
+from designer.units import DAY_MIN
 from widgets import wording
-from widgets.make_curve.axis import DAY_MIN
 from widgets.make_curve.frame import Block, Frame
 
 REACH_PX: Final = 8.0

@@ -8,8 +8,9 @@ from typing import Final
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
+from designer.units import DAY_MIN
 from widgets import wording
-from widgets.make_curve.axis import DAY_MIN, TimeAxis
+from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.frame import OUT, Block, Frame
 from widgets.theme import apply as dress
 

@@ -9,7 +9,7 @@ from typing import Final
 from PySide6.QtCore import QCoreApplication
 
 from designer.forecast import Forecast
-from designer.judge.verdict import CLASS, LIMIT, MAKE, MET, NEAR, NOT_MET, QUALITY, Row
+from designer.judge.verdict import CLASS, LIMIT, MAKE, QUALITY, RANK, Row
 from designer.judge.words import chance_words
 from designer.language import headed, word
 from designer.quantities import quantity
@@ -33,7 +33,6 @@ SHOWN: Final = (
     "drain_moisture_pct",
     "finish_min",
 )
-RANK: Final = {MET: 0, NEAR: 1, NOT_MET: 2}
 
 
 @dataclass(frozen=True, slots=True)
