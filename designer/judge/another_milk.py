@@ -97,10 +97,9 @@ def move_to(
     changed, own = _forms(changed, before, forecast(changed))
     shifts += own
     milk = blend(recipe)
-    ratio = (milk.casein + milk.whey_protein) / milk.fat
     return Moved(
         changed, milk_only, before, alone, forecast(changed), tuple(shifts), _notes(species),
-        offers(changed, Target(min(max(ratio, 0.3), 5.0))), reached,
+        offers(changed, Target.within(milk.protein / milk.fat)), reached,
     )  # fmt: skip
 
 

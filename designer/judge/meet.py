@@ -28,7 +28,6 @@ from styles.reader import Style
 from styles.reader import style as read_style
 
 _OF_THE_MILK = ("fdm_pct", "fat_pct")
-RATIOS = (0.3, 5.0)
 AT_ALL, AT_LIMITS = "aim", "limits"
 """The steps it takes: aimed at limits and ranges; where that does not bring it inside, at the limits alone."""
 
@@ -167,7 +166,6 @@ def ratio_for_fdm(made: Forecast, fdm_pct: float) -> Target:
     Dry matter beside fat goes with the protein, so (1 / FDM - 1) goes with the ratio.
     """
     milk = blend(made.recipe)
-    ratio = (milk.casein + milk.whey_protein) / milk.fat
     here = 100.0 / made.outcomes["fdm_pct"].value - 1.0
-    wanted = ratio * (100.0 / fdm_pct - 1.0) / here
-    return Target(min(max(wanted, RATIOS[0]), RATIOS[1]))
+    wanted = milk.protein / milk.fat * (100.0 / fdm_pct - 1.0) / here
+    return Target.within(wanted)

@@ -23,7 +23,7 @@ def composition(recipe: Recipe) -> tuple[Any, ...]:
 def milk_words(recipe: Recipe) -> str:
     """The milk in the vat in words: its animals, fat and protein."""
     milk = blend(recipe)
-    protein = (milk.casein + milk.whey_protein) / 10.0
+    protein = milk.protein / 10.0
     kinds = listed(sorted({choice(one.species) for one in recipe.milks}))
     return say("{kinds}, {fat:.2f} % fat, {protein:.2f} % protein", kinds=kinds, fat=milk.fat / 10.0, protein=protein)
 

@@ -117,7 +117,7 @@ def explicit(source: MilkSource) -> MilkSource:
     milk = source_milk(source)
     return source.but(
         fat_pct=milk.fat / 10.0,
-        protein_pct=(milk.casein + milk.whey_protein) / 10.0,
+        protein_pct=milk.protein / 10.0,
         casein_pct=milk.casein / 10.0,
         lactose_pct=milk.lactose / 10.0,
         ph=milk.ph,

@@ -164,6 +164,11 @@ class Milk:
     shares: tuple[tuple[str, float], ...] = ()
     """Species and their shares by mass, where there is more than one; `species` is that of the greater part."""
 
+    @property
+    def protein(self) -> float:
+        """Casein and whey protein [g/kg]."""
+        return self.casein + self.whey_protein
+
 
 @dataclass(frozen=True, slots=True)
 class Lane:

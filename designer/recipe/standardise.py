@@ -56,12 +56,21 @@ def cream_to_remove_kg(
     return (ratio * fat_pct - protein_pct) / (ratio * cream_fat_pct - cream_protein_pct)
 
 
+RATIOS = (0.3, 5.0)
+"""Protein to fat that milk can be brought to."""
+
+
 @dataclass(frozen=True, slots=True)
 class Target:
     """A ratio asked for: protein (or casein) over fat, by mass."""
 
     ratio: float
     of: Literal["protein", "casein"] = "protein"
+
+    @classmethod
+    def within(cls, ratio: float) -> Target:
+        """Protein to fat as near to that as milk can be made."""
+        return cls(min(max(ratio, RATIOS[0]), RATIOS[1]))
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,9 +140,9 @@ def _holds(recipe: Recipe) -> Mapping[str, float]:
     return {
         "kg": milk.mass_kg,
         "fat": milk.fat / 10.0,
-        "protein": (milk.casein + milk.whey_protein) / 10.0,
+        "protein": milk.protein / 10.0,
         "casein": milk.casein / 10.0,
-        "solids_not_fat": (milk.casein + milk.whey_protein + milk.lactose + milk.ash) / 10.0,
+        "solids_not_fat": (milk.protein + milk.lactose + milk.ash) / 10.0,
     }
 
 
@@ -190,7 +199,7 @@ def _skim_source(recipe: Recipe, offer: Offer) -> MilkSource:
         "mass_kg": offer.kg,
         "fat_pct": offer.liquid.fat_pct,
         "protein_pct": offer.liquid.protein_pct,
-        "casein_pct": offer.liquid.protein_pct * milk.casein / (milk.casein + milk.whey_protein),
+        "casein_pct": offer.liquid.protein_pct * milk.casein / milk.protein,
         "lactose_pct": milk.lactose / 10.0 * serum,
     }
     return _built(data, say("skim milk"))
@@ -200,7 +209,7 @@ def _creamed(recipe: Recipe, index: int, share: float, cream: Liquid) -> MilkSou
     """One milk with `share` kg cream put in per kg (negative: taken off)."""
     source, where = recipe.milks[index], milk_label(recipe, index)
     milk = source_milk(source, where)
-    fat, protein = milk.fat / 10.0, (milk.casein + milk.whey_protein) / 10.0
+    fat, protein = milk.fat / 10.0, milk.protein / 10.0
     after = 1.0 + share
     fat_after = (fat + share * cream.fat_pct) / after
     if fat_after < 0.0:
@@ -212,7 +221,7 @@ def _creamed(recipe: Recipe, index: int, share: float, cream: Liquid) -> MilkSou
     data = dict(source) | {
         "fat_pct": fat_after,
         "protein_pct": protein_after,
-        "casein_pct": protein_after * milk.casein / (milk.casein + milk.whey_protein),
+        "casein_pct": protein_after * milk.casein / milk.protein,
         "lactose_pct": lactose_after,
         "mass_kg": mass if source.mass_kg is not None else None,
     }
