@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 from designer.language import say
 from designer.make import band, caution, outcomes, path, run, safety, validity
 from designer.make.kernel import Path
-from designer.make.many import SEEN, WITHIN
+from designer.make.many import SEEN, place
 from designer.make.parting import Parting, PartingError, Start
 from designer.make.prepare import prepare
 from designer.make.records import joined
@@ -329,17 +329,10 @@ def _clock(nominal: Path) -> tuple[Series, NDArray[np.intp]]:
 
     A band is smooth: its points may lie apart, but for the edges of rows.
     """
-    at = _place(nominal)
+    row = nominal.out[:, 1].astype(int)
+    at = np.asarray(place(row, nominal.out[:, 0], nominal.ends[row, 0], nominal.ends[row, 1]))
     edge = np.flatnonzero(np.diff(nominal.out[:, 1]))
     return at, np.unique(np.concatenate([np.arange(0, len(at), 3), edge, edge + 1, [len(at) - 1]]))
-
-
-def _place(one: Path) -> Series:
-    """Where each point of a path lies, as row + share of the row gone."""
-    row = one.out[:, 1].astype(int)
-    start, end = one.ends[row, 0], one.ends[row, 1]
-    share = (one.out[:, 0] - start) / np.maximum(end - start, 1e-9)
-    return np.asarray(row + np.minimum(share, WITHIN))
 
 
 def _joined(

@@ -99,11 +99,17 @@ WITHIN = 1.0 - 1e-6
 
 
 @law
+def place(row: Any, minute: Any, start: Any, end: Any) -> Any:
+    """Where a minute of a row that goes from `start` to `end` lies on the shared clock: the row, and the share of it
+    that is gone. Of one point, or of arrays of them."""
+    return row + np.minimum((minute - start) / np.maximum(end - start, 1e-9), WITHIN)
+
+
+@law
 def _place(point: Floats, ends: Floats) -> float:
     """Where a point of a path lies on the shared clock."""
     index = int(point[1])
-    length = max(ends[index, 1] - ends[index, 0], 1e-9)
-    return index + min((point[0] - ends[index, 0]) / length, WITHIN)
+    return place(index, point[0], ends[index, 0], ends[index, 1])
 
 
 @law
