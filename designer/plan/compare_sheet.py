@@ -10,13 +10,12 @@ from designer.judge.compare import KEYS, Comparison, Difference, part_words
 from designer.language import joined, mark, say, word
 from designer.plan.make_plan import Print
 from designer.plan.over_each_other import over_each_other
-from designer.plan.sheet import Cell, Column, Line, Section, Sheet, Table, Words
+from designer.plan.sheet import SMALL_PT, Cell, Column, Line, Section, Sheet, Table, Words
 from designer.plan.variants import change, shown
 from designer.quantities import QUANTITIES
 from designer.recipe.milk import blend
 from designer.units import show
 
-SMALL_PT = 10.0
 HEADS: dict[str, tuple[str, float]] = {
     "moisture_pct": (mark("Moisture points"), 18.5),
     "ph_24h": (mark("pH at 24 h"), 13.5),

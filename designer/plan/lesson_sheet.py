@@ -12,13 +12,12 @@ from designer.plan.clock import Clock
 from designer.plan.compare_sheet import foot
 from designer.plan.make_plan import Print
 from designer.plan.over_each_other import over_each_other
-from designer.plan.sheet import Blank, Cell, Column, Field, Fields, Line, Ruled, Section, Sheet, Table, Words
+from designer.plan.sheet import SMALL_PT, Blank, Cell, Column, Field, Fields, Line, Ruled, Section, Sheet, Table, Words
 from designer.plan.variants import shown
 from designer.plan.weigh_out import degrees
 from designer.quantities import QUANTITIES
 from designer.units import convert
 
-SMALL_PT = 10.0
 QUESTIONS = (
     mark("In which stage does the curd lose most whey? How would you see it?"),
     mark("Where does the acid come fastest, and what stops it in the end?"),

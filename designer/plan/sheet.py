@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 BODY_PT = 12.0
+SMALL_PT = 10.0
 STAGE_PT = 16.0
 BLANK_MM = 9.0
 MARGIN_MM = 15.0

@@ -11,13 +11,12 @@ from designer.language import say
 from designer.plan.compare_sheet import foot
 from designer.plan.make_plan import Print
 from designer.plan.over_each_other import over_each_other
-from designer.plan.sheet import Blank, Cell, Column, Line, Section, Sheet, Table
+from designer.plan.sheet import SMALL_PT, Blank, Cell, Column, Line, Section, Sheet, Table
 from designer.plan.variants import brief
 from designer.quantities import QUANTITIES
 from designer.recipe.milk import blend
 from designer.units import show
 
-SMALL_PT = 10.0
 LABEL_MM, WIDE_MM = 46.0, 130.0
 
 

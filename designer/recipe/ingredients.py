@@ -5,7 +5,7 @@ Parts of the document (`document`): frozen plain data in base units, like the wh
 
 from __future__ import annotations
 
-from typing import Literal, Self
+from typing import Literal, Self, get_args
 
 from pydantic import model_validator
 
@@ -13,6 +13,7 @@ from designer.language import say
 from designer.recipe.field import Model, quantity, words
 
 Species = Literal["cow", "goat", "sheep", "buffalo"]
+SPECIES: tuple[Species, ...] = get_args(Species)
 Heat = Literal["raw", "thermised", "pasteurised", "high_heat"]
 StarterKind = Literal[
     "mesophilic", "aroma", "thermophilic", "thermophilic_rods", "alpine", "mixed", "whey", "yoghurt", "mother"

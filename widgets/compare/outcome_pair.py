@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from designer.judge.compare import KEYS, Comparison
 from widgets import wording
+from widgets.figure_table import RIGHT
 from widgets.outcomes import figures
 from widgets.theme import apply as dress
-
-RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
 def difference_words(key: str, change: float) -> str:

@@ -12,10 +12,11 @@ from typing import Final
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
-from designer.judge.verdict import CURVE, MET, NEAR, NOT_MET, Row, Verdict
+from designer.judge.verdict import CURVE, MET, NEAR, Row, Verdict
 from designer.language import headed, number, word
 from designer.quantities import quantity
 from widgets.make_curve.frame import Frame, Scale
+from widgets.outcomes.marks import COLOUR
 from widgets.theme import apply as dress
 
 WORDS_PX: Final = 80.0
@@ -69,9 +70,6 @@ def marks(verdict: Verdict | None) -> tuple[Mark, ...]:
         if curve in PANE_OF and row.minute is not None and row.value is not None:
             found.append(Mark(curve, row.minute, row.value, row))
     return tuple(found)
-
-
-COLOUR: Final = {MET: "met", NEAR: "near", NOT_MET: "miss"}
 
 
 def place(frame: Frame, mark: Mark) -> tuple[float, Scale] | None:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from designer.plan.sheet import (
     BLANK_MM,
     BODY_PT,
+    SMALL_PT,
     Area,
     Blank,
     Block,
@@ -31,7 +32,6 @@ from widgets.paper.marks import TICK_MM, Page
 
 HEAD_PT = 10.0
 TITLE_PT = 14.0
-SMALL_PT = 10.0
 PAD_X, PAD_Y = 1.2, 0.7
 RULE_MM, FRAME_MM = 0.3, 0.6
 FIELD_GAP_MM = 3.0

@@ -31,6 +31,7 @@ from designer.units import UnitError, gallon_of, parse, show
 from styles.reader import StyleError, style
 from widgets import wording
 from widgets.compare.curves import Curves
+from widgets.figure_table import RIGHT
 from widgets.flow import flowing, labelled
 from widgets.outcomes import figures
 from widgets.paper.preview import PlanPreview
@@ -40,7 +41,6 @@ from widgets.teach.setting_choice import SettingChoice
 from widgets.theme import apply as dress
 from widgets.variants.page import Page, button
 
-RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 LETTERS: Final = "ABCDE"
 FIRST_L: Final = 10.0
 TOP_PX: Final = 900

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
 from designer.judge.rebuilt import Rebuilt, of_milk, places, put_in, shifted, without
 from designer.recipe.document import Recipe
+from designer.recipe.ingredients import SPECIES
 from designer.recipe.stages.kinds import KINDS
 from widgets import wording
 from widgets.flow import flowing
@@ -24,7 +25,6 @@ WAYS: Final = {
     IN: N("Guess", "Put a stage in"),
     MILK: N("Guess", "Another milk"),
 }
-SPECIES: Final = ("cow", "goat", "sheep", "buffalo")
 
 
 class WholeChoice(QWidget):

@@ -18,6 +18,7 @@ from designer.judge.another_milk import Moved, Shift, move_to
 from designer.judge.words import lowered
 from designer.language import word as told
 from designer.recipe.document import Recipe, Species
+from designer.recipe.ingredients import SPECIES
 from designer.recipe.presets import breeds
 from designer.units import System, UnitError, parse
 from widgets.asking import Asker
@@ -30,8 +31,6 @@ from widgets.theme import apply as dress
 from widgets.together import Wrapped
 from widgets.variants.outcome_table import OutcomeTable
 from widgets.variants.page import BESIDE_PX, Dotted, Page, button, note, scrolled
-
-SPECIES: tuple[Species, ...] = ("cow", "goat", "sheep", "buffalo")
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from designer.forecast import Forecast
 from widgets.compare.outcome_pair import difference_words
+from widgets.figure_table import RIGHT
 from widgets.outcomes import figures
 from widgets.theme import apply as dress
 
-RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 KEYS: Final = (
     "moisture_pct", "mnfs_pct", "fdm_pct", "salt_in_moisture_pct", "ph_24h", "calcium_mg_per_g_protein",
     "yield_kg_per_100kg", "cheese_kg", "floc_min", "finish_min",

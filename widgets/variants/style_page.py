@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from designer.judge.own_style import figures_of
 from designer.judge.style_rows import Addable, Part, StyleRow, addable, rows, with_added, with_row
 from designer.recipe.edit import edit_recipe
+from designer.recipe.ingredients import SPECIES
 from styles.house import Figures
 from styles.reader import Style, StyleError
 from widgets.batch.desk import LedgerDesk
@@ -33,8 +34,6 @@ from widgets.variants.style_document import StyleDocument
 from widgets.variants.style_keeping import Keeping, ask
 from widgets.variants.style_maker import StyleMaker
 from widgets.variants.style_table import StyleTable
-
-SPECIES = ("cow", "goat", "sheep", "buffalo")
 
 
 class StylePage(Page):
