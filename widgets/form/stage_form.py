@@ -38,25 +38,21 @@ BY_WORDS = {
 OF_FIRST = {"ripen": "milk", "lactic_set": "milk", "set": "milk", "acid_heat": "milk"}
 
 
-class ValueMeta:
-    """Makes the metadata of a state end's value, whose kind depends on what ends the stage."""
-
-    @staticmethod
-    def of(by: str) -> FieldMeta:
-        """Metadata of `End.value` for an end of this kind."""
-        low, high, step = END_VALUE_RANGE[by]
-        base = field_meta(End, "value")
-        return FieldMeta(
-            name="value",
-            key=base.key,
-            english="value",
-            shape="quantity",
-            kind=END_VALUE_KIND[by],
-            step=step,
-            low=low,
-            high=high,
-            english_help=base.english_help,
-        )
+def value_meta(by: str) -> FieldMeta:
+    """What is known of `End.value` for an end of this kind: its kind depends on what ends the stage."""
+    low, high, step = END_VALUE_RANGE[by]
+    base = field_meta(End, "value")
+    return FieldMeta(
+        name="value",
+        key=base.key,
+        english="value",
+        shape="quantity",
+        kind=END_VALUE_KIND[by],
+        step=step,
+        low=low,
+        high=high,
+        english_help=base.english_help,
+    )
 
 
 class EndForm(PartForm):
@@ -67,7 +63,7 @@ class EndForm(PartForm):
         only = ["length_min"] if not end.is_state else ["value", "of", "earliest_min", "latest_min"]
         if end.by not in ("ph", "acidity") and "of" in only:
             only.remove("of")
-        metas = [ValueMeta.of(end.by) if name == "value" else field_meta(End, name) for name in only]
+        metas = [value_meta(end.by) if name == "value" else field_meta(End, name) for name in only]
         lists: dict[str, list[tuple[Any, str]]] = {
             "of": [(one, words(one)) for one in ("milk", "whey", "curd", "cheese")]
         }

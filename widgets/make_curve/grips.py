@@ -5,7 +5,7 @@ Where they are and what they set comes from the stage kinds (`Stage.HANDLES`), s
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import Any, Final
 
@@ -23,8 +23,11 @@ from widgets.theme import apply as dress
 EDGE_REACH_PX: Final = 7.0
 CORNER_REACH_PX: Final = 11.0
 PILL_HEIGHT_PX: Final = 22.0
+PILL_GAP_PX: Final = 4.0
 SLIMMEST_PX: Final = 14.0
 """A stage slimmer than this shows no pill."""
+LENGTH_RANGE: Final = (0.5, 1e6, 5.0)
+"""Least, most and natural step of a length [min]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,11 +46,11 @@ class Grip:
     low: float
     high: float
     step: float
-    set: bool
-    """False where the maker has said nothing and the value is what the forecast gives"""
     at: QPointF
-    box: QRectF
+    box: QRectF = field(default_factory=QRectF)
     """pill of an inside grip; empty for the others"""
+    set: bool = True
+    """False where the maker has said nothing and the value is what the forecast gives"""
     text: str = ""
     """what the pill says"""
     lane: str | None = None
@@ -91,39 +94,12 @@ def of_frame(frame: Frame) -> tuple[Grip, ...]:
 def _edge(frame: Frame, block: Block, stage: Any, x: float) -> Grip:
     at = QPointF(x, frame.places.ribbon.top())
     if block.state:
-        low, high, step = END_VALUE_RANGE[block.by]
         label = QCoreApplication.translate("Grip", "end of {0}").format(block.name)
-        return Grip(
-            block.id,
-            block.index,
-            "end",
-            "edge",
-            label,
-            END_VALUE_KIND[block.by],
-            float(block.value or 0.0),
-            low,
-            high,
-            step,
-            True,
-            at,
-            QRectF(),
-        )
-    label = QCoreApplication.translate("Grip", "length of {0}").format(block.name)
-    return Grip(
-        block.id,
-        block.index,
-        "end",
-        "edge",
-        label,
-        "duration",
-        stage.end.planned_min,
-        0.5,
-        1e6,
-        5.0,
-        True,
-        at,
-        QRectF(),
-    )
+        value, kind, limits = float(block.value or 0.0), END_VALUE_KIND[block.by], END_VALUE_RANGE[block.by]
+    else:
+        label = QCoreApplication.translate("Grip", "length of {0}").format(block.name)
+        value, kind, limits = stage.end.planned_min, "duration", LENGTH_RANGE
+    return Grip(block.id, block.index, "end", "edge", label, kind, value, *limits, at)
 
 
 def _corners(frame: Frame, block: Block, stage: Any, x: float) -> list[Grip]:
@@ -140,21 +116,11 @@ def _corners(frame: Frame, block: Block, stage: Any, x: float) -> list[Grip]:
         label = QCoreApplication.translate("Grip", "{0} of {1}").format(meta.label, block.name)
         made.append(
             Grip(
-                block.id,
-                block.index,
-                field,
-                "corner",
-                label,
-                "temperature",
-                temp if value is None else float(value),
-                meta.low if meta.low is not None else -5.0,
-                meta.high if meta.high is not None else 100.0,
-                handle.step,
-                value is not None,
-                at,
-                QRectF(),
+                block.id, block.index, field, "corner", label, "temperature", temp if value is None else float(value),
+                meta.low if meta.low is not None else -5.0, meta.high if meta.high is not None else 100.0, handle.step,
+                at, set=value is not None,
             )
-        )
+        )  # fmt: skip
     return made
 
 
@@ -183,19 +149,16 @@ def changed(stage: Any, field: str, value: float) -> dict[str, Any]:
 
 
 def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[Grip]:
+    """The stage's own settings, each as a pill where there is room; `taken` are the pills that stand already."""
     rect = frame.places.vat
     left, right = max(frame.axis.x(block.start_min), rect.left()), min(frame.axis.x(block.end_min), rect.right())
     if right - left < SLIMMEST_PX:
         return []
-    line_y = frame.temperature.y(frame.forecast.trace.at("temperature_c", frame.axis.minute((left + right) / 2)))
-    lowest = line_y + PILL_HEIGHT_PX
-    made = []
     middle = (left + right) / 2
-    row = 0
+    line_y = frame.temperature.y(frame.forecast.trace.at("temperature_c", frame.axis.minute(middle)))
+    made: list[Grip] = []
     for handle in stage.HANDLES:
-        if handle.place != "inside":
-            continue
-        found = setting(stage, handle.field)
+        found = setting(stage, handle.field) if handle.place == "inside" else None
         if found is None:
             continue
         label, kind, value, low, high = found
@@ -203,37 +166,32 @@ def _pills(frame: Frame, block: Block, stage: Any, taken: list[QRectF]) -> list[
         longer = f"{label} {text}"
         if dress.width(longer, "note") + 24 < right - left:
             text = longer
-        wide = dress.width(text, "note") + 16
-        y = max(rect.bottom() - rect.height() * 0.30, lowest) - row * (PILL_HEIGHT_PX + 4)
-        y = min(y, rect.bottom() - PILL_HEIGHT_PX / 2 - 2)
-        box = QRectF(middle - wide / 2, y - PILL_HEIGHT_PX / 2, wide, PILL_HEIGHT_PX)
-        box.moveLeft(min(max(box.left(), rect.left() + 2), rect.right() - wide - 2))
-        while any(box.intersects(other) for other in taken) and box.top() > rect.top() + 8:
-            box.translate(0, -(PILL_HEIGHT_PX + 4))
-        if any(box.intersects(other) for other in taken) or (frame.lane is not None and box.top() < rect.top() - 4):
-            continue  # no room: the form has it, and there is room when one looks closer
+        box = _pill_box(frame, dress.width(text, "note") + 16, middle, line_y + PILL_HEIGHT_PX, len(made), taken)
+        if box is None:
+            continue  # the form has it, and there is room when one looks closer
         taken.append(box)
-        row += 1
         name = QCoreApplication.translate("Grip", "{0} of {1}").format(label, block.name)
         made.append(
             Grip(
-                block.id,
-                block.index,
-                handle.field,
-                "inside",
-                name,
-                kind,
-                value,
-                low,
-                high,
-                handle.step,
-                True,
-                box.center(),
-                box,
-                text,
+                block.id, block.index, handle.field, "inside", name, kind, value, low, high, handle.step,
+                box.center(), box, text=text,
             )
-        )
+        )  # fmt: skip
     return made
+
+
+def _pill_box(frame: Frame, wide: float, middle: float, lowest: float, row: int, taken: list[QRectF]) -> QRectF | None:
+    """Where a pill has room: its row of the stage up from the floor of the vat, at `lowest` or under it, and higher
+    where others stand; None where there is none."""
+    rect, tall = frame.places.vat, PILL_HEIGHT_PX + PILL_GAP_PX
+    y = max(rect.bottom() - rect.height() * 0.30, lowest) - row * tall
+    y = min(y, rect.bottom() - PILL_HEIGHT_PX / 2 - 2)
+    box = QRectF(middle - wide / 2, y - PILL_HEIGHT_PX / 2, wide, PILL_HEIGHT_PX)
+    box.moveLeft(min(max(box.left(), rect.left() + 2), rect.right() - wide - 2))
+    while any(box.intersects(other) for other in taken) and box.top() > rect.top() + 8:
+        box.translate(0, -tall)
+    crowded = any(box.intersects(other) for other in taken)
+    return None if crowded or (frame.lane is not None and box.top() < rect.top() - 4) else box
 
 
 def hit(grips: tuple[Grip, ...], frame: Frame, at: QPointF) -> Grip | None:
