@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from designer.judge.align import Pair, align
-from designer.judge.given import Dose, Pairs, amount_words, is_amount, paired, same_dose
+from designer.judge.given import Dose, Pairs, amount_words, is_amount, of_100kg, paired, same_dose
 from designer.judge.milk_vat_form import composition, faces, form_words, milk_words, same_vat, vat_words
 from designer.language import headed, say, word
 from designer.recipe.changes import called, label_of, said_of
@@ -212,7 +212,7 @@ class Between:
         text = amount_words(given, factor, self.system)
         if isinstance(given, Addition) and given.what == "coagulant":
             text += say(" ({rennet_imcu_per_l:.1f} IMCU/L)", rennet_imcu_per_l=rennet_imcu_per_l(given, milk))
-        return text + (say(" per 100 kg") if self.rescaled and is_amount(given) else "")
+        return text + (of_100kg() if self.rescaled and is_amount(given) else "")
 
     def works(self, place: int) -> bool:
         """Whether a step can change anything that is forecast: what lies beyond the first room can't."""

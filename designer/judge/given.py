@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from designer.language import say
 from designer.recipe.document import Addition, Recipe, Starter
 from designer.recipe.dose import addition_columns, starter_columns
 from designer.recipe.field import field_meta
@@ -56,6 +57,11 @@ _AMOUNTS = ("bulk_pct", "mass_kg", "volume_l", "mass_pct", "units", "cells_per_m
 def is_amount(given: Dose) -> bool:
     """Whether a dose is said as an amount, which belongs to an amount of milk."""
     return any(getattr(given, name, None) is not None for name in ("mass_kg", "volume_l", "units"))
+
+
+def of_100kg() -> str:
+    """What stands behind an amount that is said of 100 kg of milk."""
+    return say(" per 100 kg")
 
 
 def amount_words(given: Dose, factor: float, system: System) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import Any
 
+from designer.judge.given import of_100kg
 from designer.language import listed, say
 from designer.recipe.document import Form, Recipe, Vat
 from designer.recipe.field import choice
@@ -41,7 +42,7 @@ def vat_words(recipe: Recipe, per_100kg: bool) -> str:
     if recipe.vat is None or recipe.vat.power_kw is None:
         return say("none said")
     power = recipe.vat.power_kw * (100.0 / blend(recipe).mass_kg if per_100kg else 1.0)
-    return show(power, "power") + (say(" per 100 kg") if per_100kg else "")
+    return show(power, "power") + (of_100kg() if per_100kg else "")
 
 
 def faces(form: Form | None) -> Any:

@@ -98,7 +98,7 @@ def _addition(work: Scaling, addition: Addition) -> None:
     now = value * work.factor
     work.recipe = edit_addition(work.recipe, addition.id, **{name: now})
     why = say("the same strength in each litre") if addition.what == "coagulant" else say("the same share of the milk")
-    why += _weighing(now) if name == "mass_kg" else _measuring(now, addition.what)
+    why += _weighing(now) if name == "mass_kg" else _measuring(now)
     work.figure(addition.id, of, field_meta(Addition, name), value, now, "by milk", why)
 
 
@@ -183,7 +183,7 @@ def _weighing(kg: float) -> str:
     )
 
 
-def _measuring(litres: float, what: str) -> str:
+def _measuring(litres: float) -> str:
     given = diluted_l(litres)
     if given is None:
         return ""

@@ -22,10 +22,15 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
+from designer.judge.compare import compare
 from designer.language import ENGLISH, speak
 from designer.plan.make_plan import make_plan
+from designer.recipe.document import Recipe
+from designer.recipe.edit import edit_addition
+from designer.recipe.per_milk import for_milk
 from designer.translations.gather import FOLDER, translations
 from widgets import language
+from widgets.compare.worth_table import WorthTable
 from widgets.form.stage_form import StageForm
 from widgets.outcomes.check_place import ICON_PX, STANDS, CheckPlace
 from widgets.paper.draw import write_pdf
@@ -101,6 +106,19 @@ def test_a_temperature_is_typed_and_said_back_with_a_comma(qtbot: QtBot, french:
     qtbot.keyClick(field, Qt.Key.Key_Return)
     assert french.session.recipe.stage("warm").temperature_c == pytest.approx(38.5)  # type: ignore[union-attr]
     assert field.text() == "38,5 °C"
+
+
+def test_what_doses_are_said_of_is_not_said_in_every_line(spoken: None, qtbot: QtBot, recipe: Recipe) -> None:
+    """The sentence over the table says that doses are of 100 kg of milk."""
+    more = edit_addition(for_milk(recipe, 0.5), "rennet", volume_l=0.0125)
+    found = compare(recipe, more, measure=lambda one: {})
+    assert any("100 kg" in one.sentence for one in found.differences)
+    table = WorthTable()
+    qtbot.addWidget(table)
+    table.fill(found)
+    lines = [item.text(0) for item in table.items()]
+    assert lines
+    assert [text for text in lines if "100 kg" in text] == []
 
 
 def test_the_file_stays_as_it_is_written(french: Window, tmp_path: Path) -> None:

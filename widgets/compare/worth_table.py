@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from designer.judge.between import Step
 from designer.judge.compare import Comparison, Difference, Line, decimals, part_words
+from designer.judge.given import of_100kg
 from designer.units import System
 from widgets.outcomes import figures
 from widgets.theme import apply as dress
@@ -70,7 +71,7 @@ class WorthTable(QTreeWidget):
             head.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
             self.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             self.headerItem().setToolTip(column, figures.label_of(key))
-        self._said_once = ""
+        self._said_once = ""  # what the sentence over the table says of every line
         self._apart: tuple[str, str] | None = None
         self.itemActivated.connect(self._activated)
 
@@ -110,7 +111,7 @@ class WorthTable(QTreeWidget):
         current = self.currentItem()
         place = next((at for at, item in enumerate(self.items()) if item is current), None)
         self.clear()
-        self._said_once = " per 100 kg" if comparison.per_100kg else ""
+        self._said_once = of_100kg() if comparison.per_100kg else ""
         whole = {
             key: comparison.right_values[key] - comparison.left_values[key]
             for key, _ in COLUMNS
@@ -127,11 +128,11 @@ class WorthTable(QTreeWidget):
             top = self._top(self.tr("What goes only together"), bold=True)
             for one in grouped:
                 self._difference(top, one, words_of(one), largest)
-        apart = [one for one in single if one.row < 0]
+        before = [one for one in single if one.row < 0]
         loose = [step for one in grouped for step in one.steps]
-        if apart or any(step.row < 0 for step in loose):
+        if before or any(step.row < 0 for step in loose):
             top = self._top(self.tr("Before the first stage"), bold=True)
-            for one in apart:
+            for one in before:
                 self._difference(top, one, one.sentence, largest)
             self._loose(top, [step for step in loose if step.row < 0])
         for alike, run in groupby(enumerate(comparison.lines), key=lambda numbered: numbered[1].folded):
