@@ -51,6 +51,7 @@ class Path:
 
 MARCHED = (
     "acid.py",
+    "begin.py",
     "buffer.py",
     "constants.py",
     "constants.toml",
