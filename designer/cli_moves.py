@@ -42,6 +42,6 @@ def moves(
     spread = spreads(read, key, ranked, branch=lane, members=members) if members and ranked else ()
     bands = {one.setting.path: one for one in spread}
     if as_json:
-        print(dumps(moves_json(key, ranked, bands)))
+        print(dumps(moves_json(read, key, ranked, bands)))
     else:
-        print_moves(key, ranked, bands, units)
+        print_moves(read, key, ranked, bands, units)

@@ -14,6 +14,7 @@ from importlib.resources import files
 from designer.judge.movable import Movable
 from designer.language import word
 from designer.recipe.document import Recipe
+from designer.recipe.stages.stage import Stage
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,13 +53,26 @@ def turns() -> tuple[Turn, ...]:
 
 def turns_at(recipe: Recipe, setting: Movable, value: float | None = None, outcome: str = "") -> tuple[Turn, ...]:
     """What to say of a setting at a value (its own by default), of one outcome or of any."""
-    if setting.of != "stage":
+    if setting.of != "stage" or setting.branch is not None:
         return ()
-    stage = recipe.stage(setting.where)
     at = setting.value if value is None else value
-    fields = {setting.field, setting.field.rsplit(".", 1)[0]}
-    if setting.field == "end.value":
+    return _turns(recipe, recipe.stage(setting.where), setting.field, at, outcome)
+
+
+def turned(recipe: Recipe, stage: Stage, field: str) -> tuple[Turn, ...]:
+    """What to say beside a field of a stage because of where it stands; what holds at any value is left out."""
+    value = getattr(stage, field, None)
+    if not isinstance(value, int | float):
+        return ()
+    return tuple(one for one in _turns(recipe, stage, field, value, "") if one.low is not None or one.high is not None)
+
+
+def _turns(recipe: Recipe, stage: Stage, field: str, value: float, outcome: str) -> tuple[Turn, ...]:
+    fields = {field}
+    if field == "end.value":
         fields.add(f"end.{stage.end.by}")
+    if field.endswith((".load_kg", ".pressure_kpa")):
+        fields.add(f"{field.rpartition('.')[0]}.load")
     cultures = {starter.kind for starter in recipe.starters}
     return tuple(
         one
@@ -66,7 +80,7 @@ def turns_at(recipe: Recipe, setting: Movable, value: float | None = None, outco
         if stage.kind in one.kinds
         and one.field in fields
         and (not outcome or one.outcome == outcome)
-        and (one.low is None or at >= one.low - 1e-9)
-        and (one.high is None or at <= one.high + 1e-9)
+        and (one.low is None or value >= one.low - 1e-9)
+        and (one.high is None or value <= one.high + 1e-9)
         and (not one.needs or cultures & set(one.needs))
     )

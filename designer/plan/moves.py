@@ -10,9 +10,11 @@ from rich.console import Console
 from rich.table import Table
 
 from designer.judge.levers import Lever, Spread
-from designer.language import number, points, say
+from designer.judge.turns import turns_at
+from designer.language import headed, number, points, say, word
 from designer.plan import as_json
 from designer.quantities import QUANTITIES
+from designer.recipe.document import Recipe
 from designer.units import System, show
 
 Spreads = Mapping[tuple[str, str], Spread]
@@ -30,23 +32,24 @@ def effect_words(key: str, effect: float, *, bare: bool = False) -> str:
     return f"{sign}{number(abs(effect), f'.{min(quantity.decimals + 1, 3)}f')} {unit}".rstrip()
 
 
-def moves_json(key: str, ranked: Sequence[Lever], spreads: Spreads) -> dict[str, Any]:
+def moves_json(recipe: Recipe, key: str, ranked: Sequence[Lever], spreads: Spreads) -> dict[str, Any]:
     """{"outcome", "label", "unit", "settings": [{"id", "field", "title", "value", "step", "up", "down", ...}]}.
 
     `up` and `down` are the changes of the outcome by a step more and a step less of the setting, null where it is at
-    its end; `up_low` ... `down_high` their 80 % bands, null where they were not worked out.
+    its end; `up_low` ... `down_high` their 80 % bands, null where they were not worked out. `turns` says where its
+    usual direction turns: [{"text", "source", "have"}].
     """
     return {
         "outcome": key,
         "label": QUANTITIES[key].label,
         "unit": QUANTITIES[key].unit,
-        "settings": [_setting(one, spreads.get(one.setting.path)) for one in ranked],
+        "settings": [_setting(recipe, key, one, spreads.get(one.setting.path)) for one in ranked],
     }
 
 
-def _setting(one: Lever, spread: Spread | None) -> dict[str, Any]:
+def _setting(recipe: Recipe, key: str, one: Lever, spread: Spread | None) -> dict[str, Any]:
     setting = one.setting
-    row = {
+    row: dict[str, Any] = {
         "id": setting.where, "field": setting.field, "title": setting.title, "kind": setting.kind,
         "value": as_json.number(setting.value), "step": as_json.number(setting.step),
         "up": as_json.number(one.up), "down": as_json.number(one.down),
@@ -54,11 +57,12 @@ def _setting(one: Lever, spread: Spread | None) -> dict[str, Any]:
     for way in ("up", "down"):
         low, high = getattr(spread, way) if spread is not None else (math.nan, math.nan)
         row |= {f"{way}_low": as_json.number(low), f"{way}_high": as_json.number(high)}
-    return row
+    turns = turns_at(recipe, setting, outcome=key)
+    return row | {"turns": [{"text": turn.text, "source": turn.source, "have": turn.have} for turn in turns]}
 
 
-def print_moves(key: str, ranked: Sequence[Lever], spreads: Spreads, system: System) -> None:
-    """One line a setting: what it is now, and what a step more and a step less do."""
+def print_moves(recipe: Recipe, key: str, ranked: Sequence[Lever], spreads: Spreads, system: System) -> None:
+    """One line a setting: what it is now, and what a step more and a step less do; then where a direction turns."""
     console = Console(highlight=False)
     console.print(say("What moves it: {label}", label=QUANTITIES[key].label), style="bold")
     if not ranked:
@@ -78,6 +82,10 @@ def print_moves(key: str, ranked: Sequence[Lever], spreads: Spreads, system: Sys
     console.print(table)
     if spreads:
         console.print(say("In brackets: where 8 in 10 makes lie."), style="dim")
+    for one in ranked:
+        for turn in turns_at(recipe, one.setting, outcome=key):
+            console.print(headed(one.setting.title, turn.text))
+            console.print(f"  {turn.source} ({word(turn.have, 'have')})", style="dim")
 
 
 def _band(key: str, band: tuple[float, float]) -> str:

@@ -3643,6 +3643,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>Ce qui agit dessus, d'un pas dans chaque sens</translation>
     </message>
     <message>
+        <source>Where the usual direction turns</source>
+        <translation>Où le sens habituel s’inverse</translation>
+    </message>
+    <message>
         <source>Why</source>
         <translation>Pourquoi</translation>
     </message>

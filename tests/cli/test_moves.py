@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from pathlib import Path
 
 import pytest
 
@@ -37,6 +38,21 @@ def test_a_step_that_cannot_be_taken_is_null_and_said(capsys: pytest.CaptureFixt
     assert code == DONE
     assert "at its end" in out
     assert "In brackets" not in out
+
+
+def test_where_a_direction_turns_is_said_with_its_source(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:  # fmt: skip
+    hot = tmp_path / "hot.toml"
+    hot.write_text(CHEDDAR.read_text("utf-8").replace('temperature = "39 °C"', 'temperature = "51 °C"'), "utf-8")
+    _, out, _ = run(capsys, "moves", str(hot), "moisture", "--members", "0", "--most", "500", "--json")
+    turns = {(row["id"], row["field"]): row["turns"] for row in json.loads(out)["settings"]}
+    said = turns["warm", "temperature_c"]
+    assert any("hardly dries the curd further" in one["text"] and "Huber" in one["source"] for one in said)
+    _, out, _ = run(capsys, "moves", str(hot), "moisture", "--members", "0", "--most", "500")
+    assert "hardly dries the curd further" in " ".join(out.split())
+    _, out, _ = run(capsys, "moves", CHEDDAR, "moisture", "--members", "0", "--most", "500")
+    assert "hardly dries the curd further" not in " ".join(out.split())
 
 
 def test_of_a_branch(capsys: pytest.CaptureFixture[str]) -> None:

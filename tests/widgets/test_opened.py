@@ -245,6 +245,23 @@ def test_levers_by_keyboard(qtbot: QtBot, window: Window) -> None:
     assert window.outcomes.list.hasFocus()
 
 
+def test_where_a_direction_turns_stands_under_the_settings_and_under_the_field(qtbot: QtBot, window: Window) -> None:
+    page = opened(qtbot, window)
+    assert not any("hardly dries" in fold.head.second for fold in page.turns.folds())
+    window.session.commit(edits.edit(window.session.recipe, "warm", temperature_c=51.0), "hot")
+    settle(qtbot, window)
+    turn = next(fold for fold in page.turns.folds() if "hardly dries" in fold.head.second)
+    assert turn.isVisible()
+    head = turn.head
+    in_sight(window, head, head.rect().center())
+    qtbot.mouseClick(head, Qt.MouseButton.LeftButton)
+    assert turn.details.isVisible()
+    assert "Huber" in turn.details.text()
+    window.session.choose("warm")
+    QApplication.processEvents()
+    assert "hardly dries" in window.stage_form._own.editors["temperature_c"].told.text()
+
+
 def test_all_settings_on_demand(qtbot: QtBot, window: Window) -> None:
     page = opened(qtbot, window)
     few = len(page.levers.shown)

@@ -10,8 +10,10 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QToolButton, QWidget
 
 from designer.judge.other_reading import Typed, typed
 from designer.judge.other_units import doubted, told
+from designer.judge.turns import turned
 from designer.recipe.document import Recipe
 from designer.recipe.field import FieldMeta, Model, field_metas
+from designer.recipe.stages.stage import Stage
 from designer.units import System
 from widgets import wording
 from widgets.form.editors import ChoiceEditor, Editor, TextEditor, YesEditor, title, words
@@ -120,7 +122,10 @@ class PartForm(QWidget):
         for name, editor in self.editors.items():
             editor.put(getattr(part, name))
             if recipe is not None and isinstance(editor, TextEditor) and editor.meta.kind:
-                editor.tell(told(recipe, part, name, self._system))
+                said = [told(recipe, part, name, self._system)]
+                if isinstance(part, Stage):
+                    said += [one.text for one in turned(recipe, part, name)]
+                editor.tell("\n".join(filter(None, said)))
                 doubt = doubted(recipe, part, name, self._system)
                 if doubt or editor.meta.usual is None:
                     editor.ask(doubt)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 from designer.forecast import Outcome
 from designer.judge.explain import Explanation, Link
 from designer.judge.levers import Lever, Spread
+from designer.judge.turns import Turn
 from designer.judge.verdict import Row
 from designer.language import headed, word
 from designer.units import System
@@ -92,6 +93,9 @@ class OpenedOutcome(QWidget):
         self.more = QPushButton(self)
         self.more.clicked.connect(self._more)
         self.more.hide()
+        self._turns_head = heading(self, self.tr("Where the usual direction turns"))
+        self._turns_head.hide()
+        self.turns = Part(self)
         self.levers.locked.connect(self.aim.turn_lock)
         self.aim.lockedAnew.connect(self.levers.put_locks)
         column = QVBoxLayout(self)
@@ -108,6 +112,8 @@ class OpenedOutcome(QWidget):
         column.addWidget(self._levers_head)
         column.addWidget(self.levers)
         column.addWidget(self.more, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self._turns_head)
+        column.addWidget(self.turns)
         self._pale_why()
 
     # ---- how it stands
@@ -189,10 +195,17 @@ class OpenedOutcome(QWidget):
 
     # ---- what moves it
 
-    def put_levers(self, levers: tuple[Lever, ...]) -> None:
-        """The settings that move it, the strongest first."""
+    def put_levers(self, levers: tuple[Lever, ...], turns: Sequence[tuple[Lever, Turn]] = ()) -> None:
+        """The settings that move it, the strongest first, and those whose usual direction turns where they stand."""
         self.levers.put(levers)
         self._name_more()
+        self._turns_head.setVisible(bool(turns))
+        self.turns.setVisible(bool(turns))
+        self.turns.put(self._turn(lever, turn) for lever, turn in turns)
+
+    def _turn(self, lever: Lever, turn: Turn) -> Fold:
+        source = f"{turn.source} ({word(turn.have, 'have')})"
+        return Fold(lever.setting.title, source, second=turn.text, parent=self)
 
     def put_bands(self, spreads: tuple[Spread, ...]) -> None:
         """How sure the effects of the strongest are."""
