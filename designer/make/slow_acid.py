@@ -125,7 +125,8 @@ def cautions(
     if own is None:
         return [say("heat-curd")]
     if not _sown(recipe, rows):
-        acid = any(given.what == "acid" for lane in recipe.lanes() for given in lane.additions)
+        own_acid = bool(rows["acid_mol_kg"].any())  # a branch carries what went into the main make, too
+        acid = own_acid or any(given.what == "acid" for given in recipe.additions)
         return [say("acid-no-starter" if acid else "no-starter")]
     begin = _warm_from(minute, temp, starter_min)
     out = [_warm_hours(own, minute, temp, ph, starter_min)]

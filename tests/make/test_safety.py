@@ -311,6 +311,39 @@ def test_no_starter_wax_brine_and_chemicals_are_spoken_of() -> None:
     assert "hot-wax" in codes(forecast(recipe("fourways-jack")))
 
 
+def test_acid_for_the_whey_is_none_for_the_cheese() -> None:
+    """A cheese without starter whose whey is soured for ricotta is told of no starter, not of acid."""
+    text = writes(recipe("weirside-gouda"))
+    head, rest = text.split("[[starter]]", 1)
+    ricotta = """
+[[branch]]
+id = "ricotta"
+after = "drain"
+of = "whey"
+
+[[branch.addition]]
+id = "citric"
+what = "acid"
+acid = "citric"
+at = "curdle"
+share = "0.05 %"
+
+[[branch.stage]]
+id = "curdle"
+kind = "acid_heat"
+length = "20 min"
+temperature = "88 °C"
+
+[[branch.stage]]
+id = "basket"
+kind = "hang"
+length = "2 h"
+"""
+    made = forecast(reads(head + rest[rest.index("[[addition]]") :] + ricotta))
+    assert found(made, "no-starter").text.startswith("No starter")
+    assert "heat-curd" in codes(made.branches[0])
+
+
 def test_a_row_is_filled_with_its_figures() -> None:
     got = say("raw-days", "cellar", days=35.2, limit=60.0, room=1.7)
     assert got.stage == "cellar"
