@@ -239,6 +239,7 @@ def first_recipe(
         )
     target = usual_target(style)
     ways = met.milk or (() if target is None else offers(met.recipe, target))
+    notes += met.made.notes  # where a law says that this milk does not do as the example's
     notes += [say("To standardise: {sentence}", sentence=way.sentence) for way in ways]
     return Met(
         met.recipe, met.made, met.before, met.changes, met.reached, met.missed, met.worse, met.in_the_way, ways,
