@@ -198,9 +198,7 @@ def _sums(found: Comparison) -> Table:
     return table
 
 
-def outcomes_table(
-    left: Forecast, right: Forecast, left_name: str, right_name: str, also: Sequence[str] = ()
-) -> Table:
+def outcomes_table(left: Forecast, right: Forecast, left_name: str, right_name: str, also: Sequence[str] = ()) -> Table:
     """Two forecasts side by side, by the outcomes that makes are set beside each other by and those of `also`."""
     table = Table(box=None, pad_edge=False)
     table.add_column(say("outcome"))

@@ -40,7 +40,9 @@ def _object(model: type[Model], definitions: Schema) -> Schema:
         if meta.required:
             required.append(meta.key)
     if issubclass(model, Stage):
-        properties["length"] = _quantity("duration", "Planned length, for an end by time or feel; an end by a state has its latest.", 0.5, None)
+        properties["length"] = _quantity(
+            "duration", "Planned length, for an end by time or feel; an end by a state has its latest.", 0.5, None
+        )
     out: Schema = {"type": "object", "properties": properties, "additionalProperties": False}
     if model is Recipe:
         required = ["format", "name", "milk", "stage"]

@@ -91,7 +91,7 @@ def test_a_step_too_far_does_not_run_away() -> None:
 
 @pytest.mark.parametrize(("kpa", "hours"), [(400.0, 48), (200.0, 300), (3.0, 300)])
 def test_a_rind_closes_once_however_hard_and_long_it_is_pressed(kpa: float, hours: int) -> None:
-    """Where nothing else stirs for days a stride grows long; it must not overshoot the rind, which settles meanwhile."""
+    """Where nothing else stirs for days a stride grows long; it must not overshoot the rind that settles."""
     press = row(stage=9, minutes=60.0 * hours, place=PLACE_PRESS, load_kpa=kpa, every_min=15, height_mm=90.0)
     out = marched([*gouda()[:9], press]).out[:, OUT_EXTRA:]
     assert out[:, SKIN].min() >= 0.0

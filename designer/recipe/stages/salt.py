@@ -46,8 +46,8 @@ class Salt(VatStage):
         high=100.0,
         step=0.5,
         label="temperature",
-        help="Of curd: at the end of the stage, left out it stays. Of a formed cheese: the air it lies in, left out the "
-        "make room.",
+        help="Of curd: at the end of the stage, left out it stays. Of a formed cheese: the air it lies in, left out "
+        "the make room.",
     )
     of: Literal["curd", "milk"] = words("curd", "What the share is taken of.", label="share of")
     on: Literal["curd", "cheese"] = words(
