@@ -5587,6 +5587,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>fromage non cuit, à pâte molle ou demi-dure</translation>
     </message>
     <message>
+        <source>warm lactic set</source>
+        <translation>caillage lactique au chaud</translation>
+    </message>
+    <message>
         <source>{force:.0f} kg of force on one cheese ({kpa:.0f} kPa) is far above a hand press: check the unit or the decimal point.</source>
         <translation>{force:.0f} kg de force sur un fromage ({kpa:.0f} kPa) dépassent de loin une presse à main : vérifiez l'unité ou la virgule.</translation>
     </message>
@@ -11305,6 +11309,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>published, read (abstract); common practice</source>
         <translation>publié, lu (résumé) ; usage courant</translation>
+    </message>
+    <message>
+        <source>published, read (abstract); that it holds for lactic sets is derived</source>
+        <translation>publié, lu (résumé) ; que cela vaille pour le caillage lactique est déduit</translation>
     </message>
     <message>
         <source>published, read (abstracts)</source>
