@@ -17,6 +17,7 @@ from designer.judge.freedom import acid_guards
 from designer.judge.limits import NEAR_ELSE, NEAR_POINTS
 from designer.judge.moments import AGEING, DAY_MIN
 from designer.judge.movable import movables, moved, stages_before
+from designer.judge.style_stages import SETS, between, with_stages
 from designer.judge.verdict import LIMIT, MET, NOT_MET
 from designer.judge.windows import ranged
 from designer.judge.words import lowered
@@ -24,7 +25,8 @@ from designer.language import either, headed, joined, say
 from designer.make.caution import limit
 from designer.quantities import QUANTITIES
 from designer.recipe.document import Branch, MilkSource, Recipe
-from designer.recipe.edit import edit, edit_end, edit_recipe
+from designer.recipe.edit import edit, edit_end, edit_recipe, insert, new_stage
+from designer.recipe.end import End
 from designer.recipe.error import RecipeError
 from designer.recipe.examples import examples
 from designer.recipe.field import choice
@@ -42,6 +44,8 @@ _OF_THE_MILK = ("fdm_pct", "fat_pct")
 RATIOS = (0.3, 5.0)
 STEPS = ("example", "middle", "aim", "limits")
 """What a first recipe takes: the nearest example, set to the middle of the ranges, aimed at all, or at the limits."""
+WAIT_FOR_ACID_MIN = 480.0
+"""Curd to be stretched waits no longer than this for its acid."""
 LACTIC_SET_MIN = 300.0
 """A gel that takes longer from rennet to cut is an acid gel."""
 
@@ -212,6 +216,9 @@ def first_recipe(
         scaled, milks=tuple(milks), style=style, name=name or say("First {name}", name=of.title),
         maker="", place="", notes="",
     )  # fmt: skip
+    restaged: list[str] = []
+    if example.style != style:
+        recipe, restaged = _staged_as(recipe, of)
     begins("middle")
     for one in ranged(recipe, of):
         try:
@@ -228,6 +235,8 @@ def first_recipe(
     ]
     if example.style != style:
         notes.append(say("There is no example of {name}; look at every stage before you trust it.", name=of.title))
+    if restaged:
+        notes.append(say("As {name} asks for it: {stages}.", name=of.title, stages=joined(restaged)))
     strangers = sorted({milk.species for milk in milks} - set(of.milk)) if of.milk else []
     if strangers:
         notes.append(
@@ -245,6 +254,20 @@ def first_recipe(
         met.recipe, met.made, met.before, met.changes, met.reached, met.missed, met.worse, met.in_the_way, ways,
         tuple(notes),
     )  # fmt: skip
+
+
+def _staged_as(recipe: Recipe, style: Style) -> tuple[Recipe, list[str]]:
+    """The recipe with the stages the style asks for and without those it has not, and that in words; how it sets is
+    the example's."""
+    missing, extra = (tuple(kind for kind in kinds if kind not in SETS) for kinds in between(recipe, style))
+    restaged, said, _ = with_stages(recipe, missing, extra)
+    sour, drained = _narrowest(style, "ph_stretch"), [stage for stage in restaged.stages if stage.kind == "drain"]
+    if "stretch" in missing and sour is not None and drained and "stack" not in (one.kind for one in restaged.stages):
+        until = End(by="ph", value=round(sum(sour) / 2.0, 2), of="curd", latest_min=WAIT_FOR_ACID_MIN)
+        wait = new_stage(restaged, "stack", end=until)
+        restaged = insert(restaged, wait, after_id=drained[-1].id)
+        said.append(say("{title} after {title2}", title=wait.title, title2=drained[-1].title))
+    return restaged, said
 
 
 def _set_as_usual(recipe: Recipe, style: Style) -> Recipe:

@@ -7289,6 +7289,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Tout ce qui est voulu l'est déjà : {figures}.</translation>
     </message>
     <message>
+        <source>As {name} asks for it: {stages}.</source>
+        <translation>Comme {name} le demande : {stages}.</translation>
+    </message>
+    <message>
         <source>At pH {ph:.1f} and {temp:.0f} °C acid has curdled only about {share:.0f} % of it; the rest goes with the whey. It takes more acid, or more heat.</source>
         <translation>À pH {ph:.1f} et {temp:.0f} °C l'acide n'en a caillé qu'environ {share:.0f} % ; le reste part avec le lactosérum. Il faut plus d'acide, ou plus de chaleur.</translation>
     </message>
