@@ -258,8 +258,10 @@ def first_recipe(
 
 def _staged_as(recipe: Recipe, style: Style) -> tuple[Recipe, list[str]]:
     """The recipe with the stages the style asks for and without those it has not, and that in words; how it sets is
-    the example's."""
+    the example's. Only for curd worked hot, which nothing else makes up for: other stages balance each other."""
     missing, extra = (tuple(kind for kind in kinds if kind not in SETS) for kinds in between(recipe, style))
+    if not {"stretch", "scald"} & set(missing):
+        return recipe, []
     restaged, said, _ = with_stages(recipe, missing, extra)
     sour, drained = _narrowest(style, "ph_stretch"), [stage for stage in restaged.stages if stage.kind == "drain"]
     if "stretch" in missing and sour is not None and drained and "stack" not in (one.kind for one in restaged.stages):
