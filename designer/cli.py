@@ -267,7 +267,8 @@ def aim(
     if isinstance(found, Met):
         print(dumps(aimed.met_json(found))) if as_json else aimed.print_met(found, units)
     else:
-        print(dumps(aimed.aimed_json(found))) if as_json else aimed.print_aimed(found, units)
+        keys = [one.key for one in wants]
+        print(dumps(aimed.aimed_json(found))) if as_json else aimed.print_aimed(found, units, keys)
     if out is not None:
         write(found.recipe, out, None if first else read_text(recipe))
         print("\n" + say("Written to {path}", path=out.resolve()), file=sys.stderr)

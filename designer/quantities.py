@@ -48,8 +48,8 @@ def _minutes(key: str, label: str) -> Quantity:
     return Quantity(key, label, "min", "duration", 0, 1.0)
 
 
-_ALL = (
-    # Outcomes: the cheese as it enters its first room, unless the label says otherwise.
+_OUTCOMES = (
+    # The cheese as it enters its first room, unless the label says otherwise.
     _percent("moisture_pct", "Moisture"),
     _percent("mnfs_pct", "Moisture in non-fat substance (MNFS)"),
     _percent("fdm_pct", "Fat in dry matter (FDM)"),
@@ -82,7 +82,9 @@ _ALL = (
     Quantity("press_kpa", "Highest pressure on the cheese", "kPa", "pressure", 1, 1.0),
     Quantity("knit", "Knit of the curd", "of 1", "ratio", 2, 0.05, "more"),
     Quantity("acidity_drawn_pct", "Acidity of the whey when first drawn", "% lactic acid", "acidity", 2, 0.01),
-    # Trace columns: one value at every moment.
+)
+# Trace columns: one value at every moment.
+_TRACES = (
     Quantity("temperature_c", "Temperature", "°C", "temperature", 1, 0.5),
     _ph("ph", "pH of milk or curd"),
     _ph("ph_whey", "pH of whey"),
@@ -99,7 +101,9 @@ _ALL = (
     Quantity("strep", "Thermophilic cocci", "10⁹ cells per mL", "ratio", 3, 0.01),
     Quantity("rods", "Thermophilic rods", "10⁹ cells per mL", "ratio", 3, 0.01),
 )
-QUANTITIES: dict[str, Quantity] = {quantity.key: quantity for quantity in _ALL}
+QUANTITIES: dict[str, Quantity] = {quantity.key: quantity for quantity in (*_OUTCOMES, *_TRACES)}
+OUTCOMES = tuple(quantity.key for quantity in _OUTCOMES)
+"""Keys of what is told of the cheese and its make as a whole."""
 
 
 def quantity(key: str) -> Quantity:

@@ -11,12 +11,13 @@ from designer.judge.check import least_age_days
 from designer.judge.meet import AT_ALL, AT_LIMITS, Met, meet
 from designer.judge.moments import AGEING
 from designer.judge.movable import moved, stages_before
-from designer.judge.nearest import sets_slowly
+from designer.judge.style_stages import SETS, between, sets_slowly, with_stages
 from designer.judge.windows import ranged
-from designer.language import either, say
+from designer.language import either, joined, say
 from designer.make.caution import limit
 from designer.recipe.document import Branch, MilkSource, Recipe
-from designer.recipe.edit import edit, edit_end, edit_recipe
+from designer.recipe.edit import edit, edit_end, edit_recipe, insert, new_stage
+from designer.recipe.end import End
 from designer.recipe.error import RecipeError
 from designer.recipe.examples import examples
 from designer.recipe.field import choice
@@ -34,6 +35,8 @@ from styles.reader import style as read_style
 EXAMPLE, MIDDLE = "example", "middle"
 STEPS = (EXAMPLE, MIDDLE, AT_ALL, AT_LIMITS)
 """What it takes: the nearest example, set to the middle of the ranges, and the steps of `meet`."""
+WAIT_FOR_ACID_MIN = 480.0
+"""Curd to be stretched waits no longer than this for its acid."""
 
 
 def first_recipe(
@@ -59,6 +62,9 @@ def first_recipe(
         scaled, milks=tuple(milks), style=style, name=name or say("First {name}", name=of.title),
         maker="", place="", notes="",
     )  # fmt: skip
+    restaged: list[str] = []
+    if example.style != style:
+        recipe, restaged = _staged_as(recipe, of)
     begins(MIDDLE)
     for one in ranged(recipe, of):
         try:
@@ -68,10 +74,13 @@ def first_recipe(
     met = meet(_kept(_set_as_usual(recipe, of), of), of, begins=begins)
     target = usual_target(style)
     ways = met.milk or (() if target is None else offers(met.recipe, target))
-    return replace(met, milk=ways, notes=tuple(_notes(of, example, milks, ways)))
+    return replace(met, milk=ways, notes=tuple(_notes(of, example, milks, restaged, met, ways)))
 
 
-def _notes(style: Style, example: Recipe, milks: Sequence[MilkSource], ways: Sequence[Offer]) -> Iterator[str]:
+def _notes(
+    style: Style, example: Recipe, milks: Sequence[MilkSource], restaged: Sequence[str], met: Met,
+    ways: Sequence[Offer],
+) -> Iterator[str]:  # fmt: skip
     """Where a first recipe comes from, what to look at, and how its milk would be standardised."""
     yield say(
         "Drawn from the example “{name}”, its settings at the middle of the usual ranges of {name2}.",
@@ -79,14 +88,33 @@ def _notes(style: Style, example: Recipe, milks: Sequence[MilkSource], ways: Seq
     )  # fmt: skip
     if example.style != style.key:
         yield say("There is no example of {name}; look at every stage before you trust it.", name=style.title)
+    if restaged:
+        yield say("As {name} asks for it: {stages}.", name=style.title, stages=joined(restaged))
     strangers = sorted({milk.species for milk in milks} - set(style.milk)) if style.milk else []
     if strangers:
         yield say(
             "{name} is not usually made of {strangers} milk.",
             name=style.title, strangers=either(choice(one) for one in strangers),
         )  # fmt: skip
+    yield from met.made.notes  # where a law says that this milk does not do as the example's
     for way in ways:
         yield say("To standardise: {sentence}", sentence=way.sentence)
+
+
+def _staged_as(recipe: Recipe, style: Style) -> tuple[Recipe, list[str]]:
+    """The recipe with the stages the style asks for and without those it has not, and that in words; how it sets is
+    the example's. Only for curd worked hot, which nothing else makes up for: other stages balance each other."""
+    missing, extra = (tuple(kind for kind in kinds if kind not in SETS) for kinds in between(recipe, style))
+    if not {"stretch", "scald"} & set(missing):
+        return recipe, []
+    restaged, said, _ = with_stages(recipe, missing, extra)
+    sour, drained = _narrowest(style, "ph_stretch"), [stage for stage in restaged.stages if stage.kind == "drain"]
+    if "stretch" in missing and sour is not None and drained and "stack" not in (one.kind for one in restaged.stages):
+        until = End(by="ph", value=round(sum(sour) / 2.0, 2), of="curd", latest_min=WAIT_FOR_ACID_MIN)
+        wait = new_stage(restaged, "stack", end=until)
+        restaged = insert(restaged, wait, after_id=drained[-1].id)
+        said.append(say("{title} after {title2}", title=wait.title, title2=drained[-1].title))
+    return restaged, said
 
 
 def _set_as_usual(recipe: Recipe, style: Style) -> Recipe:

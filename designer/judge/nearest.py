@@ -16,14 +16,13 @@ from designer.judge.aim import Change
 from designer.judge.meet import Met, meet
 from designer.judge.moments import moments, settings
 from designer.judge.short_way import shortened
+from designer.judge.style_stages import SETS, between, with_stages
 from designer.judge.words import label_of
 from designer.language import either, joined, number, say, word
 from designer.recipe.document import Recipe
-from designer.recipe.edit import edit_coat, insert, new_stage, remove
-from designer.recipe.error import RecipeError
+from designer.recipe.edit import edit_coat
 from designer.recipe.field import choice
 from designer.recipe.stages.kinds import KINDS
-from designer.recipe.stages.salt import Salt
 from styles.reader import Style, house_keys, styles
 from styles.reader import style as read_style
 from styles.settings import SETTINGS
@@ -37,23 +36,6 @@ SETTING, UNKNOWN = 0.2, 0.4
 """What a setting one near-width outside counts for, and a figure nothing is known of in the style, in steps."""
 STAGE, RIND, MILK = 2.0, 1.5, 3.0
 """What a stage too many or too few, another rind and another animal count for, in steps."""
-LACTIC_SET_MIN = 300.0
-"""A gel that takes longer from rennet to cut is an acid gel."""
-# What a style's windows and the words of its family say of stages.
-_BY_WINDOW: Mapping[str, str] = {
-    "wash_pct": "wash", "wash_c": "wash", "stretch_c": "stretch", "ph_stretch": "stretch", "brine_pct": "brine",
-    "brine_h": "brine", "brine_c": "brine", "ph_brine": "brine", "salt_curd_pct": "salt", "ph_salt": "salt",
-    "ph_mill": "mill", "stack_min": "stack", "press_kpa": "press", "press_h": "press", "ph_press_end": "press",
-    "hang_h": "hang", "scald_c": "scald",
-}  # fmt: skip
-_BY_WORD: Mapping[str, str] = {
-    "washed curd": "wash", "washed,": "wash", "stretched": "stretch", "brined": "brine", "milled": "mill",
-    "dry-salted": "salt", "scalded": "scald", "pressed": "press",
-}  # fmt: skip
-_SETS = ("set", "lactic_set", "acid_heat")
-_ASKED = frozenset(_BY_WINDOW.values())
-_AS_GOOD: Mapping[str, tuple[str, ...]] = {"brine": ("brine", "hold_brine")}
-_ORDER = tuple(KINDS)
 _COATS: Mapping[str, str] = {"white mould": "bloomy", "smeared": "washed", "washed rind": "washed"}
 
 
@@ -149,7 +131,7 @@ def ways(made: Forecast, count: int = 3, of: Iterable[Style] | None = None) -> t
 
 def way_to(recipe: Recipe, near: Near) -> Way:
     """The smallest change found that makes of the recipe a cheese of that style. Raises RecipeError."""
-    other_set = [kind for kind in (*near.missing, *near.extra) if kind in _SETS]
+    other_set = [kind for kind in (*near.missing, *near.extra) if kind in SETS]
     if other_set:
         words = say(
             "{name} sets another way ({sentence}): that is another recipe, not a change of this one.",
@@ -192,14 +174,7 @@ def _unlike(style: Style, made: Forecast) -> float:
 
 def _near(made: Forecast, style: Style, found: Mapping[str, float]) -> Near:
     gaps = tuple(_gaps(made, style, found))
-    have = {stage.kind for stage in made.recipe.stages if not (isinstance(stage, Salt) and stage.on == "cheese")}
-    asked = stages_of(style)
-    missing = tuple(kind for kind in _ORDER if kind in asked and not have & set(_AS_GOOD.get(kind, (kind,))))
-    extra = tuple(
-        kind
-        for kind in _ORDER
-        if kind in have and kind not in asked and (kind in _ASKED or kind in _SETS) and not _is_allowed(kind, style)
-    )
+    missing, extra = between(made.recipe, style)
     wanted = next((coat for words, coat in _COATS.items() if words in style.family), "")
     own = made.recipe.coat.kind if made.recipe.coat is not None else ""
     rind = wanted if wanted != own and (wanted or own in _COATS.values()) else ""
@@ -209,35 +184,6 @@ def _near(made: Forecast, style: Style, found: Mapping[str, float]) -> Near:
     distance = sum(gap.steps for gap in gaps) + UNKNOWN * unknown + STAGE * (len(missing) + len(extra))
     distance += (RIND if rind or bare else 0.0) + (0.0 if milk else MILK)
     return Near(style, distance, gaps, missing, extra, rind or ("natural" if bare else ""), milk)
-
-
-def _is_allowed(kind: str, style: Style) -> bool:
-    """Whether a stage a style does not speak of may be there: pressing and salting are seldom spoken of."""
-    if kind == "press":
-        return not any(word in style.family for word in ("soft", "fresh", "lactic", "unpressed"))
-    if kind == "salt":
-        return "brine" not in stages_of(style)
-    if kind == "brine":
-        return "salt" not in stages_of(style)
-    return kind == "hang" or (kind == "stack" and "mill" in stages_of(style))
-
-
-def sets_slowly(style: Style) -> bool:
-    """Whether by its windows a style sets by acid."""
-    return any((one.low or 0.0) >= LACTIC_SET_MIN for one in style.windows_of("set_min"))
-
-
-def stages_of(style: Style) -> frozenset[str]:
-    """Stage kinds a style asks for, by its windows and the words of its family."""
-    found = {_BY_WINDOW[one.key] for one in style.windows if one.key in _BY_WINDOW}
-    found |= {kind for words, kind in _BY_WORD.items() if words in style.family}
-    if "unpressed" in style.family:
-        found.discard("press")
-    lactic = (
-        sets_slowly(style) or "lactic" in style.family or ("fresh, acid" in style.family and "heat" not in style.family)
-    )
-    found.add("acid_heat" if "acid and heat" in style.family else "lactic_set" if lactic else "set")
-    return frozenset(found)
 
 
 def _gaps(made: Forecast, style: Style, found: Mapping[str, float]) -> Iterator[Gap]:
@@ -282,23 +228,7 @@ def known_for(style: Style, key: str) -> tuple[float | None, float | None]:
 def _restaged(recipe: Recipe, near: Near) -> tuple[Recipe, tuple[str, ...], dict[str, str]]:
     """The recipe with the style's stages in their usual places and without those it has not; that in words; and the
     ids of those that came in, by the words for them."""
-    said, came = [], {}
-    for kind in near.extra:
-        for stage in [one for one in recipe.stages if one.kind == kind]:
-            try:
-                recipe = remove(recipe, stage.id)
-            except RecipeError:  # the only stage of the make
-                continue
-            said.append(say("without {stage}", stage=stage.title))
-    for kind in near.missing:
-        before = [stage for stage in recipe.stages if _ORDER.index(stage.kind) < _ORDER.index(kind)]
-        new = new_stage(recipe, kind)
-        recipe = insert(recipe, new, after_id=before[-1].id if before else None)
-        words = say("{title} first", title=new.title)
-        if before:
-            words = say("{title} after {title2}", title=new.title, title2=before[-1].title)
-        said.append(words)
-        came[words] = new.id
+    recipe, said, came = with_stages(recipe, near.missing, near.extra)
     if near.rind:
         recipe = edit_coat(recipe, kind=near.rind)
         said.append(say("a {rind} rind", rind=choice(near.rind)))

@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from designer.make.law import law
 from designer.make.state import CORE, OUTER, WATER, WHEY, ZONES, T
+from designer.make.syneresis import skin_growth_per_min
 from designer.recipe.schedule import PLACE_BRINE, PLACE_MOULD, T_FOLLOW, T_HOLD, T_RAMP
 
 SETTLES, INWARD, OUTWARD = 0, 1, 2
@@ -59,9 +60,10 @@ def find_pace(zones: int, row: Any, p: Any, pace: NDArray[np.float64]) -> None:
     """How fast things settle in a row [1/min], into pace (PACE,): what settles fastest, with a quarter to spare; how
     fast the halves of a cheese even out their heat, and the outer one with what is around it (0: not in this row).
 
-    Calcium settles between micelle and serum long before the rest has moved; a stride must not overshoot it.
+    Calcium settles between micelle and serum long before the rest has moved, and so does the rind under a hard press;
+    a stride must not overshoot them.
     """
-    pace[SETTLES] = 1.25 * p.calcium_dissolve_per_min
+    pace[SETTLES] = 1.25 * max(p.calcium_dissolve_per_min, skin_growth_per_min(row.load_kpa, row.place, p))
     pace[INWARD] = pace[OUTWARD] = 0.0
     if zones == ZONES and row.t_law == T_FOLLOW:
         pace[INWARD], pace[OUTWARD] = conducts_per_min(row, p)

@@ -132,6 +132,13 @@ def composition(y: Floats, p: Any) -> dict[str, Floats]:
     }
 
 
+def dissolved(y: Floats, p: Any) -> Floats:
+    """The states y (m, SIZE) with what the curd will still take of the dry salt that lies on it."""
+    whole = y.copy()
+    whole[:, CURD + SALT] += p["salt_retained"] * np.maximum(y[:, DRY_SALT], 0.0)
+    return whole
+
+
 def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats) -> dict[str, Floats]:
     """All outcomes of m makes, each shape (m,); nan for what did not happen.
 
@@ -141,7 +148,7 @@ def outcomes(left: Left, *, mill_row: NDArray[np.int64] | None, milk_kg: Floats)
     every = np.arange(len(left.counts))
     end_row = left.counts - 2
     at, p = left.at_end[every, end_row], left.p
-    y = at[:, OUT_EXTRA:]
+    y = dissolved(at[:, OUT_EXTRA:], p)
     used = np.arange(left.rows.shape[1]) < left.counts[:, None]
     drained, there = _before(left, (left.rows["place"] >= PLACE_DRAINED) & used)
     both = composition(np.stack([y, drained[:, OUT_EXTRA:]]), p)

@@ -159,6 +159,7 @@ def _fresh(p: Any, y: State) -> Any:
     p = joined([p])[0]
     p["casein_milk"] = y[CURD + CASEIN] + 0.85 * y[CURD + WHEY_PROTEIN]
     p["water_milk"] = y[CURD + WATER]
+    p["whey_share"] = y[CURD + WHEY_PROTEIN] / (y[CURD + CASEIN] + y[CURD + WHEY_PROTEIN])
     p["bound_whey_protein"] = 0.0
     p["colloidal_per_casein"] = y[COLLOIDAL] / y[CURD + CASEIN]
     return p

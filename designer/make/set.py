@@ -26,6 +26,8 @@ ACTIVITY = np.array(
 )
 SET_C_LOW, SET_C_HIGH = 18.0, 45.0
 CURDLED_LEAST = 0.02
+MILK_WHEY_SHARE = 0.27
+"""Whey protein of all protein in the milk that has most of it, goats'."""
 """Something always clings to the cloth; the laws divide by it."""
 
 
@@ -108,10 +110,16 @@ def acid_gelation_ph(temp_c: float, p: Any) -> float:
 
 @law
 def heat_curdled(ph: float, temp_c: float, p: Any) -> float:
-    """Share of hot milk or whey that acid has curdled [1]: all of it well below the gelation pH, none above."""
+    """Share of hot milk or whey that acid has curdled [1]: all of it well below the gelation pH, none above.
+
+    Whey, with no casein to hold its unfolded protein apart, flocculates much sweeter and less sharply than milk.
+    """
     denatured = max(p.heat_denatured, unfolded(temp_c, p))
     at = p.acid_gel_ph + p.acid_gel_ph_warm * (temp_c - 20.0) + p.acid_gel_ph_heat * denatured
-    return CURDLED_LEAST + (1.0 - CURDLED_LEAST) / (1.0 + np.exp((ph - at) / p.heat_curd_ph_width))
+    of_whey = max(0.0, (p.whey_share - MILK_WHEY_SHARE) / (1.0 - MILK_WHEY_SHARE))
+    at += p.heat_curd_whey * of_whey
+    width = p.heat_curd_ph_width + (p.heat_curd_whey_width - p.heat_curd_ph_width) * of_whey
+    return CURDLED_LEAST + (1.0 - CURDLED_LEAST) / (1.0 + np.exp((ph - at) / width))
 
 
 @law

@@ -126,13 +126,15 @@ def cautions(
     if own is None:
         return [say("heat-curd")]
     if not _sown(recipe, rows):
-        acid = any(given.what == "acid" for lane in recipe.lanes() for given in lane.additions)
+        own_acid = bool(rows["acid_mol_kg"].any())  # a branch carries what went into the main make, too
+        acid = own_acid or any(given.what == "acid" for given in recipe.additions)
         return [say("acid-no-starter" if acid else "no-starter")]
     begin = _warm_from(minute, temp, starter_min)
     out = [_warm_hours(own, minute, temp, ph, starter_min)]
     if begin is not None:
         six = begin + SIX_H_MIN
-        out += [by_six_hours(own, float(np.interp(six, minute, ph))), _maybe(own, outcomes)]
+        judged = family("warm_lactic") if own.key == "lactic" and _is_warm(minute, temp, begin) else own
+        out += [by_six_hours(judged, float(np.interp(six, minute, ph))), _maybe(judged, outcomes)]
         out.append(_dead(own, minute, ph, begin))
         out.append(_waiting(rows, minute, temp, trace.stage, min(starter_min, begin)))
     if own.key == "milled" and "ph_mill" in outcomes:
@@ -165,6 +167,12 @@ def _warm_from(minute: Series, temperature_c: Series, starter_min: float) -> flo
     """When starter and warmth first meet [min]; None where the make stays cold."""
     warm = np.flatnonzero((minute >= starter_min - 1e-9) & (temperature_c > limit("warm_c").value))
     return float(minute[warm[0]]) if warm.size else None
+
+
+def _is_warm(minute: Series, temperature_c: Series, begin: float) -> bool:
+    """Whether the first six hours are as warm on the mean as those of a rennet vat."""
+    hours = np.linspace(begin, min(begin + SIX_H_MIN, float(minute[-1])), 73)
+    return float(np.interp(hours, minute, temperature_c).mean()) >= limit("warm_set_c").value
 
 
 def _warm_hours(own: Family, minute: Series, temp: Series, ph: Series, starter_min: float) -> Caution | None:

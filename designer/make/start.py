@@ -38,6 +38,7 @@ MILK_FIELDS = (
     "floc_milk",
     "heat_denatured",
     "activity",
+    "whey_share",
 )
 
 
@@ -52,7 +53,7 @@ def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
 
     ph_native and with it casein_h_native, serum_h_native as in `set_native_ph`; casein_milk, water_milk,
     bound_whey_protein [kg/kg milk]; colloidal_per_casein [kg Ca/kg]; floc_milk and activity [1] multiply the clotting
-    time and the growth rates; heat_denatured [1] as in Milk.
+    time and the growth rates; heat_denatured [1] as in Milk; whey_share [1] of whey protein in all protein.
     """
     constants = record()[0]
     out = np.zeros(members, dtype=parameter_dtype())
@@ -70,6 +71,7 @@ def parameters(milk: Milk, members: int = 1) -> NDArray[Any]:
     out["floc_milk"] = floc * (1.0 + constants["floc_cold"] * cold)
     out["heat_denatured"] = milk.heat_denatured
     out["activity"] = 1.0
+    out["whey_share"] = milk.whey_protein / (milk.casein + milk.whey_protein)
     return out
 
 

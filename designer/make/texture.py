@@ -24,6 +24,7 @@ from designer.make.seen import Figure
 from styles.reader import Style
 
 WORDS = ("short", "firm", "pliable", "rubbery", "soft", "pasty")
+OPPOSITE = {"firm": "soft", "soft": "firm"}
 SAID_FROM, PLAINLY_FROM = 0.35, 0.7
 """A word is said from the first degree on, and without “rather” from the second."""
 
@@ -144,11 +145,14 @@ def degree_of(word: str, figures: Mapping[str, Any]) -> Any:
 def texture(figures: Mapping[str, float], draws: Mapping[str, Any] | None = None) -> Texture:
     """The body of a cheese from its figures (see `figures_of`); `draws` are the same figures as arrays of members.
 
-    The strongest word is always said, others from a third on.
+    The strongest word is always said, others from a third on; of two that are opposites only the stronger.
     """
     degrees = {word: float(degree_of(word, figures)) for word in WORDS}
     ranked = sorted(WORDS, key=lambda word: -degrees[word])
-    said = [ranked[0], *(word for word in ranked[1:] if degrees[word] >= SAID_FROM)]
+    said = [ranked[0]]
+    for word in ranked[1:]:
+        if degrees[word] >= SAID_FROM and OPPOSITE.get(word) not in said:
+            said.append(word)
     unsaid = (
         ""
         if "mnfs_off" in figures

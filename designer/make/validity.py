@@ -16,7 +16,7 @@ from designer.make.march import OUT_EXTRA
 from designer.make.run import LaneRun
 from designer.make.set import SET_C_HIGH, SET_C_LOW, heat_curdled
 from designer.make.state import CASEIN, COLLOIDAL, CURD, T
-from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, PLACE_BRINE, PLACE_MILK
+from designer.recipe.schedule import GEL_ACID_HEAT, GEL_LACTIC, GEL_RENNET, PLACE_BRINE, PLACE_MILK
 
 DRAINAGE = frozenset(
     ("moisture_pct", "mnfs_pct", "fat_pct", "protein_pct", "yield_kg_per_100kg", "cheese_kg", "whey_kg_per_100kg",
@@ -41,6 +41,9 @@ directly acidified curd, with less calcium, from 5.7 (from memory, high)."""
 
 SCALD_C, BATH_C = 78.0, 60.0
 """Where pieces are drawn together whole, and the bath that is meant to do it (common practice, no source)."""
+
+DENATURED_MUCH = 0.25
+"""Share of whey protein denatured from which rennet curd is clearly weak (milk of 85 °C on; from memory, high)."""
 
 LACTIC = mark(
     "Lactic curd: the few published makes came within about 3 points of moisture of this law; take moisture and yield "
@@ -78,6 +81,18 @@ SCALD_COLD = mark(
 BRINE = mark(
     "A brine of {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C at which the pace of salt was measured."
 )
+NOT_SET = mark(
+    "The milk is cut {cut:.0f} min after the coagulant and flocculates only after {floc:.0f}: it has not set, and "
+    "what is forecast is curd of a gel. It takes more coagulant, more time, or more warmth."
+)
+NEVER_SET = mark(
+    "The milk is cut {cut:.0f} min after the coagulant and has not even flocculated: what is forecast is curd of a "
+    "gel. It takes more coagulant, more time, or more warmth."
+)
+HEATED = mark(
+    "About {share:.0f} % of the whey protein of this milk is denatured by heat: with rennet it sets softly, and its "
+    "curd holds more whey than the forecast knows."
+)
 RENNET = mark("Rennet at {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C the setting law knows.")
 
 
@@ -96,7 +111,9 @@ class Remark:
 
 def remarks(own: LaneRun) -> tuple[Remark, ...]:
     """All that is to be said of a marched lane, of one law the most pointed first: an outcome shows its first."""
-    return (*_lactic(own), *_acid_heat(own), *_stretched(own), *_scalded(own), *_brined(own), *_rennet(own))
+    return (
+        *_lactic(own), *_acid_heat(own), *_stretched(own), *_scalded(own), *_brined(own), *_rennet(own), *_set(own),
+    )  # fmt: skip
 
 
 def _lactic(own: LaneRun) -> Iterator[Remark]:
@@ -165,3 +182,19 @@ def _rennet(own: LaneRun) -> Iterator[Remark]:
     temp = float(np.interp(minute, own.path.out[:, 0], own.path.out[:, OUT_EXTRA + T]))
     if not SET_C_LOW <= temp <= SET_C_HIGH:
         yield Remark(fill(RENNET, temp=temp, low=SET_C_LOW, high=SET_C_HIGH), stages=OF_RENNET)
+
+
+def _set(own: LaneRun) -> Iterator[Remark]:
+    """Rennet milk cut before it flocculates, when it has no firmness at all, and milk that was heated high."""
+    path = own.path
+    if path.rennet_min < 0.0 or not (own.rows["gel"] == GEL_RENNET).any():
+        return
+    cut = path.cut_min - path.rennet_min
+    if path.cut_min >= path.rennet_min:
+        if path.floc_min < 0.0:
+            yield Remark(fill(NEVER_SET, cut=cut), stages=OF_RENNET)
+        elif cut < path.floc_min:
+            yield Remark(fill(NOT_SET, cut=cut, floc=path.floc_min), stages=OF_RENNET)
+    denatured = float(own.p["heat_denatured"])
+    if denatured >= DENATURED_MUCH:
+        yield Remark(fill(HEATED, share=100.0 * denatured), DRAINAGE, OF_RENNET)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Sequence
 from typing import Any
@@ -16,12 +17,12 @@ from designer.judge.movable import movables
 from designer.language import headed, say
 from designer.plan.as_json import number
 from designer.plan.variants import outcomes_table
-from designer.quantities import QUANTITIES
+from designer.quantities import OUTCOMES, QUANTITIES
 from designer.recipe.document import Recipe
 from designer.units import System, UnitError, parse
 
 _WANTED = re.compile(r"\s*([a-z0-9_]+)\s*(<=|>=|=)\s*(.+?)\s*(?:\.\.\s*(.+?)\s*)?")
-_TAILS = ("", "_pct", "_min", "_kg", "_kg_per_100kg")
+_TAILS = ("", "_pct", "_min", "_kg", "_kg_per_100kg", "_mg_per_g_protein")
 
 
 def wanted(text: str) -> Wanted:
@@ -54,19 +55,22 @@ def outcome(text: str) -> str:
     """The key of an outcome as written, with or without its unit: "moisture", "ph_24h". AimError if there is none."""
     key = next((text + tail for tail in _TAILS if text + tail in QUANTITIES), None)
     if key is None:
-        known = ", ".join(sorted(QUANTITIES))
+        known = ", ".join(sorted(OUTCOMES))
         raise AimError(say("“{match}” is no outcome; there are: {known}.", match=text, known=known))
     return key
 
 
 def _number(key: str, text: str) -> float:
     try:
-        return float(text.replace(",", "."))
+        plain = float(text.replace(",", "."))
     except ValueError:
-        try:
-            return parse(text, QUANTITIES[key].kind).value
-        except UnitError as error:
-            raise AimError(headed(QUANTITIES[key].label, str(error))) from None
+        plain = math.nan
+    if math.isfinite(plain):
+        return plain
+    try:
+        return parse(text, QUANTITIES[key].kind).value
+    except UnitError as error:
+        raise AimError(headed(QUANTITIES[key].label, str(error))) from None
 
 
 def branch(recipe: Recipe, text: str) -> str | None:
@@ -148,11 +152,11 @@ def _outcomes(before: Forecast, after: Forecast) -> dict[str, Any]:
     }
 
 
-def print_aimed(found: Aimed, system: System = "metric") -> None:
-    """The changes, the outcomes before and after, and what gets worse or is in the way."""
+def print_aimed(found: Aimed, system: System = "metric", wanted: Sequence[str] = ()) -> None:
+    """The changes, the outcomes before and after (those `wanted` among them), what gets worse or is in the way."""
     console = Console(highlight=False)
     console.print(Text(say("Reached.") if found.reached else say("Not reached; this is the nearest.")))
-    _print(console, found.changes, found.lane_before, found.lane, system)
+    _print(console, found.changes, found.lane_before, found.lane, system, wanted)
     _listed(console, say("Gets worse"), found.worse)
     _listed(console, say("In the way"), [one.sentence for one in found.in_the_way])
 
@@ -169,13 +173,16 @@ def print_met(found: Met, system: System = "metric") -> None:
     _listed(console, say("Notes"), [one for one in found.notes if not any(one.endswith(said) for said in offered)])
 
 
-def _print(console: Console, changes: Sequence[Change], before: Forecast, after: Forecast, system: System) -> None:
+def _print(
+    console: Console, changes: Sequence[Change], before: Forecast, after: Forecast, system: System,
+    also: Sequence[str] = (),
+) -> None:  # fmt: skip
     for one in changes:
         console.print(Text(f"  {one.sentence(system)}"))
     if not changes:
         console.print(Text(say("  nothing changed")))
     console.print()
-    console.print(outcomes_table(before, after, say("before"), say("after")))
+    console.print(outcomes_table(before, after, say("before"), say("after"), also))
 
 
 def _listed(console: Console, head: str, lines: Sequence[str]) -> None:

@@ -11,6 +11,7 @@ from rich.table import Table
 from designer.forecast import Forecast
 from designer.judge.verdict import NOT_MET, Row, Verdict
 from designer.language import headed, mark, number, say, word
+from designer.make.caution import Caution
 from designer.plan.clock import Clock
 from designer.quantities import QUANTITIES
 from designer.units import System, show
@@ -49,18 +50,28 @@ def print_forecast(forecast: Forecast, system: System = "metric") -> None:
     console.print(f"[bold]{_plain(recipe.name)}[/bold]  {_plain(recipe.place)}")
     console.print(_stages(forecast, clock, system))
     console.print(_outcomes(forecast))
-    for caution in forecast.cautions:
+    _print_said(console, forecast.cautions, forecast.notes)
+    for branch in forecast.branches:
+        console.print(say("\n[bold]Branch {branch_id}[/bold]", branch_id=_plain(branch.branch_id or "")))
+        console.print(_stages(branch, clock, system))
+        console.print(_outcomes(branch))
+        _print_said(
+            console,
+            [caution for caution in branch.cautions if caution not in forecast.cautions],
+            [note for note in branch.notes if note not in forecast.notes],
+        )
+
+
+def _print_said(console: Console, cautions: Sequence[Caution], notes: Sequence[str]) -> None:
+    """Cautions and remarks of a lane; of a branch those that are its own."""
+    for caution in cautions:
         source = f" ({caution.source})" if caution.source else ""
         console.print(
             headed(word(caution.level, "level"), _plain(caution.text + source)),
             style="bold" if caution.level == "stop" else "",
         )
-    for note in forecast.notes:
+    for note in notes:
         console.print(say("model: {note}", note=_plain(note)))
-    for branch in forecast.branches:
-        console.print(say("\n[bold]Branch {branch_id}[/bold]", branch_id=_plain(branch.branch_id or "")))
-        console.print(_stages(branch, clock, system))
-        console.print(_outcomes(branch))
 
 
 def print_verdict(verdict: Verdict) -> None:

@@ -198,13 +198,13 @@ def _sums(found: Comparison) -> Table:
     return table
 
 
-def outcomes_table(left: Forecast, right: Forecast, left_name: str, right_name: str) -> Table:
-    """Two forecasts side by side."""
+def outcomes_table(left: Forecast, right: Forecast, left_name: str, right_name: str, also: Sequence[str] = ()) -> Table:
+    """Two forecasts side by side, by the outcomes that makes are set beside each other by and those of `also`."""
     table = Table(box=None, pad_edge=False)
     table.add_column(say("outcome"))
     for name in (left_name, right_name, say("difference")):
         table.add_column(_plain(name), justify="right")
-    for key in BESIDE:
+    for key in dict.fromkeys((*also, *BESIDE)):
         if key in left.outcomes and key in right.outcomes:
             values = left.outcomes[key].value, right.outcomes[key].value
             table.add_row(QUANTITIES[key].label, *(shown(key, value) for value in values), change(key, values))

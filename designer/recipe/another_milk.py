@@ -27,7 +27,7 @@ def with_milk(recipe: Recipe, species: Species, *, breed: str = "", share_pct: f
         other = source.but(
             species=species, breed=breed, name=say("{species} milk", species=choice(species)),
             fat_pct=None, protein_pct=None, casein_pct=None,
-            lactose_pct=None, ph=None, late_lactation=False,
+            lactose_pct=None, ph=None, late_lactation=False, season="any",
         )  # fmt: skip
         if share_pct >= 100.0:
             new.append(other)

@@ -7,6 +7,8 @@ from typing import Any
 from designer.recipe.document import FORMAT, Recipe
 from designer.recipe.end import By, End
 from designer.recipe.field import FieldMeta, Model, field_metas
+from designer.recipe.ingredients import MilkSource
+from designer.recipe.presets import presets
 from designer.recipe.stages.kinds import KINDS
 from designer.recipe.stages.stage import Stage
 from designer.units import KINDS as UNIT_KINDS
@@ -38,7 +40,9 @@ def _object(model: type[Model], definitions: Schema) -> Schema:
         if meta.required:
             required.append(meta.key)
     if issubclass(model, Stage):
-        properties["length"] = _quantity("duration", "Planned length, for an end by time or feel.", 0.5, None)
+        properties["length"] = _quantity(
+            "duration", "Planned length, for an end by time or feel; an end by a state has its latest.", 0.5, None
+        )
     out: Schema = {"type": "object", "properties": properties, "additionalProperties": False}
     if model is Recipe:
         required = ["format", "name", "milk", "stage"]
@@ -61,6 +65,8 @@ def _property(model: type[Model], meta: FieldMeta, definitions: Schema) -> Schem
         return {"type": ["string", "number"], "description": "The state asked for, with its unit."}
     kinds = {"yes": "boolean", "number": "integer"}
     out: Schema = {"type": kinds.get(meta.shape, "string"), "description": meta.english_help}
+    if model is MilkSource and meta.name == "breed":
+        return out | {"enum": ["", *presets()["breed"]]}
     if meta.choices:
         return {"const": meta.choices[0]} if len(meta.choices) == 1 else out | {"enum": list(meta.choices)}
     return out

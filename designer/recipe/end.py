@@ -82,7 +82,7 @@ class End(Model):
         low=0.5,
         high=1_000_000.0,
         step=5.0,
-        help="The stage ends then at the latest.",
+        help="The stage ends then at the latest; every end by a state needs it.",
         label="latest",
     )
 

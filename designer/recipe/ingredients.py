@@ -22,6 +22,8 @@ What = Literal["coagulant", "calcium_chloride", "lipase", "ripening_culture", "c
 Coagulant = Literal["calf", "chymosin", "microbial", "camel", "plant"]
 Acid = Literal["lactic", "citric", "acetic"]
 
+Season = Literal["any", "spring", "summer", "autumn", "winter"]
+
 ID_HELP = "Short stable name; comments and readings hang on it."
 
 
@@ -80,8 +82,13 @@ class MilkSource(Model):
         None, "heat_temperature", "temperature", low=50.0, high=145.0, step=1.0, help="Heated to."
     )
     heat_min: float | None = quantity(None, "heat_length", "duration", low=0.01, high=120.0, step=1.0, help="Held for.")
-    frozen: bool = words(False, "Has been frozen.", shape="yes")
-    late_lactation: bool = words(False, "From late lactation.", shape="yes")
+    frozen: bool = words(
+        False, "Has been frozen. Kept with the recipe; no law of the forecast answers to it.", shape="yes"
+    )
+    late_lactation: bool = words(
+        False, "From late lactation: what is not given is richer, poorer in sugar and sweeter of pH.", shape="yes"
+    )
+    season: Season = words("any", "Season of the milk; what is not given shifts with it.")
     withheld: bool = words(False, "Withheld because of medicine: can't be used.", shape="yes")
 
     @model_validator(mode="after")

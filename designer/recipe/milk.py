@@ -6,7 +6,8 @@ from designer.language import say
 from designer.recipe import schedule
 from designer.recipe.document import MilkSource, Recipe
 from designer.recipe.error import RecipeError
-from designer.recipe.presets import milk_of, presets
+from designer.recipe.field import choice
+from designer.recipe.presets import breeds, milk_of, presets, shifted
 
 
 def density_walstra(fat: float, protein: float, lactose: float, ash: float) -> float:
@@ -20,18 +21,28 @@ def density_walstra(fat: float, protein: float, lactose: float, ash: float) -> f
 
 
 def source_milk(source: MilkSource, where: str = "milk") -> schedule.Milk:
-    """One source as milk [g/kg], its gaps filled from breed or species.
+    """One source as milk [g/kg], its gaps filled from breed or species, shifted by lactation and season.
 
     Raises RecipeError for milk that is withheld, an unknown breed, or more solids than there can be.
     """
     if source.withheld:
         raise RecipeError(say("milk withheld because of medicine can't be used; take it out of the recipe"), where)
     try:
-        preset = milk_of(source.species, source.breed)
+        usual = milk_of(source.species, source.breed)
     except KeyError:
-        raise RecipeError(say("there is no preset for the breed “{breed}”", breed=source.breed), where) from None
+        known = ", ".join(breeds(source.species))
+        raise RecipeError(
+            say(
+                "there is no preset for the breed “{breed}”; of {species} there are: {known}",
+                breed=source.breed,
+                species=choice(source.species),
+                known=known or say("none"),
+            ),
+            where,
+        ) from None
     except ValueError as error:
         raise RecipeError(str(error), where) from None
+    preset = shifted(usual, _shifts(source))
     fat = preset["fat"] if source.fat_pct is None else source.fat_pct
     if source.protein_pct is not None:
         protein = source.protein_pct
@@ -68,11 +79,17 @@ def source_milk(source: MilkSource, where: str = "milk") -> schedule.Milk:
         ph=preset["ph"] if source.ph is None else source.ph,
         species=source.species,
         # Most calcium rides on the casein, so it goes with it.
-        calcium=10.0 * preset["calcium"] * casein / (preset["protein"] * preset["casein_share"]),
+        calcium=10.0 * usual["calcium"] * casein / (usual["protein"] * usual["casein_share"]),
         heat_denatured=float(presets()["heat_denatured"][source.heat]),
         age_cold_h=source.age_h,
         temperature_c=float(presets()["milk"]["temperature"]) if source.temperature_c is None else source.temperature_c,
     )
+
+
+def _shifts(source: MilkSource) -> tuple[str, ...]:
+    """The shifts of presets.toml that what a source leaves out takes."""
+    late = ("late_lactation",) if source.late_lactation else ()
+    return late if source.season == "any" else (*late, source.season)
 
 
 def blend(recipe: Recipe) -> schedule.Milk:

@@ -6,6 +6,7 @@ The figures and their sources are in presets.toml.
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Sequence
 from functools import cache
 from importlib.resources import files
 from typing import Any
@@ -22,6 +23,23 @@ def presets() -> dict[str, Any]:
 def breeds(species: str) -> dict[str, str]:
     """Breed keys of a species with their labels, for choices."""
     return {key: breed["label"] for key, breed in presets()["breed"].items() if breed["species"] == species}
+
+
+SHIFTED_BY_SHARE = ("fat", "protein", "lactose")
+SHIFTED_BY_SUM = ("casein_share", "ph")
+
+
+def shifted(milk: dict[str, float], shifts: Sequence[str]) -> dict[str, float]:
+    """That composition after shifts of presets.toml by name ("late_lactation", "spring" ...); calcium and ash stay.
+
+    The calcium of a source follows its casein in `recipe.milk`.
+    """
+    out = dict(milk)
+    for name in shifts:
+        shift = presets()["shift"][name]
+        out |= {key: out[key] * float(shift[key]) for key in SHIFTED_BY_SHARE}
+        out |= {key: out[key] + float(shift[key]) for key in SHIFTED_BY_SUM}
+    return out
 
 
 def milk_of(species: str, breed: str) -> dict[str, float]:

@@ -33,7 +33,7 @@ POPULATIONS = ("meso", "strep", "rods")
 # name -> (dtype, value where a stage says nothing, meaning)
 COLUMNS: Mapping[str, tuple[str, float, str]] = {
     "stage": ("i4", 0, "index of the stage in the recipe"),
-    "minutes": ("f8", 0.0, "planned length [min]; for a state end its `latest`"),
+    "minutes": ("f8", 0.0, "planned length [min]; for a state end its `latest`, where none sooner is known"),
     "end_by": ("i4", END_TIME, "END_*"),
     "end_of": ("i4", OF_CURD, "OF_*: what the end is read on"),
     "end_value": ("f8", 0.0, "°C, pH, % lactic acid, multiple, Pa or kg whey off per kg milk, by end_by"),

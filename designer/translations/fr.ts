@@ -5591,6 +5591,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>fromage non cuit, à pâte molle ou demi-dure</translation>
     </message>
     <message>
+        <source>warm lactic set</source>
+        <translation>caillage lactique au chaud</translation>
+    </message>
+    <message>
         <source>{force:.0f} kg of force on one cheese ({kpa:.0f} kPa) is far above a hand press: check the unit or the decimal point.</source>
         <translation>{force:.0f} kg de force sur un fromage ({kpa:.0f} kPa) dépassent de loin une presse à main : vérifiez l'unité ou la virgule.</translation>
     </message>
@@ -5666,12 +5670,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>alpin</translation>
     </message>
     <message>
+        <source>any</source>
+        <translation>toute</translation>
+    </message>
+    <message>
         <source>aroma</source>
         <translation>aromatique</translation>
     </message>
     <message>
         <source>ash</source>
         <translation>cendrée</translation>
+    </message>
+    <message>
+        <source>autumn</source>
+        <translation>automne</translation>
     </message>
     <message>
         <source>bag</source>
@@ -5858,6 +5870,14 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>brebis</translation>
     </message>
     <message>
+        <source>spring</source>
+        <translation>printemps</translation>
+    </message>
+    <message>
+        <source>summer</source>
+        <translation>été</translation>
+    </message>
+    <message>
         <source>temperature</source>
         <translation>température</translation>
     </message>
@@ -5896,6 +5916,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>whey run off</source>
         <translation>lactosérum écoulé</translation>
+    </message>
+    <message>
+        <source>winter</source>
+        <translation>hiver</translation>
     </message>
     <message>
         <source>yoghurt</source>
@@ -6286,6 +6310,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>curd water at which the calcium dissolves half as far</source>
         <translation>eau du caillé à laquelle le calcium se dissout deux fois moins</translation>
+    </message>
+    <message>
+        <source>curdling sooner in whey than in milk</source>
+        <translation>caillage plus tôt dans le lactosérum que dans le lait</translation>
     </message>
     <message>
         <source>delay until flocs are seen</source>
@@ -6844,6 +6872,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>étendue de pH où le lait chauffé se remet à bien cailler</translation>
     </message>
     <message>
+        <source>span of pH over which hot whey clears</source>
+        <translation>étendue de pH sur laquelle le lactosérum chaud s'éclaircit</translation>
+    </message>
+    <message>
         <source>span of pH over which rennet curd turns into acid curd</source>
         <translation>étendue de pH où le caillé présure devient caillé acide</translation>
     </message>
@@ -7269,6 +7301,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Un style tiré de lots demande au moins un lot chiffré.</translation>
     </message>
     <message>
+        <source>About {share:.0f} % of the whey protein of this milk is denatured by heat: with rennet it sets softly, and its curd holds more whey than the forecast knows.</source>
+        <translation>Environ {share:.0f} % des protéines solubles de ce lait sont dénaturées par la chaleur : avec la présure il prend mollement, et son caillé retient plus de lactosérum que la prévision n'en sait.</translation>
+    </message>
+    <message>
         <source>Acid-and-heat curd drains by a law that rests on four cheeses (ricotta, chhana, paneer, Queso blanco); take moisture and yield as a first guess.</source>
         <translation>Le caillé acide-chaleur s'égoutte selon une loi qui repose sur quatre fromages (ricotta, chhana, paneer, Queso blanco) ; prenez humidité et rendement pour une première approche.</translation>
     </message>
@@ -7287,6 +7323,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>All that is wanted is so already: {figures}.</source>
         <translation>Tout ce qui est voulu l'est déjà : {figures}.</translation>
+    </message>
+    <message>
+        <source>As {name} asks for it: {stages}.</source>
+        <translation>Comme {name} le demande : {stages}.</translation>
     </message>
     <message>
         <source>At pH {ph:.1f} and {temp:.0f} °C acid has curdled only about {share:.0f} % of it; the rest goes with the whey. It takes more acid, or more heat.</source>
@@ -7795,6 +7835,14 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>The milk</source>
         <translation>Le lait</translation>
+    </message>
+    <message>
+        <source>The milk is cut {cut:.0f} min after the coagulant and flocculates only after {floc:.0f}: it has not set, and what is forecast is curd of a gel. It takes more coagulant, more time, or more warmth.</source>
+        <translation>Le lait est découpé {cut:.0f} min après le coagulant et ne flocule qu'après {floc:.0f} : il n'a pas pris, et la prévision est celle du caillé d'un gel. Il faut plus de coagulant, plus de temps ou plus de chaleur.</translation>
+    </message>
+    <message>
+        <source>The milk is cut {cut:.0f} min after the coagulant and has not even flocculated: what is forecast is curd of a gel. It takes more coagulant, more time, or more warmth.</source>
+        <translation>Le lait est découpé {cut:.0f} min après le coagulant et n'a même pas floculé : la prévision est celle du caillé d'un gel. Il faut plus de coagulant, plus de temps ou plus de chaleur.</translation>
     </message>
     <message>
         <source>The milks differ in amount, so doses read per 100 kg of milk.</source>
@@ -9413,8 +9461,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>il n'y a pas d'élément « {part_id} »</translation>
     </message>
     <message>
-        <source>there is no preset for the breed “{breed}”</source>
-        <translation>il n'y a pas de valeurs pour la race « {breed} »</translation>
+        <source>there is no preset for the breed “{breed}”; of {species} there are: {known}</source>
+        <translation>il n'y a pas de lait type pour la race « {breed} » ; de {species} il y a : {known}</translation>
     </message>
     <message>
         <source>there is no stage kind “{kind}”</source>
@@ -10460,12 +10508,12 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Lyophilisé ou congelé, directement en cuve : plus long à s'éveiller.</translation>
     </message>
     <message>
-        <source>From late lactation.</source>
-        <translation>De fin de lactation.</translation>
+        <source>From late lactation: what is not given is richer, poorer in sugar and sweeter of pH.</source>
+        <translation>De fin de lactation : ce qui n'est pas donné est plus riche, plus pauvre en sucre et de pH plus haut.</translation>
     </message>
     <message>
-        <source>Has been frozen.</source>
-        <translation>A été congelé.</translation>
+        <source>Has been frozen. Kept with the recipe; no law of the forecast answers to it.</source>
+        <translation>A été congelé. Gardé avec la recette ; aucune loi de la prévision n'y répond.</translation>
     </message>
     <message>
         <source>Heat loss of that surface.</source>
@@ -10592,6 +10640,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>D'un fromage rond.</translation>
     </message>
     <message>
+        <source>Of curd: at the end of the stage, left out it stays. Of a formed cheese: the air it lies in, left out the make room.</source>
+        <translation>Du caillé : à la fin de l'étape ; omise, elle reste. D'un fromage moulé : l'air où il repose ; omise, la salle de fabrication.</translation>
+    </message>
+    <message>
         <source>Planned length.</source>
         <translation>Durée prévue.</translation>
     </message>
@@ -10630,6 +10682,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Salt in the water by weight.</source>
         <translation>Sel de l'eau en poids.</translation>
+    </message>
+    <message>
+        <source>Season of the milk; what is not given shifts with it.</source>
+        <translation>Saison du lait ; ce qui n'est pas donné change avec elle.</translation>
     </message>
     <message>
         <source>Shape of one cheese.</source>
@@ -10748,8 +10804,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Température à atteindre ; pour une fin par température, la fin la dit.</translation>
     </message>
     <message>
-        <source>The stage ends then at the latest.</source>
-        <translation>L'étape finit alors au plus tard.</translation>
+        <source>The stage ends then at the latest; every end by a state needs it.</source>
+        <translation>L'étape finit alors au plus tard ; toute fin par un état en a besoin.</translation>
     </message>
     <message>
         <source>The state asked for.</source>
@@ -11128,6 +11184,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>sel de l'eau</translation>
     </message>
     <message>
+        <source>season</source>
+        <translation>saison</translation>
+    </message>
+    <message>
         <source>shape</source>
         <translation>forme</translation>
     </message>
@@ -11309,6 +11369,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>published, read (abstract); common practice</source>
         <translation>publié, lu (résumé) ; usage courant</translation>
+    </message>
+    <message>
+        <source>published, read (abstract); that it holds for lactic sets is derived</source>
+        <translation>publié, lu (résumé) ; que cela vaille pour le caillage lactique est déduit</translation>
     </message>
     <message>
         <source>published, read (abstracts)</source>
@@ -14056,6 +14120,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>pellicule au repos et croûte en saumure calme</translation>
     </message>
     <message>
+        <source>ricotta of sweet whey: at 85-90 °C it flocculates by heat alone near pH 6.4, most of it when soured to 5.8-6.0</source>
+        <translation>ricotta de lactosérum doux : à 85-90 °C il flocule par la seule chaleur vers pH 6,4, presque tout une fois acidifié à 5,8-6,0</translation>
+    </message>
+    <message>
         <source>rods sour milk to pH 3.5-4.0, cocci stop near 4.4</source>
         <translation>les bâtonnets acidifient le lait à pH 3,5-4,0, les coques s'arrêtent vers 4,4</translation>
     </message>
@@ -14138,6 +14206,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>the reconstructed milk table is honest to 12 %</source>
         <translation>la table du lait reconstituée est juste à 12 % près</translation>
+    </message>
+    <message>
+        <source>the same: some curd already at pH 6.5, all of it only near 5.8</source>
+        <translation>la même : un peu de caillé dès pH 6,5, tout seulement vers 5,8</translation>
     </message>
     <message>
         <source>the same; Queso blanco pressed, moisture 53, protein 19.7 (Guelph Table 1.2)</source>
@@ -16760,6 +16832,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>pH</source>
         <translation>pH</translation>
+    </message>
+    <message>
+        <source>pH by which hot whey flocculates sweeter than hot milk</source>
+        <translation>pH dont le lactosérum chaud flocule plus haut que le lait chaud</translation>
     </message>
     <message>
         <source>pH per unit of whey protein denatured</source>

@@ -91,6 +91,13 @@ def test_wanted_as_text() -> None:
     assert (moisture.low, moisture.high) == pytest.approx((37.9, 38.1))
     with pytest.raises(AimError, match="a range is written"):
         wanted("ph_24h<=5.1..5.2")
+    for nothing in ("ph_24h=nan", "moisture=inf", "moisture=38..nan"):
+        with pytest.raises(AimError):
+            wanted(nothing)
+    assert wanted("calcium=28").key == "calcium_mg_per_g_protein"
+    with pytest.raises(AimError, match="no outcome") as refused:
+        wanted("holes=3")
+    assert "load_kpa" not in str(refused.value)
 
 
 def test_locks_as_text() -> None:

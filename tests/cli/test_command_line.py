@@ -51,6 +51,18 @@ def test_forecast_keeps_the_contract(capsys: pytest.CaptureFixture[str]) -> None
     assert all({"code", "level", "text", "source", "stage"} <= caution.keys() for caution in data["cautions"])
 
 
+def test_a_branch_says_its_own_cautions_and_remarks(capsys: pytest.CaptureFixture[str]) -> None:
+    """What holds for the whey cheese stands under its table, and only there."""
+    assert cli.main(["forecast", str(EXAMPLES / "millpond-twins.toml"), *FAST]) == 0
+    said = " ".join(capsys.readouterr().out.split())
+    main, *branches = said.split(" Branch ")
+    own = "Curdled by heat and acid"
+    assert own not in main
+    assert sum(own in branch for branch in branches) == 1
+    assert any("Acid-and-heat curd drains by a law" in branch for branch in branches)
+    assert said.count("Contains milk") == 1
+
+
 @pytest.mark.parametrize("path", sorted(EXAMPLES.glob("*.toml")), ids=lambda path: path.stem)
 def test_every_example_is_forecast(path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     data = run_json(capsys, "forecast", str(path), "--json", *FAST)

@@ -70,3 +70,14 @@ def test_first_recipes_of_every_style(part: int, milk: str) -> None:
         inside.append(met.reached)
         print(f"{key:36}{milk:12}{'inside' if met.reached else '; '.join(met.missed)}")
     assert sum(inside) >= len(inside) - 2
+
+
+@pytest.mark.parametrize("key", ["mozzarella-low-moisture", "provolone"])
+def test_a_first_stretched_cheese_waits_for_its_acid_and_is_stretched(key: str) -> None:
+    """No example is stretched: the stages come from the style, and the acid the stretch needs with them."""
+    first = first_recipe([MilkSource(id="milk", volume_l=100.0)], key)
+    kinds = [stage.kind for stage in first.recipe.stages]
+    assert kinds.index("drain") < kinds.index("stack") < kinds.index("stretch")
+    assert "wash" not in kinds
+    assert any("asks for it" in note and "stretch" in note for note in first.notes)
+    assert not any("tears instead" in note for note in first.notes)

@@ -8,9 +8,10 @@ import pytest
 
 from designer.forecast import Forecast, forecast
 from designer.judge.check import check
-from designer.judge.nearest import Near, known_for, nearest, stages_of, way_to, ways
+from designer.judge.nearest import Near, known_for, nearest, way_to, ways
 from designer.judge.own_style import figures_of, own_style
 from designer.judge.short_way import LEAST, MOST
+from designer.judge.style_stages import stages_of
 from designer.judge.verdict import MET
 from designer.make import kernel
 from designer.recipe.file import read

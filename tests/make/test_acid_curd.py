@@ -225,3 +225,14 @@ def test_what_lies_outside_the_law_is_said_of_the_outcomes_it_concerns() -> None
     assert any("begins to drain at pH" in note for note in early.notes)
     plain = next(make for make in makes() if make.id == "gouda").recipe
     assert forecast(plain).notes == ()
+
+
+def test_hot_whey_curdles_sweeter_than_hot_milk() -> None:
+    """Ricotta of sweet whey: some of it by heat alone, most of it when soured to 5.8-6.0 (from memory, medium)."""
+    record = parameters(COW)
+    record["whey_share"] = 0.95
+    whey = lsoda.named(record[0])
+    assert heat_curdled(6.25, 88.0, P) < 0.05 < 0.6 < heat_curdled(6.25, 88.0, whey)
+    assert 0.15 < heat_curdled(6.55, 88.0, whey) < 0.5
+    assert heat_curdled(5.85, 88.0, whey) > 0.9
+    assert heat_curdled(6.0, 60.0, whey) < heat_curdled(6.0, 88.0, whey)

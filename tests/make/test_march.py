@@ -12,7 +12,7 @@ from designer.make import kernel
 from designer.make.march import OUT_EXTRA
 from designer.make.rates import curd_ph
 from designer.make.start import first_state, parameters
-from designer.make.state import CALCIUM, COLLOIDAL, CURD, DRY_SALT, SALT, WATER, T
+from designer.make.state import CALCIUM, COLLOIDAL, CURD, DRY_SALT, SALT, SKIN, WATER, T
 from designer.make.stride import TOLERANCE
 from designer.recipe.schedule import (
     END_FLOC_MULTIPLE,
@@ -28,7 +28,7 @@ from designer.recipe.schedule import (
     as_rows,
     row,
 )
-from tests.make.families import COW, MAKES, camembert, cheddar, composition, last, marched, ready
+from tests.make.families import COW, MAKES, camembert, cheddar, composition, gouda, last, marched, ready
 from tests.speed import lsoda
 
 
@@ -87,6 +87,16 @@ def test_a_step_too_far_does_not_run_away() -> None:
     y[COLLOIDAL] = 0.8 * (whole - y[CURD + CALCIUM])  # less than the casein would bind
     after = kernel.march(kernel.prepare(as_rows([row(minutes=600, place=PLACE_DRAINED)])), y, p).out[:, OUT_EXTRA:]
     assert after[:, CURD + CALCIUM].min() >= y[CURD + CALCIUM]
+
+
+@pytest.mark.parametrize(("kpa", "hours"), [(400.0, 48), (200.0, 300), (3.0, 300)])
+def test_a_rind_closes_once_however_hard_and_long_it_is_pressed(kpa: float, hours: int) -> None:
+    """Where nothing else stirs for days a stride grows long; it must not overshoot the rind that settles."""
+    press = row(stage=9, minutes=60.0 * hours, place=PLACE_PRESS, load_kpa=kpa, every_min=15, height_mm=90.0)
+    out = marched([*gouda()[:9], press]).out[:, OUT_EXTRA:]
+    assert out[:, SKIN].min() >= 0.0
+    assert out[:, SKIN].max() < 1.01
+    assert np.diff(out[:, CURD + WATER]).max() < 1e-5
 
 
 def test_curd_dissolves_no_more_salt_than_its_water_holds() -> None:

@@ -311,6 +311,74 @@ def test_no_starter_wax_brine_and_chemicals_are_spoken_of() -> None:
     assert "hot-wax" in codes(forecast(recipe("fourways-jack")))
 
 
+def test_a_warm_lactic_set_is_judged_by_its_first_six_hours() -> None:
+    """Forty degrees and hardly any acid is no cool set that may take its time; a good yoghurt vat is told nothing."""
+    text = """format = 1
+name = "Yoghurt"
+
+[[milk]]
+id = "milk"
+volume = "10 L"
+temperature = "DEGREES"
+
+[[starter]]
+id = "starter"
+kind = "KIND"
+bulk = "DOSE"
+
+[[stage]]
+id = "set"
+kind = "lactic_set"
+length = "14 h"
+
+[[stage]]
+id = "hang"
+kind = "hang"
+length = "10 h"
+"""
+
+    def made(degrees: str, kind: str, dose: str) -> Forecast:
+        return forecast(reads(text.replace("DEGREES", degrees).replace("KIND", kind).replace("DOSE", dose)))
+
+    assert "acid-watch" in codes(made("43 °C", "yoghurt", "0.001 %"), "watch")
+    assert "slow-acid" in codes(made("32 °C", "mesophilic", "0.001 %"), "stop")
+    for good in (made("43 °C", "yoghurt", "3 %"), made("22 °C", "mesophilic", "1.5 %")):
+        assert not {"slow-acid", "acid-watch"} & codes(good)
+
+
+def test_acid_for_the_whey_is_none_for_the_cheese() -> None:
+    """A cheese without starter whose whey is soured for ricotta is told of no starter, not of acid."""
+    text = writes(recipe("weirside-gouda"))
+    head, rest = text.split("[[starter]]", 1)
+    ricotta = """
+[[branch]]
+id = "ricotta"
+after = "drain"
+of = "whey"
+
+[[branch.addition]]
+id = "citric"
+what = "acid"
+acid = "citric"
+at = "curdle"
+share = "0.05 %"
+
+[[branch.stage]]
+id = "curdle"
+kind = "acid_heat"
+length = "20 min"
+temperature = "88 °C"
+
+[[branch.stage]]
+id = "basket"
+kind = "hang"
+length = "2 h"
+"""
+    made = forecast(reads(head + rest[rest.index("[[addition]]") :] + ricotta))
+    assert found(made, "no-starter").text.startswith("No starter")
+    assert "heat-curd" in codes(made.branches[0])
+
+
 def test_a_row_is_filled_with_its_figures() -> None:
     got = say("raw-days", "cellar", days=35.2, limit=60.0, room=1.7)
     assert got.stage == "cellar"

@@ -6,9 +6,11 @@ from typing import Any
 
 import pytest
 
+from designer.forecast import forecast
 from designer.make.set import firmness_scott_blair_1959, floc_minutes_foltmann_1959, heat_factor
 from designer.make.start import parameters
 from designer.recipe.schedule import COAGULANT_CALF, COAGULANT_MICROBIAL, COAGULANT_PLANT, Milk
+from designer.validate.makes import makes
 from tests.make.families import COW, milk
 from tests.speed.lsoda import named
 
@@ -60,3 +62,25 @@ def test_firmness_at_cutting_lies_in_the_published_window() -> None:
     assert 7.0 < firmness_scott_blair_1959(2.0, 0.026, COAGULANT_CALF, p) < 40.0
     assert 30.0 < firmness_scott_blair_1959(3.0, 0.026, COAGULANT_CALF, p) < 70.0
     assert firmness_scott_blair_1959(1.0, 0.026, COAGULANT_CALF, p) == 0.0
+
+
+def test_milk_cut_before_it_is_a_gel_and_milk_heated_high_are_spoken_of() -> None:
+    """Forecast as curd all the same, so it must be said; no make that sets is told so."""
+    whole = next(make for make in makes() if make.id == "gouda").recipe
+    plain = forecast(whole, members=0)
+    assert plain.notes == ()
+    rennet = next(each for each in whole.additions if each.what == "coagulant")
+
+    def dosed(share: float) -> tuple[str, ...]:
+        less = rennet.but(**{name: getattr(rennet, name) * share for name in ("volume_l", "mass_kg", "mass_pct")
+                             if getattr(rennet, name) is not None})  # fmt: skip
+        others = tuple(less if each is rennet else each for each in whole.additions)
+        return forecast(whole.but(additions=others), members=0).notes
+
+    slow = plain.outcomes["cut_min"].value / plain.outcomes["floc_min"].value
+    assert any("has not set" in note for note in dosed(0.9 / slow))
+    assert any("not even flocculated" in note for note in dosed(0.001))
+    hot = whole.but(milks=tuple(each.but(heat="high_heat") for each in whole.milks))
+    assert any("denatured by heat" in note for note in forecast(hot, members=0).notes)
+    for make in makes():
+        assert not any("has not" in note and "coagulant" in note for note in forecast(make.recipe, members=0).notes)

@@ -146,3 +146,11 @@ def test_a_rule_with_a_word_or_figure_that_is_none_is_refused() -> None:
         texture.read(head + 'word = "nice"\nwhen = { ph = "< 5" }\n' + tail)
     with pytest.raises(ValueError, match="no figure is called taste"):
         texture.read(head + 'word = "firm"\nwhen = { taste = "< 5" }\n' + tail)
+
+
+def test_of_two_opposites_only_the_stronger_is_said() -> None:
+    """A hard cheese that is moister than its kind, or a soft one that is drier, is not firm and soft at once."""
+    for figures in ({"mnfs_pct": 51.0, "mnfs_off": 4.0}, {"mnfs_pct": 75.0, "mnfs_off": -5.0, "ph": 4.6}):
+        said = {word.word for word in texture.texture(CHEDDAR | figures).words}
+        assert not {"firm", "soft"} <= said
+        assert said & {"firm", "soft"}

@@ -42,7 +42,11 @@ def test_examples_lower(path: Path) -> None:
     assert set(rows["stage"]) == set(range(len(recipe.stages)))
     assert (rows["minutes"] > 0).all()
     for index, stage in enumerate(recipe.stages):
-        assert rows["minutes"][rows["stage"] == index].sum() == pytest.approx(stage.end.planned_min)
+        minutes = rows["minutes"][rows["stage"] == index].sum()
+        if stage.end.by == "temperature":  # known beforehand, so the latest is not waited for
+            assert minutes <= stage.end.planned_min
+        else:
+            assert minutes == pytest.approx(stage.end.planned_min)
     assert rows["inoculum_meso"].sum() + rows["inoculum_strep"].sum() > 0.0005
     assert rows["rennet_imcu_l"].sum() > 1.0
 

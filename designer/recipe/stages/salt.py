@@ -5,6 +5,7 @@ Cheddar 2.5-3.0 % of the curd, milder territorials 1.6-2.0 % (common practice); 
 
 from __future__ import annotations
 
+import math
 from typing import ClassVar, Literal
 
 from designer.recipe import schedule
@@ -37,17 +38,30 @@ class Salt(VatStage):
         source="Cheddar 2.5-3.0 % of curd: common practice",
         usual=(0.2, 5.0),
     )
+    temperature_c: float | None = quantity(
+        None,
+        "temperature",
+        "temperature",
+        low=0.0,
+        high=100.0,
+        step=0.5,
+        label="temperature",
+        help="Of curd: at the end of the stage, left out it stays. Of a formed cheese: the air it lies in, left out "
+        "the make room.",
+    )
     of: Literal["curd", "milk"] = words("curd", "What the share is taken of.", label="share of")
     on: Literal["curd", "cheese"] = words(
         "curd", "Loose curd that is stirred, or the faces of a formed cheese.", label="strewn on"
     )
 
     def rows(self, context: RowContext) -> list[Row]:
-        """One row that begins with the salt; a formed cheese lies in the room's air."""
+        """One row that begins with the salt; a formed cheese lies in air of `temperature_c`, else in the room's."""
         key = "salt_per_curd" if self.of == "curd" else "salt_per_milk"
         if self.on == "curd":
             return [self.row(context, disturbed=1.0, **{key: self.salt_pct / 100.0})]
-        air = {"place": schedule.PLACE_AIR, "t_law": schedule.T_FOLLOW, "follow_c": context.room_c, "every_min": 5.0}
+        around = context.room_c if self.temperature_c is None else self.temperature_c
+        air = {"place": schedule.PLACE_AIR, "t_law": schedule.T_FOLLOW, "follow_c": around, "every_min": 5.0}
+        air |= {"t_end_c": math.nan, "ramp_min": 0.0}
         return [self.row(context, **(air | context.geometry.columns), **{key: self.salt_pct / 100.0})]
 
     def end_temperature_c(self, before_c: float) -> float:

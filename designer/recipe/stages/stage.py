@@ -236,7 +236,7 @@ class VatStage(Stage):
                     'ramp = "30 min"'
                 )
             )
-        if self.ramp_min is not None and self.temperature_c is None:
+        if self.ramp_min is not None and self.temperature_c is None and self.end.by != "temperature":
             raise ValueError(say("a ramp needs the temperature it leads to"))
         if self.ramp_min is not None and self.ramp_min > self.end.planned_min:
             raise ValueError(say("the change of temperature takes longer than the stage"))
@@ -259,7 +259,9 @@ class VatStage(Stage):
     def _until(self, target_c: float, context: RowContext) -> dict[str, float]:
         """Led to the temperature that ends the stage, and a little past it so that it is crossed and not just touched.
 
-        The pace is that of `ramp`, else what the vat's heating or cold jacket gives.
+        The pace is that of `ramp`, else what the vat's heating or cold jacket gives. The row is no longer than that
+        takes: what counts the planned minutes of a make, as the hours since the starter do, counts those and not the
+        `latest` that is only there in case.
         """
         change = target_c - context.temperature_c
         least = context.vat.least_minutes(context.temperature_c, target_c) if context.vat else None
@@ -276,7 +278,10 @@ class VatStage(Stage):
             )
         past = 0.02 * change if math.isfinite(change) else 0.1
         pace = 1.02 if math.isfinite(change) else 1.0
-        return {"t_law": schedule.T_RAMP, "t_end_c": target_c + past, "ramp_min": minutes * pace}
+        ramp = minutes * pace
+        needed = min(self.end.planned_min, max(ramp, self.end.earliest_min or 0.0))
+        led = {"t_law": schedule.T_RAMP, "t_end_c": target_c + past, "ramp_min": ramp}
+        return led if ramp <= 0.0 else led | {"minutes": needed}
 
     def end_temperature_c(self, before_c: float) -> float:
         """What was set, else what it was."""
