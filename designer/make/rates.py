@@ -254,7 +254,7 @@ def _salt(y: NDArray[np.float64], row: Any, p: Any, ph: float, r: float, mass: f
         dy[CURD + SALT] += salt
         if salt >= 0.0:
             dy[SALT_IN] += salt
-            out = p.salt_water_out * salt * willing
+            out = p.salt_water_out * row.brine_pct / p.brine_water_ref_pct * salt * willing
             dy[CURD + WATER] -= out
             dy[GONE + WATER] += out
         else:

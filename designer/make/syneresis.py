@@ -58,7 +58,7 @@ def size_share(edge_mm: float, gel: int, p: Any) -> float:
 def formed_share(sized: float, gel: int, p: Any) -> float:
     """What is left of a `size_share` once the pieces have joined in a form [1]: rennet curd drains as one body there.
 
-    Pieces fuse within half an hour of contact (Lodaite et al. 2002); the channels between them stay open for longer.
+    Pieces fuse within half an hour of contact (Lodaite et al. 2002); few channels between them stay open for longer.
     """
     if gel in (GEL_LACTIC, GEL_ACID_HEAT):
         return sized

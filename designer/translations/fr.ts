@@ -6256,6 +6256,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>température optimale des coques thermophiles</translation>
     </message>
     <message>
+        <source>brine at which the whey driven out by salt is given</source>
+        <translation>saumure pour laquelle le sérum chassé par le sel est donné</translation>
+    </message>
+    <message>
         <source>buffering of the casein</source>
         <translation>pouvoir tampon de la caséine</translation>
     </message>
@@ -14064,8 +14068,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>les morceaux flottent, chauffés à cœur et resserrés, après 20-30 min</translation>
     </message>
     <message>
-        <source>pieces that have joined in a form drain as one body (they fuse within 25 min of contact, Lodaite et al. 2002); channels between them stay open for hours, so half is left; size</source>
-        <translation>des morceaux joints en moule s'égouttent comme un seul corps (ils se soudent en 25 min de contact, Lodaite et al. 2002) ; des canaux entre eux restent ouverts des heures, il en reste donc la moitié ; ampleur</translation>
+        <source>pieces that have joined in a form drain as one body (they fuse within 25 min of contact, Lodaite et al. 2002); channels between them stay open for hours, so little is left</source>
+        <translation>des morceaux joints en moule s'égouttent comme un seul corps (ils se soudent en 25 min de contact, Lodaite et al. 2002) ; des canaux entre eux restent ouverts des heures, il en reste donc peu</translation>
     </message>
     <message>
         <source>plant coagulants depend less on pH</source>
@@ -14202,6 +14206,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>the effect of pH is read between 6.6 and 6.3 (Fox &amp; McSweeney 1998, Fig. 10.10); it levels off over this span below 6.5</source>
         <translation>l'effet du pH se lit entre 6,6 et 6,3 (Fox &amp; McSweeney 1998, Fig. 10.10) ; il plafonne sur cette étendue sous 6,5</translation>
+    </message>
+    <message>
+        <source>the published ratios stand for brines of 18 % to saturated: about 2, 2.42 at the rind in strong brine (Guinee &amp; Fox 1983); in weak brine cheese gives off little water and softens, so the ratio goes with the strength</source>
+        <translation>les rapports publiés valent pour des saumures de 18 % à saturées : environ 2, 2,42 à la croûte en saumure forte (Guinee &amp; Fox 1983) ; en saumure faible le fromage cède peu d'eau et s'amollit, le rapport suit donc la concentration</translation>
     </message>
     <message>
         <source>the reconstructed milk table is honest to 12 %</source>
@@ -16718,8 +16726,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>kg d'eau par kg de sel cédé</translation>
     </message>
     <message>
-        <source>kg water per kg salt taken in</source>
-        <translation>kg d'eau par kg de sel pris</translation>
+        <source>kg water per kg salt taken in, dry or from a brine of 20 %</source>
+        <translation>kg d'eau par kg de sel pris, à sec ou d'une saumure à 20 %</translation>
     </message>
     <message>
         <source>kg/L</source>

@@ -35,7 +35,7 @@ NEVER_FITTED = frozenset(
 """Families no constant was fitted to: schedules mostly filled or from practice, laws of another kind, clean tests."""
 
 SD = {
-    "ph": 0.08, "ph_whey": 0.08, "ph_24h": 0.08, "moisture_pct": 0.8, "mnfs_pct": 1.1, "curd_moisture_pct": 1.5,
+    "ph": 0.08, "ph_whey": 0.08, "ph_24h": 0.08, "moisture_pct": 0.8, "mnfs_pct": 1.1, "curd_moisture_pct": 0.8,
     "fat_pct": 2.0, "protein_pct": 1.6, "salt_pct": 0.25, "salt_in_moisture_pct": 0.6, "lactose_pct": 0.15,
     "lactate_pct": 0.15, "calcium_mg_per_g_protein": 1.5, "calcium_mmol_per_kg": 8.0, "casein_recovery_pct": 1.0,
 }  # fmt: skip
@@ -79,6 +79,8 @@ def priors() -> tuple[Prior, ...]:
 def sd(figure: Figure) -> float:
     """Standard deviation given to a published figure in the fit, in its unit."""
     base = YIELD_SD_SHARE * figure.value if figure.quantity == "yield_kg_per_100kg" else SD[figure.quantity]
+    if figure.quantity == "curd_moisture_pct":  # an error of the water per dry matter, so fewer points in wet curd
+        base *= 4.0 * figure.value / 100.0 * (1.0 - figure.value / 100.0)
     base *= TRUST[figure.kind]
     if not figure.have.startswith("published"):
         base *= WEAK

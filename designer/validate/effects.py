@@ -9,7 +9,7 @@ from importlib.resources import files
 
 from designer.recipe.document import Recipe
 from designer.recipe.edit import edit, edit_milk
-from designer.recipe.end import End
+from designer.recipe.end import End, after
 from designer.validate.course import Constants, Course, prepared
 from designer.validate.makes import Figure, Make, makes
 
@@ -32,6 +32,8 @@ def _changed(recipe: Recipe, at: str, field: str, by: float) -> Recipe:
     if at == "milk":
         return edit_milk(recipe, recipe.milks[0].id, **{field: getattr(recipe.milks[0], field) + by})
     stage = next(stage for stage in recipe.stages if stage.id == at)
+    if field == "end.length_min":
+        return edit(recipe, at, end=after(stage.end.planned_min + by))
     return edit(recipe, at, **{field: getattr(stage, field) + by})
 
 

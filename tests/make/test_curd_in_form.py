@@ -18,7 +18,7 @@ P = lsoda.named(parameters(COW)[0])
 
 
 def test_the_cut_counts_for_less_once_pieces_have_joined() -> None:
-    """Curd cut to 5 and to 10 mm: what the size does in a form is the root of what it does in the vat."""
+    """Curd cut to 5 and to 10 mm: in a form the size does a small part of what it does in the vat."""
     in_vat = size_share(5.0, GEL_RENNET, P) / size_share(10.0, GEL_RENNET, P)
     formed = [formed_share(size_share(edge, GEL_RENNET, P), GEL_RENNET, P) for edge in (5.0, 10.0)]
     assert formed[0] / formed[1] == pytest.approx(in_vat**P.syneresis_size_formed)

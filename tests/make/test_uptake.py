@@ -73,6 +73,17 @@ def test_it_never_ends_above_its_brine(strength: float, first: float) -> None:
     assert salt[-1] > 0.5 * surface_salt(strength, P)
 
 
+def test_weak_brine_drives_out_less_whey_for_its_salt() -> None:
+    """1.8 kg of water a kilogram of salt at 20 % (Geurts et al. 1974: about 2), in step with the strength."""
+    given = {}
+    for strength in (8.0, 20.0):
+        path = brined(0.0, strength, 0.5)
+        first, after = path[np.flatnonzero(path[:, SALT_IN] > 0.0)[0] - 1], path[-1]
+        given[strength] = (first[CURD + WATER] - after[CURD + WATER]) / (after[CURD + SALT] - first[CURD + SALT])
+    assert given[8.0] < 0.5 * given[20.0]
+    assert 1.3 < given[20.0] < 2.2
+
+
 def test_a_brine_weaker_than_the_cheese_draws_salt_and_gives_water() -> None:
     y = brined(0.045, 3.0, 30.0)
     salted = int(np.argmax(in_water(y)))
