@@ -2794,8 +2794,8 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>De</translation>
     </message>
     <message>
-        <source>Mark what falls outside them</source>
-        <translation>Marquer ce qui tombe en dehors</translation>
+        <source>Mark what falls outside my working hours</source>
+        <translation>Marquer ce qui tombe hors de mes heures de travail</translation>
     </message>
     <message>
         <source>To</source>
