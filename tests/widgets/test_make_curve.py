@@ -12,10 +12,12 @@ from pytestqt.qtbot import QtBot
 from designer.recipe import edit as edits
 from designer.recipe.edit import set_end
 from tests.widgets.conftest import CTRL, SHIFT, drag, move, press, release, send
+from widgets.make_curve import ribbon
 from widgets.make_curve.axis import snap_step
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.layers import afresh, within
 from widgets.make_curve.picture import KEPT_MARGIN_PX
+from widgets.theme import apply as dress
 from widgets.window import Window
 
 
@@ -356,3 +358,12 @@ def test_selecting_a_stage_draws_what_a_whole_picture_would(curve: MakeCurve) ->
     curve.repaint()
     assert curve._layers.still is not None
     assert part == curve._layers.still.toImage()
+
+
+def test_a_long_name_of_a_stage_breaks_before_it_is_cut() -> None:
+    whole = int(dress.width("stir at heat", "note", bold=True)) + 1
+    half = int(dress.width("stir at", "note", bold=True)) + 1
+    assert ribbon.broken("stir at heat", whole) == ("stir at heat",)
+    assert ribbon.broken("stir at heat", half) == ("stir at", "heat")
+    assert ribbon.broken("stir at heat", half // 2) == ("stir at heat",)
+    assert ribbon.broken("fermentation", 20) == ("fermentation",)

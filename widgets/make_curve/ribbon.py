@@ -25,7 +25,7 @@ def cell(frame: Frame, block: Block) -> QRectF:
 
 
 def paint_ribbon(painter: QPainter, frame: Frame) -> None:
-    """Cells with their words: two lines where there is room, upright where there is little, else none."""
+    """Cells with their words: two or three lines where there is room, upright where there is little, else none."""
     rect = frame.places.ribbon
     painter.save()
     painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
@@ -57,13 +57,15 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         _one_line(painter, frame, block, box)
         return
     room = int(box.width()) - 8
-    name = dress.fitted(block.name, "note", room, bold=True)
-    name_wide = dress.width(block.name, "note", bold=True)
-    if room >= min(name_wide, 44):
+    names = broken(block.name, room) if box.height() >= 2 * strong.height() + note.height() else (block.name,)
+    if room >= min(dress.width(block.name, "note", bold=True), 44) or len(names) > 1:
         painter.setFont(frame.fonts.strong)
         painter.setPen(ink)
-        top = box.top() + (box.height() - strong.height() - note.height()) / 2
-        painter.drawText(QRectF(box.left(), top, box.width(), strong.height()), Qt.AlignmentFlag.AlignHCenter, name)
+        top = box.top() + (box.height() - len(names) * strong.height() - note.height()) / 2
+        for name in names:
+            line = QRectF(box.left(), top, box.width(), strong.height())
+            painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, dress.fitted(name, "note", room, bold=True))
+            top += strong.height()
         end = ("\u25c7 " if block.state else "") + block.end_text
         painter.setFont(frame.fonts.note)
         painter.setPen(QColor(frame.colours.soft) if block.id != frame.chosen else ink)
@@ -71,7 +73,7 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
             end = dress.fitted(block.end_text, "note", room)
         if end.endswith("\u2026") and len(end) < 6:
             return
-        line = QRectF(box.left(), top + strong.height(), box.width(), note.height())
+        line = QRectF(box.left(), top, box.width(), note.height())
         painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, end)
     elif box.width() >= note.height() - 2:
         painter.save()
@@ -83,6 +85,17 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         upright = QRectF(-box.height() / 2, -box.width() / 2, box.height(), box.width())
         painter.drawText(upright, Qt.AlignmentFlag.AlignCenter, name)
         painter.restore()
+
+
+def broken(name: str, room: int) -> tuple[str, ...]:
+    """A name in one line; in two where only so the whole of it has room."""
+    words = name.split(" ")
+    pairs = [(" ".join(words[:at]), " ".join(words[at:])) for at in range(1, len(words))]
+    if not pairs or dress.width(name, "note", bold=True) <= room:
+        return (name,)
+    wide = {pair: max(dress.width(part, "note", bold=True) for part in pair) for pair in pairs}
+    best = min(pairs, key=wide.__getitem__)
+    return best if wide[best] <= room else (name,)
 
 
 def _one_line(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
