@@ -211,6 +211,16 @@ def _draw(painter: QPainter, frame: Frame, curve: Curve, x: Array, y: Array) -> 
         painter.drawPolyline(polygon(x, y + shift))
 
 
+def beside_curd(forecast: Forecast) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+    """Where whey stands beside curd in the vat: before it there is but milk, after it the whey is off."""
+    whey = forecast.trace["whey_in_vat_kg_per_100kg"]
+    last = int(np.flatnonzero(whey > 0.5)[-1]) if np.any(whey > 0.5) else 0
+    apart = np.abs(forecast.trace["ph_whey"] - forecast.trace["ph"]) > 1e-6
+    first = int(np.argmax(apart)) if np.any(apart) else 0
+    index = np.arange(len(whey))
+    return (index >= first) & (index <= last)
+
+
 def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
     """Where a curve says something."""
     key = (id(forecast), curve.column)
@@ -220,12 +230,7 @@ def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[i
     values = forecast.trace[curve.column]
     shown = np.isfinite(values)
     if curve.vat_only:
-        whey = forecast.trace["whey_in_vat_kg_per_100kg"]
-        last = int(np.flatnonzero(whey > 0.5)[-1]) if np.any(whey > 0.5) else 0
-        apart = np.abs(values - forecast.trace["ph"]) > 1e-6
-        first = int(np.argmax(apart)) if np.any(apart) else 0
-        index = np.arange(len(values))
-        shown = shown & (index >= first) & (index <= last)
+        shown = shown & beside_curd(forecast)
     frame.memo[key] = shown
     return shown
 
