@@ -1076,12 +1076,20 @@ at 24 h</source>
         <translation>Curdwright dessine la fabrication d'un fromage : ce que fera une recette, où elle se place par rapport à un style, et la fiche pour la suivre. Une prévision n'est jamais un certificat.</translation>
     </message>
     <message>
+        <source>Curdwright {0}</source>
+        <translation>Curdwright {0}</translation>
+    </message>
+    <message>
         <source>Drag the edge of a stage to make it longer. A diamond marks a stage that ends by a state, such as a pH: drag it and you ask for another. Ctrl with the arrows goes from stage to stage.</source>
         <translation>Tirez le bord d'une étape pour l'allonger. Un losange marque une étape qui finit sur un état, comme un pH : tirez-le pour en demander un autre. Ctrl et les flèches vont d'étape en étape.</translation>
     </message>
     <message>
         <source>Each line is a figure of the cheese with its limit and margin. Open one, with a click or Enter, to see why it is so and what moves it, and to aim at the value you want.</source>
         <translation>Chaque ligne est un chiffre du fromage avec sa limite et sa marge. Ouvrez-en une, d'un clic ou par Entrée, pour voir pourquoi il en est ainsi et ce qui agit dessus, et pour viser la valeur voulue.</translation>
+    </message>
+    <message>
+        <source>Free software under the MIT licence.</source>
+        <translation>Logiciel libre, sous licence MIT.</translation>
     </message>
     <message>
         <source>Go to {0}</source>

@@ -18,12 +18,12 @@ from designer.judge.depths import Topic, topics
 from designer.judge.verdict import Row, Verdict
 from designer.language import joined, number, word
 from designer.make.constants import Constant, table
-from designer.quantities import QUANTITIES
 from designer.recipe.document import Addition, Coat, Form, MilkSource, Starter, Vat
 from designer.recipe.field import FieldMeta, field_metas
 from designer.recipe.stages.kinds import KINDS
 from widgets.form.editors import range_words, shown, title
 from widgets.form.editors import words as field_words
+from widgets.outcomes.figures import figure_text
 from widgets.wording import kind_name
 
 WORD, FIGURE, SETTING, LAW, CONSTANT = "word", "figure", "setting", "law", "constant"
@@ -92,13 +92,7 @@ def _stands(row: Row) -> str:
     if row.value is None:
         return ask
     text = QCoreApplication.translate("LookUp", "{0}. Forecast {1}: {2}.")
-    return text.format(ask, _number(row), row.sentence)
-
-
-def _number(row: Row) -> str:
-    quantity = QUANTITIES.get(row.quantity)
-    decimals = quantity.decimals if quantity is not None else 1
-    return f"{number(row.value or 0.0, f'.{decimals}f')} {row.unit}".strip()
+    return text.format(ask, figure_text(row), row.sentence)
 
 
 def span(low: float | None, high: float | None, unit: str) -> str:

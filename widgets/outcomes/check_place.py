@@ -34,6 +34,7 @@ from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY
 from designer.language import headed, number, word
 from widgets.flow import flowing
 from widgets.judging import Judging, why_not
+from widgets.outcomes.figures import figure_text
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.outcomes.rule_sets import RuleSets
 from widgets.room import LEAST_PX, Turning
@@ -258,8 +259,7 @@ class CheckPlace(QWidget):
         self.tree.addTopLevelItem(top)
         top.setFirstColumnSpanned(True)
         for row in rows:
-            decimals = 2 if row.unit in ("", "°C/min") else 1
-            value = "" if row.value is None else f"{number(row.value, f'.{decimals}f')} {row.unit}".rstrip()
+            value = figure_text(row)
             label = row.label if row.label.startswith("pH") else row.label[:1].upper() + row.label[1:]
             how = headed(state_words(row.state), row.sentence)
             source = f"{row.source} ({word(row.have, 'have')})"

@@ -7,6 +7,8 @@ from typing import Final
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from designer.forecast import Outcome
+from designer.judge.check import decimals_of
+from designer.judge.verdict import Row
 from designer.language import number
 from designer.quantities import quantity
 from designer.units import show
@@ -86,3 +88,8 @@ def change_words(key: str, change: float, system: str, *, finer: int = 1) -> str
     unit = {"percent": ""}.get(what.kind, UNIT.get(key, what.unit if what.kind in ("duration", "pressure") else ""))
     decimals = min(what.decimals + finer, 3)
     return f"{sign}{number(abs(change), f'.{decimals}f')} {unit}".rstrip()
+
+
+def figure_text(row: Row) -> str:
+    """The figure of a row with its unit, as sharp as its sentence tells it; "" where there is none."""
+    return "" if row.value is None else f"{number(row.value, f'.{decimals_of(row.quantity)}f')} {row.unit}".rstrip()
