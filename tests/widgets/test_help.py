@@ -121,6 +121,34 @@ def test_the_check_is_as_sharp_as_the_outcomes(window: Window) -> None:
     assert not any(row.text(1).endswith(".0 min") for row in rows)
 
 
+def test_the_check_speaks_the_units_of_the_maker(window: Window, desk: Desk) -> None:
+    window.go("check")
+    place = window.opened["check"]
+    assert isinstance(place, CheckPlace)
+
+    def lines() -> dict[str, list[str]]:
+        found = place.tree.findItems("*", Qt.MatchFlag.MatchWildcard | Qt.MatchFlag.MatchRecursive, WHAT)
+        return {item.text(WHAT): [item.text(at) for at in range(1, 4)] for item in found}
+
+    metric = lines()
+    window.actions_["us"].trigger()
+    us = lines()
+    size = window.session.recipe.stage("cut").cut_mm  # type: ignore[attr-defined]
+    assert us["Cut size"][0] == f"{size / 25.4:.3f} in"
+    assert us["Ripening temperature"][0].endswith("°F")
+    assert us["Ripening temperature"][1].endswith("°F")
+    assert "°F" in us["Ripening temperature"][2]
+    assert not any("°C" in text or " mm" in text for texts in us.values() for text in texts)
+    assert us["Moisture"] == metric["Moisture"]
+    row = next(row for row in window.session.verdict.rows if row.quantity == "ripen_c")  # type: ignore[union-attr]
+    place.source_asked.emit(row)
+    assert desk.look_up is not None
+    assert "°F" in desk.look_up.text.toPlainText()
+    desk.look_up.close()
+    window.actions_["metric"].trigger()
+    assert lines() == metric
+
+
 def test_a_row_of_the_check_opens_its_source(window: Window, desk: Desk) -> None:
     window.go("check")
     tree = window.opened["check"].tree  # type: ignore[attr-defined]
