@@ -17,10 +17,10 @@ from designer.recipe.edit import edit
 from designer.recipe.examples import examples
 from designer.recipe.file import write
 from widgets import wording
-from widgets.compare.curves import values_told
 from widgets.compare.place import ComparePlace
 from widgets.compare.worth_table import COLUMNS, DIFFERENCE
 from widgets.files import read
+from widgets.make_curve.vat import read_marks
 from widgets.window import Window
 from widgets.wording import MINUS
 
@@ -264,7 +264,7 @@ def test_an_outcome_has_its_short_name_where_the_long_one_would_be_cut(beside: C
 @pytest.mark.parametrize("tall", [36.0, 37.0, 50.0, 180.0])
 @pytest.mark.parametrize(("low", "high"), [(26.9, 43.1), (4.9, 7.0), (5.1, 6.7), (28.0, 96.0)])
 def test_beside_a_pane_of_any_height_a_scale_can_be_read(low: float, high: float, tall: float) -> None:
-    told = values_told(low, high, tall)
+    told = read_marks(low, high, tall, 13.0)
     assert len(told) >= 2
     assert min(b - a for a, b in itertools.pairwise(told)) / (high - low) * tall >= 10.0
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QImage, QPainter, QWheelEvent
 from PySide6.QtWidgets import QApplication, QSlider
 from pytestqt.qtbot import QtBot
 
@@ -367,3 +367,32 @@ def test_a_long_name_of_a_stage_breaks_before_it_is_cut() -> None:
     assert ribbon.broken("stir at heat", half) == ("stir at", "heat")
     assert ribbon.broken("stir at heat", half // 2) == ("stir at heat",)
     assert ribbon.broken("fermentation", 20) == ("fermentation",)
+
+
+def test_the_words_before_the_axis_have_their_room_in_larger_type(qapp: QApplication, curve: MakeCurve) -> None:
+    try:
+        for larger in (1.0, 1.7, 2.5):
+            dress.enlarge(qapp, "light", larger)
+            QApplication.processEvents()
+            room = curve.frame.places.axis.left() - 12
+            assert all(dress.width(word, "note") <= room for word in ("clock", "elapsed"))
+    finally:
+        dress.enlarge(qapp, "light", 1.0)
+
+
+def test_midnights_are_drawn_only_where_a_day_is_wide_enough(window: Window, curve: MakeCurve) -> None:
+    def drawn() -> bool:
+        picture = QImage(curve.size(), QImage.Format.Format_RGB32)
+        picture.fill(Qt.GlobalColor.white)
+        bare = picture.copy()
+        painter = QPainter(picture)
+        ribbon.paint_midnights(painter, curve.frame)
+        painter.end()
+        return picture != bare
+
+    window.actions_["one_scale"].trigger()
+    curve.fit_life()
+    assert ribbon.DAY_MIN * curve.frame.axis.pieces[0].px_per_min < ribbon.NIGHT_PX
+    assert not drawn()
+    curve.fit_whole()
+    assert drawn()

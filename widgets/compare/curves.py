@@ -15,7 +15,7 @@ from designer.language import number
 from widgets import wording
 from widgets.make_curve.axis import STEPS
 from widgets.make_curve.path import Array, polygon, stroke, thinned
-from widgets.make_curve.vat import nice_marks
+from widgets.make_curve.vat import read_marks
 from widgets.theme import apply as dress
 from widgets.theme.palette import MAKES
 
@@ -238,7 +238,7 @@ class Curves(QWidget):
     def _grid(self, painter: QPainter, rect: QRectF, low: float, high: float) -> None:
         c = dress.colours()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-        for value in values_told(low, high, rect.height()):
+        for value in read_marks(low, high, rect.height(), dress.metrics(self.role).height()):
             y = rect.bottom() - (value - low) / (high - low) * rect.height()
             painter.setPen(QPen(dress.ink(c.grid), 1.0))
             painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
@@ -316,16 +316,6 @@ def _range(series: list[Array], room: float, line: float) -> tuple[float, float]
     share = min(max(1.25 * line, 0.08), 0.24)
     spare = max(room, (high - low) * share / (1.0 - 2.0 * share))
     return low - spare, high + spare
-
-
-def values_told(low: float, high: float, height: float) -> list[float]:
-    """Round values that are told beside a pane: in a low one they stand nearer, since of one alone no scale is read."""
-    found: list[float] = []
-    for apart in (19.0, 15.0, 10.0):
-        found = nice_marks(low, high, height, apart)
-        if len(found) > 1:
-            break
-    return found
 
 
 def _pen(ink: str, at: int) -> QPen:

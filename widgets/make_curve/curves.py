@@ -16,7 +16,7 @@ from widgets.make_curve.frame import Frame, Scale
 from widgets.make_curve.gates import Mark
 from widgets.make_curve.lanes import dash
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
-from widgets.make_curve.vat import nice_marks
+from widgets.make_curve.vat import read_marks
 from widgets.theme import apply as dress
 
 
@@ -272,7 +272,7 @@ def _grid(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF) -> None:
     painter.fillRect(rect, frame.colour("paper"))
     painter.setFont(frame.fonts.note)
     metrics = frame.fonts.note_metrics
-    for value in nice_marks(scale.low, scale.high, rect.height(), metrics.height() * 1.7):
+    for value in read_marks(scale.low, scale.high, rect.height(), metrics.height()):
         y = scale.y(value)
         painter.setPen(QPen(frame.colour("grid"), 1.0))
         painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
@@ -288,7 +288,7 @@ def _right_marks(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF, pa
     colour = next(curve.colour for curve in pane.curves if curve.right)
     painter.setPen(frame.colour(colour))
     painter.setFont(frame.fonts.note)
-    for value in nice_marks(scale.low, scale.high, rect.height(), frame.fonts.note_metrics.height() * 1.7):
+    for value in read_marks(scale.low, scale.high, rect.height(), frame.fonts.note_metrics.height()):
         y = scale.y(value)
         if rect.top() + 2 <= y <= rect.bottom() - 2:
             box = QRectF(rect.right() + 6, y - 10, RIGHT_PX, 20)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import ceil
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
@@ -15,6 +16,8 @@ from widgets.make_curve.frame import OUT, Block, Frame
 from widgets.theme import apply as dress
 
 WEEK_MIN: Final = 7 * DAY_MIN
+NIGHT_PX: Final = 44.0
+"""Midnights nearer to each other than this are a fence before the picture: then the days of the axis are enough."""
 
 
 def cell(frame: Frame, block: Block) -> QRectF:
@@ -58,7 +61,9 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         return
     room = int(box.width()) - 8
     names = broken(block.name, room) if box.height() >= 2 * strong.height() + note.height() else (block.name,)
-    if room >= min(dress.width(block.name, "note", bold=True), 44) or len(names) > 1:
+    whole = all(dress.width(name, "note", bold=True) <= room for name in names)
+    stands = box.width() >= note.height() - 2 and dress.width(block.name, "note") <= box.height() - 2
+    if whole or (room >= 44 and not stands):
         painter.setFont(frame.fonts.strong)
         painter.setPen(ink)
         top = box.top() + (box.height() - len(names) * strong.height() - note.height()) / 2
@@ -71,8 +76,8 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         painter.setPen(QColor(frame.colours.soft) if block.id != frame.chosen else ink)
         if dress.width(end, "note") > room:
             end = dress.fitted(block.end_text, "note", room)
-        if end.endswith("\u2026") and len(end) < 6:
-            return
+        if end.endswith("\u2026") and (len(end) < 6 or end[-2] in "0123456789.,"):
+            return  # half a figure is none
         line = QRectF(box.left(), top, box.width(), note.height())
         painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, end)
     elif box.width() >= note.height() - 2:
@@ -153,6 +158,12 @@ def paint_axis(painter: QPainter, frame: Frame) -> None:
         y += note.height() + 1
 
 
+def gutter_px() -> float:
+    """The room that the names of the two rows of the axis ask for before it."""
+    names = (QCoreApplication.translate("Axis", "clock"), QCoreApplication.translate("Axis", "elapsed"))
+    return ceil(max(dress.width(name, "note") for name in names)) + 13.0
+
+
 def _marks(frame: Frame, what: str, offset: float, apart_px: float) -> Iterator[tuple[str, float]]:
     """The marks of a row of the axis: words, pixel; each stretch of the scale with a step of its own."""
     for piece in frame.axis.pieces:
@@ -189,12 +200,12 @@ def paint_breaks(painter: QPainter, frame: Frame) -> None:
 
 
 def paint_midnights(painter: QPainter, frame: Frame) -> None:
-    """A dashed line with the word at each midnight in view."""
+    """A dashed line with the word at each midnight in view, where a day is wide enough for one."""
     if frame.clock_start_min is None:
         return
     painter.setFont(frame.fonts.note)
     for piece in frame.axis.pieces:
-        if DAY_MIN * piece.px_per_min >= 10.0:  # else nothing but lines
+        if DAY_MIN * piece.px_per_min >= NIGHT_PX:
             _midnights(painter, frame, piece)
 
 
