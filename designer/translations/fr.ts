@@ -4488,12 +4488,28 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
 <context>
     <name>StandardPage</name>
     <message>
+        <source>A higher ratio leaves less fat in the dry matter of the cheese, a lower one more.</source>
+        <translation>Un rapport plus élevé laisse moins de gras dans l’extrait sec du fromage, un plus bas en laisse davantage.</translation>
+    </message>
+    <message>
+        <source>A little leaner</source>
+        <translation>Un peu plus maigre</translation>
+    </message>
+    <message>
+        <source>A little richer</source>
+        <translation>Un peu plus riche</translation>
+    </message>
+    <message>
         <source>As it is</source>
         <translation>Tel quel</translation>
     </message>
     <message>
         <source>Cream holds</source>
         <translation>La crème contient</translation>
+    </message>
+    <message>
+        <source>In the vat now: fat {0} %, protein {1} %, casein {2} %; protein to fat {3}, casein to fat {4}.</source>
+        <translation>En cuve actuellement : matière grasse {0} %, protéines {1} %, caséine {2} % ; protéines sur matière grasse {3}, caséine sur matière grasse {4}.</translation>
     </message>
     <message>
         <source>Now {0} to 1, with {1} % fat. What is wanted lies at {2} % fat.</source>
@@ -4554,6 +4570,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>The milk stands there already: {0} to 1. Type another ratio to see the ways to it.</source>
         <translation>Le lait y est déjà : {0} pour 1. Tapez un autre rapport pour voir comment y arriver.</translation>
+    </message>
+    <message>
+        <source>Usual for {0}: {1} of protein to 1 of fat. {2} ({3}, {4})</source>
+        <translation>Habituel pour {0} : {1} de protéines pour 1 de matière grasse. {2} ({3}, {4})</translation>
     </message>
     <message>
         <source>Wanted</source>
@@ -12438,6 +12458,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Factory practice; a farm press of 10-30 kPa makes good cheese too.</source>
         <translation>Usage d'usine ; une presse de ferme de 10-30 kPa fait aussi de bon fromage.</translation>
+    </message>
+    <message>
+        <source>Fat and moisture there are Canadian legal limits, so a ratio leads to the least fat allowed, not to the best.</source>
+        <translation>Matière grasse et humidité y sont des limites légales canadiennes : un rapport mène donc au minimum de gras permis, non au meilleur.</translation>
     </message>
     <message>
         <source>Flow sheet for Cheddar, Colby and Jack (ripened 30 min; the Guelph Colby an hour); the Jack is washed at 29 °C for 5 min. Printed as one figure and widened here: cut 9.5 mm.</source>
