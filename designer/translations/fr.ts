@@ -9773,8 +9773,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{distance} sous l'usage, {usual}</translation>
     </message>
     <message>
-        <source>{dose:.1f} IMCU in a litre of milk</source>
-        <translation>{dose:.1f} IMCU par litre de lait</translation>
+        <source>{dose:.1f} IMCU/L of milk; may be typed so</source>
+        <translation>{dose:.1f} IMCU/L de lait ; peut se saisir ainsi</translation>
     </message>
     <message>
         <source>{effect}: {quantity} {ours}, published {printed} ({source}; {have})</source>
@@ -10269,10 +10269,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{whole} a deux tailles ; écrivez « US {size} » ou « imp {size} ».</translation>
     </message>
     <message>
-        <source>{whole} is a {found}, not a {wanted}; write for example “{example}”.</source>
-        <translation>{whole} : c'est « {found} », non « {wanted} » ; écrivez par exemple « {example} ».</translation>
-    </message>
-    <message>
         <source>{whole} is not a number with a unit.</source>
         <translation>{whole} n'est pas un nombre avec une unité.</translation>
     </message>
@@ -10295,6 +10291,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{whole} mixes its units; write for example “{example}”.</source>
         <translation>{whole} mélange ses unités ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>{whole} says {found}, but {wanted} is asked for here; write for example “{example}”.</source>
+        <translation>{whole} indique « {found} », alors que « {wanted} » est attendu ici ; écrivez par exemple « {example} ».</translation>
     </message>
     <message>
         <source>“acid” names which acid and belongs to what = "acid"</source>
