@@ -14753,7 +14753,7 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Colby</translation>
     </message>
     <message>
-        <source>Comte</source>
+        <source>Comté</source>
         <translation>Comté</translation>
     </message>
     <message>
@@ -14805,7 +14805,7 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Gouda</translation>
     </message>
     <message>
-        <source>Gruyere</source>
+        <source>Gruyère</source>
         <translation>Gruyère</translation>
     </message>
     <message>
@@ -14917,7 +14917,7 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Sainte-Maure</translation>
     </message>
     <message>
-        <source>Samso</source>
+        <source>Samsø</source>
         <translation>Samsø</translation>
     </message>
     <message>
