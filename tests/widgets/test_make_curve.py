@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QImage, QPainter, QWheelEvent
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QImage, QPainter, QWheelEvent
 from PySide6.QtWidgets import QApplication, QSlider
 from pytestqt.qtbot import QtBot
 
@@ -396,3 +396,25 @@ def test_midnights_are_drawn_only_where_a_day_is_wide_enough(window: Window, cur
     assert not drawn()
     curve.fit_whole()
     assert drawn()
+
+
+def test_a_caution_of_a_stage_is_marked_on_the_stage(window: Window, curve: MakeCurve) -> None:
+    cell = ribbon.cell(curve.frame, next(block for block in curve.frame.blocks if block.kind == "press"))
+    corner = QPointF(cell.left() + 8, cell.top() + 8)
+
+    def marked() -> bool:
+        near = QColor(curve.frame.colours.near)
+        image = curve.grab(QRectF(cell.left(), cell.top(), 16, 18).toRect()).toImage()
+        seen = [image.pixelColor(x, y) for x in range(image.width()) for y in range(image.height())]
+        return near in seen
+
+    assert not ribbon.cautions_of(curve.frame, "press")
+    assert "\u25b2" not in curve.tip_at(corner)
+    assert not marked()
+    stage = window.session.recipe.stage("press")
+    steps = tuple(step.but(load_kg=400.0) for step in stage.steps)  # type: ignore[attr-defined]
+    window.session.commit(edits.edit(window.session.recipe, "press", steps=steps), "heavy")
+    QApplication.processEvents()
+    assert ribbon.cautions_of(curve.frame, "press")
+    assert "\u25b2" in curve.tip_at(corner)
+    assert marked()

@@ -16,6 +16,7 @@ from widgets.make_curve.frame import OUT, Block, Frame
 from widgets.theme import apply as dress
 
 WEEK_MIN: Final = 7 * DAY_MIN
+WARNED_PX: Final = 14.0
 NIGHT_PX: Final = 44.0
 """Midnights nearer to each other than this are a fence before the picture: then the days of the axis are enough."""
 
@@ -41,6 +42,7 @@ def paint_ribbon(painter: QPainter, frame: Frame) -> None:
         painter.setPen(QPen(frame.colour("line"), 1.0))
         painter.drawLine(QLineF(round(box.right()) - 0.5, box.top(), round(box.right()) - 0.5, box.bottom()))
         _words(painter, frame, block, box)
+        _warned(painter, frame, block, box)
     painter.setPen(QPen(frame.colour("line"), 1.0))
     painter.drawLine(QLineF(rect.left(), rect.bottom() - 0.5, rect.right(), rect.bottom() - 0.5))
     painter.restore()
@@ -90,6 +92,20 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         upright = QRectF(-box.height() / 2, -box.width() / 2, box.height(), box.width())
         painter.drawText(upright, Qt.AlignmentFlag.AlignCenter, name)
         painter.restore()
+
+
+def cautions_of(frame: Frame, stage_id: str) -> list[str]:
+    """The cautions of a stage that ask to be heeded, gravest first; mere notes are told among the outcomes."""
+    return [one.text for one in frame.forecast.cautions if one.stage == stage_id and one.level != "note"]
+
+
+def _warned(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
+    """A triangle in the corner of a stage that has a caution: the list that tells them may be scrolled out of sight."""
+    if not cautions_of(frame, block.id) or box.width() < WARNED_PX:
+        return
+    painter.setFont(frame.fonts.note)
+    painter.setPen(QColor(frame.colours.near))
+    painter.drawText(QPointF(box.left() + 3, box.top() + frame.fonts.note_metrics.ascent() + 2), "\u25b2")
 
 
 def broken(name: str, room: int) -> tuple[str, ...]:
