@@ -135,7 +135,7 @@ def _unit(name: str, kind: Kind, whole: str, gallon: Gallon | None) -> Unit:
         if any(name in (unit.name, *unit.spellings) for unit in other.units):
             raise UnitError(
                 say(
-                    "{whole} is a {found}, not a {wanted}; write for example “{example}”.",
+                    "{whole} says {found}, but {wanted} is asked for here; write for example “{example}”.",
                     whole=_quote(whole),
                     found=other.label,
                     wanted=kind.label,

@@ -96,7 +96,7 @@ def test_absolute_and_difference_differ() -> None:
         ("__import__('os')", "mass", "looks like a sum"),
         ("(1) kg", "mass", "looks like a sum"),
         ("39", "temperature", "no unit; write for example “31.5 °C”"),
-        ("39 kg", "temperature", "is a mass, not a temperature"),
+        ("39 kg", "temperature", "says mass, but temperature is asked for"),
         ("12 parsec", "length", "unknown unit “parsec”"),
         ("", "mass", "Nothing is written"),
         ("warm", "temperature", "is not a temperature"),

@@ -15,6 +15,8 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 from designer.forecast import Forecast
 from designer.language import number
 from widgets import wording
+from widgets.make_curve.curves import beside_curd
+from widgets.together import together
 
 N = QT_TRANSLATE_NOOP
 CURVES: Final[tuple[tuple[str, Any, str, int], ...]] = (
@@ -65,10 +67,11 @@ def of_make(made: Forecast, system: str) -> Grid:
     at = moments([one.start_min for one in made.stages], [one.end_min for one in made.stages])
     start = made.recipe.start_clock_min
     names = [wording.stage_name(one.name, one.kind) for one in made.stages]
+    whey = beside_curd(made)
     heads = [tr("Figures", "stage"), tr("Figures", "clock"), tr("Figures", "since milk, min")]
     for column, name, unit, _ in CURVES:
         head = _head(tr("Figures", name), unit, column, system)
-        heads += [head, tr("Figures", "{0}, 80 % band").format(head)]
+        heads += [together(one) for one in (head, tr("Figures", "{0}, 80 % band").format(head))]
 
     def cell(row: int, column: int) -> str:
         stage, minute = at[row]
@@ -79,6 +82,8 @@ def of_make(made: Forecast, system: str) -> Grid:
         if column == 2:
             return number(minute, ".0f")
         key, _, _, decimals = CURVES[(column - 3) // 2]
+        if key == "ph_whey" and not np.any(whey & (made.trace.stage == stage)):
+            return NOTHING
         if column % 2:
             return _read(made, made.trace[key], stage, minute, key, decimals, system)
         if made.bands is None or key not in made.bands.low:

@@ -5,12 +5,13 @@ Its parts put their own actions in; the recipes last open and the examples are l
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QObject, QSize, Qt, Slot
 from PySide6.QtWidgets import QLabel, QMainWindow, QMenu, QSizePolicy, QToolBar, QWidget
 
-from designer.recipe.examples import examples
+from designer.recipe.examples import examples, title
 from widgets import stage_menu
 from widgets.actions import Actions
 from widgets.branch_work import BranchWork
@@ -19,6 +20,7 @@ from widgets.files import FileWork
 from widgets.help.desk import Desk
 from widgets.preferences import Preferences
 from widgets.stage_work import StageWork
+from widgets.start.recent_list import spoken
 from widgets.teach.work import Teaching
 from widgets.theme import apply as dress
 from widgets.variants.work import Variants
@@ -87,11 +89,10 @@ class Menus(QObject):
         bar.addMenu(teach)
         help_.fill(bar.addMenu(_told("&Help")), a)
 
-    def _fill(self, menu: QMenu, paths: list[Path], empty: str) -> None:
+    def _fill(self, menu: QMenu, paths: list[Path], empty: str, called: Callable[[Path], str]) -> None:
         menu.clear()
         for path in paths:
-            name = path.stem.replace("-", " ")
-            action = menu.addAction(name[:1].upper() + name[1:])
+            action = menu.addAction(called(path).replace("&", "&&"))
             action.setToolTip(str(path))
             action.triggered.connect(lambda _=False, path=path: self._files.open(path))
         if not paths:
@@ -99,11 +100,11 @@ class Menus(QObject):
 
     @Slot()
     def _fill_recent(self) -> None:
-        self._fill(self._recent, self._preferences.recent, _told("nothing yet"))
+        self._fill(self._recent, self._preferences.recent, _told("nothing yet"), spoken)
 
     @Slot()
     def _fill_examples(self) -> None:
-        self._fill(self._examples, examples(), _told("none"))
+        self._fill(self._examples, examples(), _told("none"), title)
 
 
 class Tools(QToolBar):

@@ -8,12 +8,17 @@ from typing import Final
 from PySide6.QtWidgets import QLabel, QWidget
 
 NO_BREAK: Final = "\u00a0"
+JOINED: Final = "\u2060"
+"""no width and no break: after the stroke of a unit, as in kg/L"""
 # A number, or a sign before it, and the space behind it where a unit or another figure follows.
 _UNIT: Final = r"%|°[CF]?|kg|g|mg|lb|oz|L|mL|US|imp|min|h|d|j|wk|sem|mm|cm|in|kPa|psi|points?|pH|IMCU"
 _TOGETHER: Final = re.compile(
     rf"(?<=[\d×±~≤≥]) (?=(?:{_UNIT}|[×±]|\d)(?![a-zA-Z]))|(?<=pH) (?=\d)|(?<=\d h) (?=\d)"
     r"|(?<=US) (?=gal|fl)|(?<=imp) (?=gal|fl)"
 )
+
+
+_STROKE: Final = re.compile(r"(?:(?<=\bkg)|(?<=\bg)|(?<=IMCU))/(?=m?L\b)|(?<=°[CF])/(?=min\b)")
 
 
 def together(text: str) -> str:
@@ -35,7 +40,7 @@ class Wrapped(QLabel):
     def setText(self, text: str) -> None:
         """Put a text there."""
         self._said = text
-        super().setText(together(text))
+        super().setText(_STROKE.sub("/" + JOINED, together(text)))
 
     def text(self) -> str:
         """What was put there."""

@@ -171,6 +171,7 @@ class Window(QMainWindow):
         from widgets.outcomes.check_place import CheckPlace
 
         place = CheckPlace(self.session, self.judging)
+        place.set_system(self.preferences.system)
         place.asked.connect(self.go)
         place.source_asked.connect(self.help.show_source)
         return place
@@ -324,7 +325,7 @@ class Window(QMainWindow):
             part.set_system(system)
         self.variants.set_system(system)
         self.teaching.set_system(system)
-        for place in self._seen("start", "milk", "compare"):
+        for place in self._seen("start", "milk", "check", "compare"):
             place.set_system(system)  # type: ignore[attr-defined]
         self._refresh()
 

@@ -83,6 +83,13 @@ def _chosen(one: Style, rules: Sequence[str] | None) -> tuple[Rules, ...]:
     return tuple(one.rule_set(key) for key in rules)
 
 
+def decimals_of(quantity: str) -> int:
+    """Decimals with which a row's figure is told, in its sentence and beside it."""
+    key = quantity.partition("@")[0]
+    setting = SETTINGS.get(key)
+    return label_of(key)[2] if setting is None else _DECIMALS.get(setting.kind, 1)
+
+
 def _make_rows(one: Style, values: Mapping[str, float], found: Mapping[str, float]) -> Iterator[Row]:
     """Settings and outcomes against the style's usual ranges; of several sources, the one that fits best speaks."""
     for key, windows in _grouped(one.windows, lambda window: window.key):
@@ -94,7 +101,7 @@ def _make_rows(one: Style, values: Mapping[str, float], found: Mapping[str, floa
             continue  # said by the gate it comes from
         else:
             value, label, unit, near = found.get(key), setting.label, setting.unit, setting.near
-            decimals = _DECIMALS.get(setting.kind, 1)
+            decimals = decimals_of(key)
         if value is not None:
             window = max(windows, key=lambda w: margin_of(value, w.low, w.high))
             yield _usual_row(MAKE, key, label, unit, decimals, value, window, near, None)

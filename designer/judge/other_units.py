@@ -137,7 +137,7 @@ def _tell_dose(recipe: Recipe, part: Any, value: float, system: System) -> str:
     milk = blend(recipe)
     said = []
     if part.what == "coagulant":
-        said.append(say("{dose:.1f} IMCU in a litre of milk", dose=rennet_imcu_per_l(part, milk)))
+        said.append(say("{dose:.1f} IMCU/L of milk; may be typed so", dose=rennet_imcu_per_l(part, milk)))
     mass = addition_mass_kg(part, milk)
     if part.mass_pct is not None and mass is not None:
         said.append(say("{mass} here", mass=show(mass, "small_mass", system=system)))

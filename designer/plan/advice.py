@@ -78,7 +78,8 @@ def _wait(forecast: Forecast, stage: AnyStage, done: StageForecast, clock: Clock
     slope = (trace.at("ph", before) - trace.at("ph", end)) / minutes
     if not slope >= LEAST_SLOPE:
         return ""
-    wait, latest = show(0.1 / slope, "duration", decimals=0), clock.read(done.start_min + stage.end.planned_min)
+    wait = show(0.1 / slope, "duration", decimals=0)
+    latest = clock.read_from(done.start_min, done.start_min + stage.end.planned_min)
     name = f"{stage.title[:1].upper()}{stage.title[1:]}"
     return say(
         "{name} behind: 0.1 pH takes about {wait}; wait, not after {latest}. Ahead: go on at once.",

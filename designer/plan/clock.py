@@ -24,6 +24,13 @@ class Clock:
         of_day = round(self.start_min + minute) % round(DAY_MIN)
         return f"{of_day // 60:02d}:{of_day % 60:02d}"
 
+    def read_from(self, since_min: float, minute: float) -> str:
+        """As `read`, with the day where it is another than that of `since_min`: "01:00, day 3"."""
+        text = self.read(minute)
+        if self.start_min is None or self.day(minute) == self.day(since_min):
+            return text
+        return f"{text}, {self.remarks(minute)[0]}"
+
     def day(self, minute: float) -> int:
         """0 on the day of the make, 1 the next day, ..."""
         return int((round(minute) + (self.start_min or 0.0)) // DAY_MIN)

@@ -141,7 +141,7 @@ def _row(hand: Hand, index: int, stage: AnyStage, done: StageForecast) -> tuple[
         _target(hand, stage, done),
         (Blank(),),
         (Blank(),),
-        (Blank(), Ticks(tuple(choice(one) for one in _read_on(stage)))),
+        (Blank(), Ticks(tuple(choice(one) for one in _read_on(hand, stage)))),
         (Blank(),),
     )
 
@@ -222,7 +222,7 @@ def _target(hand: Hand, stage: AnyStage, done: StageForecast) -> Cell:
     by = stage.end.by
     own = _own_end(hand, stage)
     latest = (
-        say("not after {time}", time=hand.clock.read(done.start_min + stage.end.planned_min))
+        say("not after {time}", time=hand.clock.read_from(done.start_min, done.start_min + stage.end.planned_min))
         if stage.end.is_state
         else ""
     )
@@ -323,10 +323,11 @@ def span_words(low: float | None, high: float | None, decimals: int = 2) -> str:
     return say("{low:.{decimals}f}–{high:.{decimals}f}", low=low, decimals=decimals, high=high)
 
 
-def _read_on(stage: AnyStage) -> tuple[str, ...]:
-    """What a pH there may have been read on: the maker ticks which."""
+def _read_on(hand: Hand, stage: AnyStage) -> tuple[str, ...]:
+    """What a pH there may have been read on: the maker ticks which. A branch of whey or cream begins as that."""
     if place_of(stage) == schedule.PLACE_MILK:
-        return ("milk",)
+        lane = hand.lane
+        return (lane.of if isinstance(lane, Branch) and lane.of != "curd" else "milk",)
     if place_of(stage) == schedule.PLACE_UNDER_WHEY:
         return ("whey", "curd")
     if place_of(stage) == schedule.PLACE_DRAINED:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import tomllib
+from functools import lru_cache
 from importlib.resources import files
 from pathlib import Path
 
@@ -17,6 +19,12 @@ def folder() -> Path:
 def examples() -> list[Path]:
     """Their files, by name."""
     return sorted(folder().glob("*.toml"))
+
+
+@lru_cache(maxsize=64)
+def title(path: Path) -> str:
+    """What the recipe of such a file calls itself: read without the rest of it, for a menu."""
+    return str(tomllib.loads(path.read_text(encoding="utf-8"))["name"])
 
 
 def example(name: str = FIRST) -> Path:

@@ -240,6 +240,12 @@ def _ratios() -> Mapping[str, Any]:
     return tomllib.loads(files("designer.recipe").joinpath("ratios.toml").read_text(encoding="utf-8"))
 
 
+def usual_source() -> tuple[str, str, str]:
+    """Where the usual ratios are from, how we have them, and what to know about them; the note as marked for `word`."""
+    table = _ratios()
+    return str(table["source"]), str(table["have"]), str(table["note"])
+
+
 def usual_target(style: str) -> Target | None:
     """The protein:fat usual for a style's milk, where the table has one."""
     found = _ratios()["protein_to_fat"].get(style)

@@ -1076,12 +1076,20 @@ at 24 h</source>
         <translation>Curdwright dessine la fabrication d'un fromage : ce que fera une recette, où elle se place par rapport à un style, et la fiche pour la suivre. Une prévision n'est jamais un certificat.</translation>
     </message>
     <message>
+        <source>Curdwright {0}</source>
+        <translation>Curdwright {0}</translation>
+    </message>
+    <message>
         <source>Drag the edge of a stage to make it longer. A diamond marks a stage that ends by a state, such as a pH: drag it and you ask for another. Ctrl with the arrows goes from stage to stage.</source>
         <translation>Tirez le bord d'une étape pour l'allonger. Un losange marque une étape qui finit sur un état, comme un pH : tirez-le pour en demander un autre. Ctrl et les flèches vont d'étape en étape.</translation>
     </message>
     <message>
         <source>Each line is a figure of the cheese with its limit and margin. Open one, with a click or Enter, to see why it is so and what moves it, and to aim at the value you want.</source>
         <translation>Chaque ligne est un chiffre du fromage avec sa limite et sa marge. Ouvrez-en une, d'un clic ou par Entrée, pour voir pourquoi il en est ainsi et ce qui agit dessus, et pour viser la valeur voulue.</translation>
+    </message>
+    <message>
+        <source>Free software under the MIT licence.</source>
+        <translation>Logiciel libre, sous licence MIT.</translation>
     </message>
     <message>
         <source>Go to {0}</source>
@@ -2794,8 +2802,8 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
         <translation>De</translation>
     </message>
     <message>
-        <source>Mark what falls outside them</source>
-        <translation>Marquer ce qui tombe en dehors</translation>
+        <source>Mark what falls outside my working hours</source>
+        <translation>Marquer ce qui tombe hors de mes heures de travail</translation>
     </message>
     <message>
         <source>To</source>
@@ -4480,12 +4488,28 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
 <context>
     <name>StandardPage</name>
     <message>
+        <source>A higher ratio leaves less fat in the dry matter of the cheese, a lower one more.</source>
+        <translation>Un rapport plus élevé laisse moins de gras dans l’extrait sec du fromage, un plus bas en laisse davantage.</translation>
+    </message>
+    <message>
+        <source>A little leaner</source>
+        <translation>Un peu plus maigre</translation>
+    </message>
+    <message>
+        <source>A little richer</source>
+        <translation>Un peu plus riche</translation>
+    </message>
+    <message>
         <source>As it is</source>
         <translation>Tel quel</translation>
     </message>
     <message>
         <source>Cream holds</source>
         <translation>La crème contient</translation>
+    </message>
+    <message>
+        <source>In the vat now: fat {0} %, protein {1} %, casein {2} %; protein to fat {3}, casein to fat {4}.</source>
+        <translation>En cuve actuellement : matière grasse {0} %, protéines {1} %, caséine {2} % ; protéines sur matière grasse {3}, caséine sur matière grasse {4}.</translation>
     </message>
     <message>
         <source>Now {0} to 1, with {1} % fat. What is wanted lies at {2} % fat.</source>
@@ -4546,6 +4570,10 @@ Ce qui s’y trouve maintenant serait gardé comme version.</translation>
     <message>
         <source>The milk stands there already: {0} to 1. Type another ratio to see the ways to it.</source>
         <translation>Le lait y est déjà : {0} pour 1. Tapez un autre rapport pour voir comment y arriver.</translation>
+    </message>
+    <message>
+        <source>Usual for {0}: {1} of protein to 1 of fat. {2} ({3}, {4})</source>
+        <translation>Habituel pour {0} : {1} de protéines pour 1 de matière grasse. {2} ({3}, {4})</translation>
     </message>
     <message>
         <source>Wanted</source>
@@ -9797,8 +9825,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{distance} sous l'usage, {usual}</translation>
     </message>
     <message>
-        <source>{dose:.1f} IMCU in a litre of milk</source>
-        <translation>{dose:.1f} IMCU par litre de lait</translation>
+        <source>{dose:.1f} IMCU/L of milk; may be typed so</source>
+        <translation>{dose:.1f} IMCU/L de lait ; peut se saisir ainsi</translation>
     </message>
     <message>
         <source>{effect}: {quantity} {ours}, published {printed} ({source}; {have})</source>
@@ -10293,10 +10321,6 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>{whole} a deux tailles ; écrivez « US {size} » ou « imp {size} ».</translation>
     </message>
     <message>
-        <source>{whole} is a {found}, not a {wanted}; write for example “{example}”.</source>
-        <translation>{whole} : c'est « {found} », non « {wanted} » ; écrivez par exemple « {example} ».</translation>
-    </message>
-    <message>
         <source>{whole} is not a number with a unit.</source>
         <translation>{whole} n'est pas un nombre avec une unité.</translation>
     </message>
@@ -10319,6 +10343,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>{whole} mixes its units; write for example “{example}”.</source>
         <translation>{whole} mélange ses unités ; écrivez par exemple « {example} ».</translation>
+    </message>
+    <message>
+        <source>{whole} says {found}, but {wanted} is asked for here; write for example “{example}”.</source>
+        <translation>{whole} indique « {found} », alors que « {wanted} » est attendu ici ; écrivez par exemple « {example} ».</translation>
     </message>
     <message>
         <source>“acid” names which acid and belongs to what = "acid"</source>
@@ -12498,6 +12526,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>Factory practice; a farm press of 10-30 kPa makes good cheese too.</source>
         <translation>Usage d'usine ; une presse de ferme de 10-30 kPa fait aussi de bon fromage.</translation>
+    </message>
+    <message>
+        <source>Fat and moisture there are Canadian legal limits, so a ratio leads to the least fat allowed, not to the best.</source>
+        <translation>Matière grasse et humidité y sont des limites légales canadiennes : un rapport mène donc au minimum de gras permis, non au meilleur.</translation>
     </message>
     <message>
         <source>Flow sheet for Cheddar, Colby and Jack (ripened 30 min; the Guelph Colby an hour); the Jack is washed at 29 °C for 5 min. Printed as one figure and widened here: cut 9.5 mm.</source>
@@ -14801,7 +14833,7 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Colby</translation>
     </message>
     <message>
-        <source>Comte</source>
+        <source>Comté</source>
         <translation>Comté</translation>
     </message>
     <message>
@@ -14853,7 +14885,7 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Gouda</translation>
     </message>
     <message>
-        <source>Gruyere</source>
+        <source>Gruyère</source>
         <translation>Gruyère</translation>
     </message>
     <message>
@@ -14965,7 +14997,7 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Sainte-Maure</translation>
     </message>
     <message>
-        <source>Samso</source>
+        <source>Samsø</source>
         <translation>Samsø</translation>
     </message>
     <message>

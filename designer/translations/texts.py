@@ -21,7 +21,7 @@ from designer.language import CONTEXT
 from designer.make import constants, knit, texture
 from designer.make.caution import LEVELS
 from designer.quantities import QUANTITIES
-from designer.recipe import document, end, scale_stages, scaling
+from designer.recipe import document, end, scale_stages, scaling, standardise
 from designer.recipe.field import Model, field_metas
 from designer.recipe.stages import press
 from designer.recipe.stages.kinds import KINDS
@@ -110,6 +110,7 @@ def _in_tables() -> Iterator[Text]:
     yield from _quantities()
     yield from _document()
     yield from _judgement()
+    yield "note", standardise.usual_source()[2]
     yield from _styles()
     yield from ((cli_help.CONTEXT, text) for text in cli_help.texts(get_command(app)))
     yield from _glossary()

@@ -8,8 +8,12 @@ from dataclasses import replace
 
 import pytest
 
-from designer.judge.check import check
+from designer import forecast as forecasts
+from designer.judge.check import check, decimals_of
+from designer.judge.row_units import told
 from designer.judge.verdict import AGE, CURVE, LIMIT, MAKE, MILK, QUALITY, Row, Verdict, worst
+from designer.recipe.examples import example
+from designer.recipe.file import read
 from styles.reader import StyleError, reads, style, styles
 from tests.judge.made_up import made_up, spread
 
@@ -219,3 +223,19 @@ def test_every_row_says_its_source_and_how_we_have_it() -> None:
     for one in check(made_up(heat="raw", days=10), style("emmental")).rows:
         assert one.source
         assert one.have
+
+
+def test_told_in_other_units_a_row_stands_as_it_stood() -> None:
+    made = forecasts.forecast(read(example()))
+    for key in ("cheddar", "gouda", "alpine", "mozzarella", "camembert"):
+        for one in check(made, key).rows:
+            here, decimals = told(one, "us")
+            assert told(one, "metric") == (one, decimals_of(one.quantity))
+            assert (here.state, here.margin, here.source) == (one.state, one.margin, one.source)
+            if here.unit == one.unit:
+                assert here == one
+                continue
+            assert here.unit in ("°F", "°F/min", "in", "psi")
+            assert here.value == round(here.value or 0.0, decimals)
+            assert here.unit in here.sentence
+            assert here.sentence.startswith("inside") is one.sentence.startswith("inside")

@@ -33,7 +33,7 @@ RENNET = Addition(id="r", what="coagulant", at="set", volume_l=0.0225, strength_
 
 class TestRennet:
     def test_a_dose_is_told_and_typed_by_the_litre(self, recipe: Recipe) -> None:
-        assert told(recipe, RENNET, "volume_l") == "45.0 IMCU in a litre of milk"
+        assert told(recipe, RENNET, "volume_l") == "45.0 IMCU/L of milk; may be typed so"
         for imcu, ml in ((200.0, 22.5), (280.0, 16.1), (600.0, 7.5)):
             bottle = RENNET.but(strength_imcu_ml=imcu)
             assert value(recipe, bottle, "volume_l", "45 IMCU/L") * 1000.0 == pytest.approx(ml, abs=0.05)

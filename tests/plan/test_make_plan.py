@@ -306,3 +306,26 @@ def test_a_clock_knows_the_night_and_the_next_day() -> None:
     assert clock.remarks(990.0) == ("next day", "night")
     assert clock.remarks(3 * 1440.0) == ("day 4",)
     assert Clock(None).read(125.0) == "+2 h 05"
+
+
+def test_a_latest_time_on_another_day_names_the_day() -> None:
+    clock = Clock(19 * 60.0)
+    assert clock.read_from(0.0, 120.0) == "21:00"
+    assert clock.read_from(0.0, 6 * 60.0) == "01:00, next day"
+    assert clock.read_from(0.0, 30 * 60.0) == "01:00, day 3"
+    assert Clock(None).read_from(0.0, 1800.0) == "+30 h 00"
+    words = sheet(ROOT / "example_recipes" / "little-thimble.toml").words()
+    lactic = made(ROOT / "example_recipes" / "little-thimble.toml")
+    stage, done = lactic.recipe.stages[1], lactic.stages[1]
+    start = lactic.recipe.start_clock_min
+    assert start is not None
+    days = int((start + done.start_min + stage.end.planned_min) // 1440)
+    assert any(re.search(rf"not after \d\d:\d\d, day {days + 1}$", line) for line in words)
+
+
+def test_a_ph_of_whey_made_into_cheese_is_read_on_whey() -> None:
+    twins = sheet(ROOT / "example_recipes" / "millpond-twins.toml").words()
+    at = twins.index("whey cheese: 90 % of the whey")
+    table = twins[at : twins.index("Late or early?", at)]
+    assert "whey" in table
+    assert "milk" not in table

@@ -8,6 +8,7 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter, QPicture
+from PySide6.QtWidgets import QApplication, QGraphicsView
 from pytestqt.qtbot import QtBot
 
 from designer.plan.sheet import (
@@ -40,6 +41,7 @@ from widgets.paper.layout import layout
 from widgets.paper.marks import Page, Room, Stroke
 from widgets.paper.marks import Words as SetWords
 from widgets.paper.preview import PlanPreview
+from widgets.theme import apply as dress
 
 pytestmark = pytest.mark.usefixtures("qapp")
 BOTH = pytest.mark.parametrize("paper", [A4, LETTER], ids=lambda paper: paper.name)
@@ -233,6 +235,19 @@ def test_preview_saves_what_it_shows(qtbot: QtBot, tmp_path: Path) -> None:
     assert "written" in preview.said.text()
     preview.save_to(tmp_path / "nowhere" / "plan.pdf")
     assert "could not be written" in preview.said.text()
+
+
+def test_the_pages_lie_on_the_ground_of_the_theme(qtbot: QtBot, qapp: QApplication) -> None:
+    preview = PlanPreview(sheet)
+    qtbot.addWidget(preview)
+    pages = preview.findChild(QGraphicsView)
+    grounds = []
+    for theme in ("dark", "contrast", "light"):
+        dress.apply(qapp, theme)
+        QApplication.processEvents()
+        grounds.append(pages.scene().backgroundBrush().color().name().upper())
+        assert grounds[-1] == dress.colours().window
+    assert len(set(grounds)) == 3
 
 
 def test_pages_too_small_to_read_beside_each_other_come_one_at_a_time(qtbot: QtBot) -> None:

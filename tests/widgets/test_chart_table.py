@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from designer.recipe import edit as edits
 from designer.recipe.examples import examples
-from widgets.chart_figures import CURVES, moments
+from widgets.chart_figures import CURVES, NOTHING, moments
 from widgets.chart_table import ChartTable
 from widgets.compare.place import ComparePlace
 from widgets.window import Window
@@ -40,6 +40,14 @@ def test_it_holds_every_curve_with_its_band(window: Window, table: ChartTable) -
     last = table.model.rowCount() - 1
     shown = float(table.model.index(last, 5).data())
     assert shown == pytest.approx(float(window.session.forecast.trace["ph"][-1]), abs=0.006)
+
+
+def test_whey_has_a_ph_only_while_it_stands_beside_curd(table: ChartTable) -> None:
+    column = next(at for at in range(table.model.columnCount())
+                  if table.model.headerData(at, Qt.Orientation.Horizontal) == "pH of whey")  # fmt: skip
+    told = dict(zip(cells(table, 0), cells(table, column), strict=True))
+    assert told["ripen"] == told["set"] == told["press"] == NOTHING
+    assert float(told["cook"]) > 5.0
 
 
 def test_it_follows_edits_but_not_while_closed(qtbot: QtBot, window: Window, table: ChartTable) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from pathlib import Path
 
 import pytest
@@ -15,9 +16,11 @@ from designer.recipe import versions
 from designer.recipe.edit import edit
 from designer.recipe.examples import examples
 from designer.recipe.file import write
+from widgets import wording
 from widgets.compare.place import ComparePlace
 from widgets.compare.worth_table import COLUMNS, DIFFERENCE
 from widgets.files import read
+from widgets.make_curve.vat import read_marks
 from widgets.window import Window
 from widgets.wording import MINUS
 
@@ -256,3 +259,19 @@ def test_an_outcome_has_its_short_name_where_the_long_one_would_be_cut(beside: C
         names[wide] = [pair.topLevelItem(at).text(0) for at in range(pair.topLevelItemCount())]
     assert "Calcium" in names[320]
     assert "Calcium per g protein" in names[700]
+
+
+@pytest.mark.parametrize("tall", [36.0, 37.0, 50.0, 180.0])
+@pytest.mark.parametrize(("low", "high"), [(26.9, 43.1), (4.9, 7.0), (5.1, 6.7), (28.0, 96.0)])
+def test_beside_a_pane_of_any_height_a_scale_can_be_read(low: float, high: float, tall: float) -> None:
+    told = read_marks(low, high, tall, 13.0)
+    assert len(told) >= 2
+    assert min(b - a for a, b in itertools.pairwise(told)) / (high - low) * tall >= 10.0
+
+
+def test_hours_of_the_curves_are_told_as_a_clock_has_them(beside: ComparePlace) -> None:
+    for width in (240.0, 500.0, 1500.0):
+        minutes = beside.curves.minutes_told(width)
+        assert minutes[0] == 0.0
+        assert {minute % 15.0 for minute in minutes} == {0.0}
+        assert all("." not in wording.length(minute) for minute in minutes)

@@ -60,7 +60,7 @@ def test_a_dose_of_rennet_by_the_litre(qtbot: QtBot, window: Window) -> None:
     choose(window, "set")
     form = window.stage_form._forms["given0"]
     retype(qtbot, line_of(form, "volume_l"), "40 IMCU/L")
-    assert editor(form, "volume_l").told.text() == "40.0 IMCU in a litre of milk"
+    assert editor(form, "volume_l").told.text() == "40.0 IMCU/L of milk; may be typed so"
     assert line_of(form, "volume_l").text().endswith("mL")
     retype(qtbot, line_of(form, "volume_l"), "400 IMCU/L")
     assert "IMCU per litre of milk" in editor(form, "volume_l").doubt.text()

@@ -8,9 +8,10 @@ import pypdf
 import pytest
 from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QMessageBox
 from pytestqt.qtbot import QtBot
 
+from designer.command import model_version
 from designer.make.constants import table
 from designer.quantities import QUANTITIES
 from designer.recipe.stages.kinds import KINDS
@@ -108,6 +109,44 @@ def test_f1_on_an_outcome_and_on_a_field_opens_its_word(window: Window, desk: De
     shown.close()
     window.stage_form.focus_field("temperature_c")
     assert key_of(QApplication.focusWidget()) == "temperature_c"
+
+
+def test_the_check_is_as_sharp_as_the_outcomes(window: Window) -> None:
+    window.go("check")
+    tree = window.opened["check"].tree  # type: ignore[attr-defined]
+    rows = [tree.topLevelItem(at).child(row) for at in range(tree.topLevelItemCount())
+            for row in range(tree.topLevelItem(at).childCount())]  # fmt: skip
+    told = {row.text(1) for row in rows if row.text(WHAT).startswith("Salt in moisture")}
+    assert told == {f"{window.session.forecast.outcomes['salt_in_moisture_pct'].value:.2f} %"}
+    assert not any(row.text(1).endswith(".0 min") for row in rows)
+
+
+def test_the_check_speaks_the_units_of_the_maker(window: Window, desk: Desk) -> None:
+    window.go("check")
+    place = window.opened["check"]
+    assert isinstance(place, CheckPlace)
+
+    def lines() -> dict[str, list[str]]:
+        found = place.tree.findItems("*", Qt.MatchFlag.MatchWildcard | Qt.MatchFlag.MatchRecursive, WHAT)
+        return {item.text(WHAT): [item.text(at) for at in range(1, 4)] for item in found}
+
+    metric = lines()
+    window.actions_["us"].trigger()
+    us = lines()
+    size = window.session.recipe.stage("cut").cut_mm  # type: ignore[attr-defined]
+    assert us["Cut size"][0] == f"{size / 25.4:.3f} in"
+    assert us["Ripening temperature"][0].endswith("°F")
+    assert us["Ripening temperature"][1].endswith("°F")
+    assert "°F" in us["Ripening temperature"][2]
+    assert not any("°C" in text or " mm" in text for texts in us.values() for text in texts)
+    assert us["Moisture"] == metric["Moisture"]
+    row = next(row for row in window.session.verdict.rows if row.quantity == "ripen_c")  # type: ignore[union-attr]
+    place.source_asked.emit(row)
+    assert desk.look_up is not None
+    assert "°F" in desk.look_up.text.toPlainText()
+    desk.look_up.close()
+    window.actions_["metric"].trigger()
+    assert lines() == metric
 
 
 def test_a_row_of_the_check_opens_its_source(window: Window, desk: Desk) -> None:
@@ -294,3 +333,11 @@ def test_a_note_stands_beside_its_thing_inside_the_window() -> None:
 def test_words_are_searched_small() -> None:
     assert all(one.searched == one.searched.lower() and one.kind == WORD for one in words())
     assert SETTING in {one.kind for one in settings("us")}
+
+
+def test_about_tells_the_version_and_the_licence(window: Window) -> None:
+    window.actions_["about"].trigger()
+    box = window.findChild(QMessageBox)
+    assert model_version() in box.text()
+    assert "MIT" in box.informativeText()
+    box.close()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QPointF, Qt, QTime
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QTimeEdit
 from pytestqt.qtbot import QtBot
 
 from tests.widgets.conftest import CTRL, drag, press, release
@@ -97,3 +97,18 @@ def test_working_hours_are_kept_as_a_preference(qtbot: QtBot, window: Window) ->
     assert again.hours == (330.0, 840.0)
     again.hours = None
     assert again.hours is None
+
+
+@pytest.mark.parametrize(("system", "shown"), [("metric", "06:00"), ("us", "6:00 am")])
+def test_working_hours_are_typed_in_lines_like_any_other(qtbot: QtBot, system: str, shown: str) -> None:
+    form = hours_form.HoursForm((360.0, 1080.0), system=system)
+    qtbot.addWidget(form)
+    form.show()
+    first = form.times[0]
+    line = first.lineEdit()
+    assert first.text().lower() == shown
+    assert first.height() >= 24
+    assert line.width() > line.fontMetrics().horizontalAdvance(shown)
+    first.setSelectedSection(QTimeEdit.Section.HourSection)
+    qtbot.keyClick(first, Qt.Key.Key_Up)
+    assert first.time() == QTime(7, 0)

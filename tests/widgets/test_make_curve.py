@@ -4,18 +4,20 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QImage, QPainter, QWheelEvent
 from PySide6.QtWidgets import QApplication, QSlider
 from pytestqt.qtbot import QtBot
 
 from designer.recipe import edit as edits
 from designer.recipe.edit import set_end
 from tests.widgets.conftest import CTRL, SHIFT, drag, move, press, release, send
+from widgets.make_curve import ribbon
 from widgets.make_curve.axis import snap_step
 from widgets.make_curve.canvas import MakeCurve
 from widgets.make_curve.layers import afresh, within
 from widgets.make_curve.picture import KEPT_MARGIN_PX
+from widgets.theme import apply as dress
 from widgets.window import Window
 
 
@@ -356,3 +358,63 @@ def test_selecting_a_stage_draws_what_a_whole_picture_would(curve: MakeCurve) ->
     curve.repaint()
     assert curve._layers.still is not None
     assert part == curve._layers.still.toImage()
+
+
+def test_a_long_name_of_a_stage_breaks_before_it_is_cut() -> None:
+    whole = int(dress.width("stir at heat", "note", bold=True)) + 1
+    half = int(dress.width("stir at", "note", bold=True)) + 1
+    assert ribbon.broken("stir at heat", whole) == ("stir at heat",)
+    assert ribbon.broken("stir at heat", half) == ("stir at", "heat")
+    assert ribbon.broken("stir at heat", half // 2) == ("stir at heat",)
+    assert ribbon.broken("fermentation", 20) == ("fermentation",)
+
+
+def test_the_words_before_the_axis_have_their_room_in_larger_type(qapp: QApplication, curve: MakeCurve) -> None:
+    try:
+        for larger in (1.0, 1.7, 2.5):
+            dress.enlarge(qapp, "light", larger)
+            QApplication.processEvents()
+            room = curve.frame.places.axis.left() - 12
+            assert all(dress.width(word, "note") <= room for word in ("clock", "elapsed"))
+    finally:
+        dress.enlarge(qapp, "light", 1.0)
+
+
+def test_midnights_are_drawn_only_where_a_day_is_wide_enough(window: Window, curve: MakeCurve) -> None:
+    def drawn() -> bool:
+        picture = QImage(curve.size(), QImage.Format.Format_RGB32)
+        picture.fill(Qt.GlobalColor.white)
+        bare = picture.copy()
+        painter = QPainter(picture)
+        ribbon.paint_midnights(painter, curve.frame)
+        painter.end()
+        return picture != bare
+
+    window.actions_["one_scale"].trigger()
+    curve.fit_life()
+    assert ribbon.DAY_MIN * curve.frame.axis.pieces[0].px_per_min < ribbon.NIGHT_PX
+    assert not drawn()
+    curve.fit_whole()
+    assert drawn()
+
+
+def test_a_caution_of_a_stage_is_marked_on_the_stage(window: Window, curve: MakeCurve) -> None:
+    cell = ribbon.cell(curve.frame, next(block for block in curve.frame.blocks if block.kind == "press"))
+    corner = QPointF(cell.left() + 8, cell.top() + 8)
+
+    def marked() -> bool:
+        near = QColor(curve.frame.colours.near)
+        image = curve.grab(QRectF(cell.left(), cell.top(), 16, 18).toRect()).toImage()
+        seen = [image.pixelColor(x, y) for x in range(image.width()) for y in range(image.height())]
+        return near in seen
+
+    assert not ribbon.cautions_of(curve.frame, "press")
+    assert "\u25b2" not in curve.tip_at(corner)
+    assert not marked()
+    stage = window.session.recipe.stage("press")
+    steps = tuple(step.but(load_kg=400.0) for step in stage.steps)  # type: ignore[attr-defined]
+    window.session.commit(edits.edit(window.session.recipe, "press", steps=steps), "heavy")
+    QApplication.processEvents()
+    assert ribbon.cautions_of(curve.frame, "press")
+    assert "\u25b2" in curve.tip_at(corner)
+    assert marked()

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QPushButton, QTreeWidgetItemIterator
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QTreeWidgetItemIterator
 from pytestqt.qtbot import QtBot
 
 from designer.recipe.milk import blend
@@ -122,3 +122,12 @@ def test_the_vats_power_decides_how_long_warming_takes(qtbot: QtBot, page: Scale
 def test_too_small_to_measure_says_how_to_dilute(qtbot: QtBot, page: ScalePage) -> None:
     retype(qtbot, page.amount, "2 L")
     assert any("let 1 mL down to 10 mL" in line.why for line in lines(page))
+
+
+def test_names_of_the_lines_have_the_room_there_is(qtbot: QtBot, page: ScalePage) -> None:
+    for width in (1000, 1800):
+        page.resize(width, 700)
+        QApplication.processEvents()
+        asked, table = page.table.sizeHintForColumn(0), page.table
+        assert table.columnWidth(0) >= min(asked, round(0.38 * table.viewport().width()))
+        assert table.columnWidth(0) <= 0.6 * table.viewport().width()

@@ -67,3 +67,20 @@ def test_what_cannot_be_is_said_beside_the_field(qtbot: QtBot, page: StandardPag
 def test_half_a_liquid_is_asked_for(qtbot: QtBot, page: StandardPage) -> None:
     retype(qtbot, page.liquids["cream"][1], " ")
     assert "both the fat and the protein" in page.wrong.text()
+
+
+def test_a_milk_that_stands_there_is_told_and_can_be_tried_leaner(qtbot: QtBot, window: Window) -> None:
+    window.actions_["standardise"].trigger()
+    page = window.opened["standardise"]
+    assert isinstance(page, StandardPage)
+    retype(qtbot, page.ratio, "0.91")
+    retype(qtbot, page.ratio, f"{page._now():.2f}")
+    assert not page.offers
+    assert "casein" in page.holds.text()
+    assert "Usual for Cheddar: 0.91" in page.usual.text()
+    assert page.outcomes.columnCount() == 2
+    assert page.outcomes.topLevelItemCount() > 5
+    qtbot.mouseClick(page.tries[1], Qt.MouseButton.LeftButton)
+    assert [offer.way for offer in page.offers] == ["cream off", "skim"]
+    assert page.outcomes.columnCount() == 4
+    assert not page.tries[1].isVisible()

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from designer.recipe import file as recipes
 from designer.recipe.examples import examples
+from widgets.compare.partners import Partners
 from widgets.start.place import StartPlace, blank
 from widgets.window import Window
 
@@ -37,6 +38,14 @@ def test_examples_open_by_keys_as_copies(window: Window, start: StartPlace) -> N
     assert window.session.recipe.name == second.example.name
     assert window.session.path is None
     assert window.stack.currentWidget() is window.opened["design"]
+
+
+def test_menus_call_an_example_as_its_card_does(window: Window, start: StartPlace) -> None:
+    called = [found.action.text() for found in window.help.found() if found.action.toolTip() in map(str, examples())]
+    assert called == [card.example.name for card in start.grid.cards]
+    beside = Partners(window.session, window)
+    beside.examples.aboutToShow.emit()
+    assert [action.text() for action in beside.examples.actions()] == called
 
 
 def test_recent_files_open_and_can_be_left_out(window: Window, start: StartPlace, tmp_path: Path) -> None:

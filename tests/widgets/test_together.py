@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtWidgets import QLabel, QWidget
 from pytestqt.qtbot import QtBot
 
-from widgets.together import NO_BREAK, Wrapped, together
+from widgets.together import JOINED, NO_BREAK, Wrapped, together
 
 
 @pytest.mark.parametrize(
@@ -33,3 +33,14 @@ def test_a_label_tells_what_was_put_there(qtbot: QtBot) -> None:
         assert label.wordWrap()
         assert label.text() == "close to 39 %"
         assert QLabel.text(label) == f"close to 39{NO_BREAK}%"
+
+
+def test_a_label_never_ends_a_line_at_the_stroke_of_a_unit(qtbot: QtBot) -> None:
+    label = Wrapped("1.159 kg/L and 40 IMCU/L at 0.2 °C/min, g/mL; and/or a/b")
+    qtbot.addWidget(label)
+    assert label.text() == "1.159 kg/L and 40 IMCU/L at 0.2 °C/min, g/mL; and/or a/b"
+    assert QLabel.text(label).count("/" + JOINED) == 4
+    narrow, wide = QLabel("1.159 kg/L"), Wrapped("1.159 kg/L")
+    qtbot.addWidget(narrow)
+    qtbot.addWidget(wide)
+    assert wide.sizeHint().width() == narrow.sizeHint().width(), "the joiner is not seen"

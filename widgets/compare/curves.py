@@ -13,8 +13,9 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from designer.forecast import Forecast
 from designer.language import number
 from widgets import wording
+from widgets.make_curve.axis import STEPS
 from widgets.make_curve.path import Array, polygon, stroke, thinned
-from widgets.make_curve.vat import nice_marks
+from widgets.make_curve.vat import read_marks
 from widgets.theme import apply as dress
 from widgets.theme.palette import MAKES
 
@@ -164,13 +165,19 @@ class Curves(QWidget):
         finally:
             painter.end()
 
+    def minutes_told(self, width: float) -> list[float]:
+        """Where the time axis is marked: at natural steps, their words clear of each other."""
+        apart = dress.width("00 h 00", self.role) + 14.0
+        step = next((one for one in STEPS if one * width / self.end_min >= apart), STEPS[-1])
+        return [at * step for at in range(int(self.end_min / step + 1e-9) + 1)]
+
     def _time(self, painter: QPainter, rect: QRectF) -> None:
         c = dress.colours()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-        for hour in nice_marks(0.0, self.end_min / 60.0, rect.width(), 46.0):
-            x = rect.left() + hour * 60.0 / self.end_min * rect.width()
+        for minute in self.minutes_told(rect.width()):
+            x = rect.left() + minute / self.end_min * rect.width()
             painter.setPen(dress.ink(c.soft))
-            text = f"{number(hour)} h"
+            text = wording.length(minute) if minute else "0"
             wide = dress.width(text, self.role)
             at = min(max(x - wide / 2.0, 0.0), self.width() - wide - 1.0)
             painter.drawText(QPointF(at, self.height() - self._foot + 16.0), text)
@@ -231,16 +238,15 @@ class Curves(QWidget):
     def _grid(self, painter: QPainter, rect: QRectF, low: float, high: float) -> None:
         c = dress.colours()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-        for value in nice_marks(low, high, rect.height(), 19.0):
+        for value in read_marks(low, high, rect.height(), dress.metrics(self.role).height()):
             y = rect.bottom() - (value - low) / (high - low) * rect.height()
             painter.setPen(QPen(dress.ink(c.grid), 1.0))
             painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
             painter.setPen(dress.ink(c.soft))
             box = QRectF(0.0, y - 10.0, rect.left() - 7.0, 20.0)
-            if rect.top() + 4.0 <= y <= rect.bottom() - 4.0:
-                painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, number(value))
-        for hour in nice_marks(0.0, self.end_min / 60.0, rect.width(), 46.0):
-            x = round(rect.left() + hour * 60.0 / self.end_min * rect.width()) + 0.5
+            painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, number(value))
+        for minute in self.minutes_told(rect.width()):
+            x = round(rect.left() + minute / self.end_min * rect.width()) + 0.5
             painter.setPen(QPen(dress.ink(c.grid), 1.0))
             painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()))
 

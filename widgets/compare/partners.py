@@ -12,7 +12,7 @@ from designer.judge.beside import Another, Beside, Lanes, Middle, curd_lanes, la
 from designer.recipe import versions
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
-from designer.recipe.examples import examples
+from designer.recipe.examples import examples, title
 from styles.reader import Style, StyleError, house_keys, style, styles
 from widgets.files import FILTER, read
 from widgets.session import Session
@@ -73,8 +73,7 @@ class Partners(QObject):
     def _fill_examples(self) -> None:
         self.examples.clear()
         for path in examples():
-            name = path.stem.replace("-", " ")
-            action = self.examples.addAction(name[:1].upper() + name[1:])
+            action = self.examples.addAction(title(path))
             action.triggered.connect(lambda _=False, path=path: self.open_file(path))
 
     @Slot()

@@ -18,14 +18,17 @@ class HoursForm(QDialog):
 
     chosen = Signal(object)
 
-    def __init__(self, hours: tuple[float, float] | None, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, hours: tuple[float, float] | None, parent: QWidget | None = None, *, system: str = "metric"
+    ) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Working hours"))
-        self.mark = QCheckBox(self.tr("Mark what falls outside them"), self)
+        self.mark = QCheckBox(self.tr("Mark what falls outside my working hours"), self)
         self.mark.setChecked(hours is not None)
         self.times = [QTimeEdit(_time(minute), self) for minute in hours or FIRST]
         for edit in self.times:
-            edit.setDisplayFormat("HH:mm")
+            edit.setDisplayFormat("h:mm ap" if system == "us" else "HH:mm")
+            edit.setMinimumHeight(28)
             edit.setEnabled(self.mark.isChecked())
             self.mark.toggled.connect(edit.setEnabled)
         rows = QFormLayout()
@@ -56,7 +59,7 @@ class HoursForm(QDialog):
 
 def ask(window: QWidget, preferences: Preferences, curve: MakeCurve) -> HoursForm:
     """Ask, keep what is chosen and mark it on the curve; nothing blocks."""
-    form = HoursForm(preferences.hours, window)
+    form = HoursForm(preferences.hours, window, system=preferences.system)
 
     def keep(hours: tuple[float, float] | None) -> None:
         preferences.hours = hours

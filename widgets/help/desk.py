@@ -125,15 +125,20 @@ class Desk(QObject):
 
     @Slot()
     def about(self) -> None:
-        """What the program is."""
+        """What the program is, in which version, under which licence."""
+        from designer.command import model_version  # brings the command line's libraries with it
+
         box = QMessageBox(self._window)
         box.setWindowTitle(self.tr("About Curdwright"))
         box.setIconPixmap(program_icon().pixmap(64, 64))
-        box.setText(
+        box.setText(self.tr("Curdwright {0}").format(model_version()))
+        box.setInformativeText(
             self.tr(
                 "Curdwright designs the make of a cheese: what a recipe will do, how it stands against a style, "
                 "and the plan to make it by. A forecast is never a certificate."
             )
+            + "\n\n"
+            + self.tr("Free software under the MIT licence.")
         )
         box.open()
 

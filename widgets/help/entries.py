@@ -15,15 +15,17 @@ from typing import Any, Final
 from PySide6.QtCore import QCoreApplication
 
 from designer.judge.depths import Topic, topics
+from designer.judge.row_units import told
 from designer.judge.verdict import Row, Verdict
 from designer.language import joined, number, word
 from designer.make.constants import Constant, table
-from designer.quantities import QUANTITIES
 from designer.recipe.document import Addition, Coat, Form, MilkSource, Starter, Vat
 from designer.recipe.field import FieldMeta, field_metas
 from designer.recipe.stages.kinds import KINDS
+from designer.units import System
 from widgets.form.editors import range_words, shown, title
 from widgets.form.editors import words as field_words
+from widgets.outcomes.figures import figure_text
 from widgets.wording import kind_name
 
 WORD, FIGURE, SETTING, LAW, CONSTANT = "word", "figure", "setting", "law", "constant"
@@ -72,33 +74,27 @@ def words() -> Iterator[Entry]:
         )  # fmt: skip
 
 
-def figures(verdict: Verdict | None) -> Iterator[Entry]:
+def figures(verdict: Verdict | None, system: System = "metric") -> Iterator[Entry]:
     """Every figure the forecast is held against now."""
     for row in verdict.rows if verdict is not None else ():
-        yield figure(row, verdict.name)
+        yield figure(row, verdict.name, system)
 
 
-def figure(row: Row, style: str) -> Entry:
+def figure(row: Row, style: str, system: System = "metric") -> Entry:
     """One of them, of the style of this name."""
     return Entry(
         FIGURE, f"{row.label[:1].upper()}{row.label[1:]}" if not row.label.startswith("pH") else row.label,
-        row.rule or style, _stands(row), (row.note,) if row.note else (), row.source, row.have,
+        row.rule or style, _stands(*told(row, system)), (row.note,) if row.note else (), row.source, row.have,
         frozenset({row.quantity}), "check",
     )  # fmt: skip
 
 
-def _stands(row: Row) -> str:
+def _stands(row: Row, decimals: int) -> str:
     ask = span(row.low, row.high, row.unit)
     if row.value is None:
         return ask
     text = QCoreApplication.translate("LookUp", "{0}. Forecast {1}: {2}.")
-    return text.format(ask, _number(row), row.sentence)
-
-
-def _number(row: Row) -> str:
-    quantity = QUANTITIES.get(row.quantity)
-    decimals = quantity.decimals if quantity is not None else 1
-    return f"{number(row.value or 0.0, f'.{decimals}f')} {row.unit}".strip()
+    return text.format(ask, figure_text(row, decimals), row.sentence)
 
 
 def span(low: float | None, high: float | None, unit: str) -> str:

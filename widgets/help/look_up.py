@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from designer.judge.verdict import Row, Verdict
 from designer.language import word
+from designer.units import System
 from widgets.help.entries import (
     CONSTANT,
     FIGURE,
@@ -39,6 +40,7 @@ from widgets.help.entries import (
     words,
 )
 from widgets.theme import apply as dress
+from widgets.wording import system_of
 
 N = QT_TRANSLATE_NOOP
 KIND_WORDS: Final = {
@@ -139,10 +141,14 @@ class LookUp(QDialog):
         column.addWidget(split, 1)
         column.addLayout(foot)
 
+    @property
+    def _told(self) -> System:
+        return system_of(self.system)
+
     def put(self, verdict: Verdict | None) -> None:
         """Take up the words, the constants and the figures of the verdict of now."""
         self._style = verdict.name if verdict is not None else ""
-        self.entries = [*words(), *figures(verdict), *settings(self.system), *laws(), *constants()]
+        self.entries = [*words(), *figures(verdict, self._told), *settings(self.system), *laws(), *constants()]
         self.list.clear()
         for entry in self.entries:
             item = QListWidgetItem(entry.title if not entry.second else f"{entry.title}  \u00b7  {entry.second}")
@@ -165,7 +171,7 @@ class LookUp(QDialog):
 
     def open_row(self, row: Row) -> None:
         """Show the figure of this very row of the verdict, with its source; of its quantity, if the row is no more."""
-        wanted = figure(row, self._style)
+        wanted = figure(row, self._style, self._told)
         if wanted in self.entries:
             self._choose(self.entries.index(wanted))
         elif not self.open_at(row.quantity, FIGURE):

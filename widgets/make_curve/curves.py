@@ -16,7 +16,7 @@ from widgets.make_curve.frame import Frame, Scale
 from widgets.make_curve.gates import Mark
 from widgets.make_curve.lanes import dash
 from widgets.make_curve.path import Array, between, polygon, stroke, thinned
-from widgets.make_curve.vat import nice_marks
+from widgets.make_curve.vat import read_marks
 from widgets.theme import apply as dress
 
 
@@ -211,6 +211,16 @@ def _draw(painter: QPainter, frame: Frame, curve: Curve, x: Array, y: Array) -> 
         painter.drawPolyline(polygon(x, y + shift))
 
 
+def beside_curd(forecast: Forecast) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+    """Where whey stands beside curd in the vat: before it there is but milk, after it the whey is off."""
+    whey = forecast.trace["whey_in_vat_kg_per_100kg"]
+    last = int(np.flatnonzero(whey > 0.5)[-1]) if np.any(whey > 0.5) else 0
+    apart = np.abs(forecast.trace["ph_whey"] - forecast.trace["ph"]) > 1e-6
+    first = int(np.argmax(apart)) if np.any(apart) else 0
+    index = np.arange(len(whey))
+    return (index >= first) & (index <= last)
+
+
 def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
     """Where a curve says something."""
     key = (id(forecast), curve.column)
@@ -220,12 +230,7 @@ def _drawn(frame: Frame, forecast: Forecast, curve: Curve) -> np.ndarray[tuple[i
     values = forecast.trace[curve.column]
     shown = np.isfinite(values)
     if curve.vat_only:
-        whey = forecast.trace["whey_in_vat_kg_per_100kg"]
-        last = int(np.flatnonzero(whey > 0.5)[-1]) if np.any(whey > 0.5) else 0
-        apart = np.abs(values - forecast.trace["ph"]) > 1e-6
-        first = int(np.argmax(apart)) if np.any(apart) else 0
-        index = np.arange(len(values))
-        shown = shown & (index >= first) & (index <= last)
+        shown = shown & beside_curd(forecast)
     frame.memo[key] = shown
     return shown
 
@@ -267,7 +272,7 @@ def _grid(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF) -> None:
     painter.fillRect(rect, frame.colour("paper"))
     painter.setFont(frame.fonts.note)
     metrics = frame.fonts.note_metrics
-    for value in nice_marks(scale.low, scale.high, rect.height(), metrics.height() * 1.7):
+    for value in read_marks(scale.low, scale.high, rect.height(), metrics.height()):
         y = scale.y(value)
         painter.setPen(QPen(frame.colour("grid"), 1.0))
         painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
@@ -283,7 +288,7 @@ def _right_marks(painter: QPainter, frame: Frame, scale: Scale, rect: QRectF, pa
     colour = next(curve.colour for curve in pane.curves if curve.right)
     painter.setPen(frame.colour(colour))
     painter.setFont(frame.fonts.note)
-    for value in nice_marks(scale.low, scale.high, rect.height(), frame.fonts.note_metrics.height() * 1.7):
+    for value in read_marks(scale.low, scale.high, rect.height(), frame.fonts.note_metrics.height()):
         y = scale.y(value)
         if rect.top() + 2 <= y <= rect.bottom() - 2:
             box = QRectF(rect.right() + 6, y - 10, RIGHT_PX, 20)

@@ -226,16 +226,25 @@ LANE_SHARE: Final = 0.48
 """Height of a branch's vat, of that of the main make."""
 
 
-def places(width: float, height: float, panes: tuple[str, ...], line_px: float, branches: int = 0) -> Places:
+def places(
+    width: float,
+    height: float,
+    panes: tuple[str, ...],
+    line_px: float,
+    branches: int = 0,
+    *,
+    gutter_px: float = GUTTER_LEFT,
+) -> Places:
     """Divide a widget: vat, stage ribbon, branches, panes, time axis, strip of the whole make.
 
-    `line_px` is the height of a line of text.
+    `line_px` is the height of a line of text, `gutter_px` what the words of the scales ask for at the left.
     """
     head = line_px + 10
     strip, axis = 20.0, 2 * line_px + 9
     slim = max(line_px + 8, 24.0)
     ribbon = slim if branches and height < TIGHT_PX else 2 * line_px + 32
-    left, inner = GUTTER_LEFT, width - GUTTER_LEFT - GUTTER_RIGHT
+    left = max(GUTTER_LEFT, gutter_px)
+    inner = width - left - GUTTER_RIGHT
     free = height - head - 4 - ribbon - axis - strip - len(panes) * head - 8 - branches * (slim + LANE_GAP)
     vat_share = 1.0 / (1.0 + 0.52 * len(panes) + LANE_SHARE * branches)
     vat_height = max(free * vat_share, 60.0)

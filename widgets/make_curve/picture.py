@@ -14,6 +14,7 @@ from widgets.make_curve import curves, gates, grips, lanes, vat
 from widgets.make_curve.axis import TimeAxis
 from widgets.make_curve.frame import Fonts, Frame, Places, Scale, blocks, edges_of, make_day_end, places
 from widgets.make_curve.layers import Layers, Scene
+from widgets.make_curve.ribbon import gutter_px
 from widgets.session import Session
 from widgets.theme import apply as dress
 
@@ -194,7 +195,8 @@ class Picture(QWidget):
 
     def _places(self) -> Places:
         line_px = QFontMetricsF(dress.font("note")).height()
-        return places(self.width(), self.height(), self.panes, line_px, len(self.session.forecast.branches))
+        branches = len(self.session.forecast.branches)
+        return places(self.width(), self.height(), self.panes, line_px, branches, gutter_px=gutter_px())
 
     def _spans(self) -> dict[str, tuple[float, float]]:
         """Temperatures of each branch, low and high."""

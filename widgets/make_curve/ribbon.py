@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import ceil
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
@@ -15,6 +16,9 @@ from widgets.make_curve.frame import OUT, Block, Frame
 from widgets.theme import apply as dress
 
 WEEK_MIN: Final = 7 * DAY_MIN
+WARNED_PX: Final = 14.0
+NIGHT_PX: Final = 44.0
+"""Midnights nearer to each other than this are a fence before the picture: then the days of the axis are enough."""
 
 
 def cell(frame: Frame, block: Block) -> QRectF:
@@ -25,7 +29,7 @@ def cell(frame: Frame, block: Block) -> QRectF:
 
 
 def paint_ribbon(painter: QPainter, frame: Frame) -> None:
-    """Cells with their words: two lines where there is room, upright where there is little, else none."""
+    """Cells with their words: two or three lines where there is room, upright where there is little, else none."""
     rect = frame.places.ribbon
     painter.save()
     painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
@@ -38,6 +42,7 @@ def paint_ribbon(painter: QPainter, frame: Frame) -> None:
         painter.setPen(QPen(frame.colour("line"), 1.0))
         painter.drawLine(QLineF(round(box.right()) - 0.5, box.top(), round(box.right()) - 0.5, box.bottom()))
         _words(painter, frame, block, box)
+        _warned(painter, frame, block, box)
     painter.setPen(QPen(frame.colour("line"), 1.0))
     painter.drawLine(QLineF(rect.left(), rect.bottom() - 0.5, rect.right(), rect.bottom() - 0.5))
     painter.restore()
@@ -57,21 +62,25 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         _one_line(painter, frame, block, box)
         return
     room = int(box.width()) - 8
-    name = dress.fitted(block.name, "note", room, bold=True)
-    name_wide = dress.width(block.name, "note", bold=True)
-    if room >= min(name_wide, 44):
+    names = broken(block.name, room) if box.height() >= 2 * strong.height() + note.height() else (block.name,)
+    whole = all(dress.width(name, "note", bold=True) <= room for name in names)
+    stands = box.width() >= note.height() - 2 and dress.width(block.name, "note") <= box.height() - 2
+    if whole or (room >= 44 and not stands):
         painter.setFont(frame.fonts.strong)
         painter.setPen(ink)
-        top = box.top() + (box.height() - strong.height() - note.height()) / 2
-        painter.drawText(QRectF(box.left(), top, box.width(), strong.height()), Qt.AlignmentFlag.AlignHCenter, name)
+        top = box.top() + (box.height() - len(names) * strong.height() - note.height()) / 2
+        for name in names:
+            line = QRectF(box.left(), top, box.width(), strong.height())
+            painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, dress.fitted(name, "note", room, bold=True))
+            top += strong.height()
         end = ("\u25c7 " if block.state else "") + block.end_text
         painter.setFont(frame.fonts.note)
         painter.setPen(QColor(frame.colours.soft) if block.id != frame.chosen else ink)
         if dress.width(end, "note") > room:
             end = dress.fitted(block.end_text, "note", room)
-        if end.endswith("\u2026") and len(end) < 6:
-            return
-        line = QRectF(box.left(), top + strong.height(), box.width(), note.height())
+        if end.endswith("\u2026") and (len(end) < 6 or end[-2] in "0123456789.,"):
+            return  # half a figure is none
+        line = QRectF(box.left(), top, box.width(), note.height())
         painter.drawText(line, Qt.AlignmentFlag.AlignHCenter, end)
     elif box.width() >= note.height() - 2:
         painter.save()
@@ -83,6 +92,31 @@ def _words(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
         upright = QRectF(-box.height() / 2, -box.width() / 2, box.height(), box.width())
         painter.drawText(upright, Qt.AlignmentFlag.AlignCenter, name)
         painter.restore()
+
+
+def cautions_of(frame: Frame, stage_id: str) -> list[str]:
+    """The cautions of a stage that ask to be heeded, gravest first; mere notes are told among the outcomes."""
+    return [one.text for one in frame.forecast.cautions if one.stage == stage_id and one.level != "note"]
+
+
+def _warned(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
+    """A triangle in the corner of a stage that has a caution: the list that tells them may be scrolled out of sight."""
+    if not cautions_of(frame, block.id) or box.width() < WARNED_PX:
+        return
+    painter.setFont(frame.fonts.note)
+    painter.setPen(QColor(frame.colours.near))
+    painter.drawText(QPointF(box.left() + 3, box.top() + frame.fonts.note_metrics.ascent() + 2), "\u25b2")
+
+
+def broken(name: str, room: int) -> tuple[str, ...]:
+    """A name in one line; in two where only so the whole of it has room."""
+    words = name.split(" ")
+    pairs = [(" ".join(words[:at]), " ".join(words[at:])) for at in range(1, len(words))]
+    if not pairs or dress.width(name, "note", bold=True) <= room:
+        return (name,)
+    wide = {pair: max(dress.width(part, "note", bold=True) for part in pair) for pair in pairs}
+    best = min(pairs, key=wide.__getitem__)
+    return best if wide[best] <= room else (name,)
 
 
 def _one_line(painter: QPainter, frame: Frame, block: Block, box: QRectF) -> None:
@@ -140,6 +174,12 @@ def paint_axis(painter: QPainter, frame: Frame) -> None:
         y += note.height() + 1
 
 
+def gutter_px() -> float:
+    """The room that the names of the two rows of the axis ask for before it."""
+    names = (QCoreApplication.translate("Axis", "clock"), QCoreApplication.translate("Axis", "elapsed"))
+    return ceil(max(dress.width(name, "note") for name in names)) + 13.0
+
+
 def _marks(frame: Frame, what: str, offset: float, apart_px: float) -> Iterator[tuple[str, float]]:
     """The marks of a row of the axis: words, pixel; each stretch of the scale with a step of its own."""
     for piece in frame.axis.pieces:
@@ -176,12 +216,12 @@ def paint_breaks(painter: QPainter, frame: Frame) -> None:
 
 
 def paint_midnights(painter: QPainter, frame: Frame) -> None:
-    """A dashed line with the word at each midnight in view."""
+    """A dashed line with the word at each midnight in view, where a day is wide enough for one."""
     if frame.clock_start_min is None:
         return
     painter.setFont(frame.fonts.note)
     for piece in frame.axis.pieces:
-        if DAY_MIN * piece.px_per_min >= 10.0:  # else nothing but lines
+        if DAY_MIN * piece.px_per_min >= NIGHT_PX:
             _midnights(painter, frame, piece)
 
 

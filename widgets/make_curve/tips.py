@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, QPointF
 
 from designer.language import headed
-from widgets.make_curve import gates, hours, overlay
+from widgets.make_curve import gates, hours, overlay, ribbon
 from widgets.make_curve.frame import Frame
 from widgets.make_curve.grips import Grip, value_text
 
@@ -26,7 +26,8 @@ def tip(frame: Frame, lane: Frame | None, grip: Grip | None, at: QPointF) -> str
     block = overlay.block_at(lane, frame.axis.minute(at.x())) if lane is not None else None
     if block is not None:
         text = QCoreApplication.translate("MakeCurve", "{0}: {1} to {2}, ends by {3}")
-        return text.format(
+        told = text.format(
             block.name, frame.clock_text(block.start_min), frame.clock_text(block.end_min), block.end_text
         )
+        return "\n".join((told, *(f"\u25b2 {one}" for one in ribbon.cautions_of(lane or frame, block.id))))
     return ""

@@ -256,7 +256,7 @@ def paint_scale(painter: QPainter, frame: Frame) -> None:
     display = wording.temperature(frame.system)
     painter.setFont(frame.fonts.note)
     metrics = frame.fonts.note_metrics
-    for shown in nice_marks(display.shown(scale.low), display.shown(scale.high), rect.height(), metrics.height() * 1.7):
+    for shown in read_marks(display.shown(scale.low), display.shown(scale.high), rect.height(), metrics.height()):
         y = scale.y(display.base(shown))
         painter.setPen(QPen(frame.colour("grid"), 1.0))
         painter.drawLine(QLineF(rect.left(), round(y) + 0.5, rect.right(), round(y) + 0.5))
@@ -275,6 +275,17 @@ def nice_marks(low: float, high: float, height_px: float, apart_px: float) -> li
     first = np.ceil(low / step - 1e-9)
     count = int(np.floor(high / step + 1e-9) - first) + 1
     return [round(float((first + i) * step), 6) for i in range(count)]
+
+
+def read_marks(low: float, high: float, height_px: float, line_px: float) -> list[float]:
+    """Round values to be told along a scale in lines of `line_px`: two of them where they can be, since from one alone
+    no scale is read."""
+    found: list[float] = []
+    for lines in (1.7, 1.2, 0.8):
+        found = nice_marks(low, high, height_px, lines * line_px)
+        if len(found) > 1:
+            break
+    return found
 
 
 def paint_before(painter: QPainter, frame: Frame) -> None:

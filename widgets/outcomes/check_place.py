@@ -30,10 +30,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from designer.judge.row_units import told
 from designer.judge.verdict import AGE, CLASS, CURVE, LIMIT, MAKE, MILK, QUALITY, Row
 from designer.language import headed, number, word
+from designer.units import System
+from widgets import wording
 from widgets.flow import flowing
 from widgets.judging import Judging, why_not
+from widgets.outcomes.figures import figure_text
 from widgets.outcomes.marks import COLOUR, paint_state, state_words
 from widgets.outcomes.rule_sets import RuleSets
 from widgets.room import LEAST_PX, Turning
@@ -121,6 +125,7 @@ class CheckPlace(QWidget):
     def __init__(self, session: Session, judging: Judging, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
+        self.system: System = "metric"
         self._rows: list[Row] = []
         """the rows in the order of their lines"""
         self.rule_sets = RuleSets(session, judging, self)
@@ -167,6 +172,11 @@ class CheckPlace(QWidget):
         session.forecastChanged.connect(self._maybe)
         session.bandsChanged.connect(self._maybe)
         session.laneChanged.connect(self._maybe)
+        self.refresh()
+
+    def set_system(self, system: str) -> None:
+        """Metric or US units."""
+        self.system = wording.system_of(system)
         self.refresh()
 
     @Slot()
@@ -258,13 +268,12 @@ class CheckPlace(QWidget):
         self.tree.addTopLevelItem(top)
         top.setFirstColumnSpanned(True)
         for row in rows:
-            decimals = 2 if row.unit in ("", "°C/min") else 1
-            value = "" if row.value is None else f"{number(row.value, f'.{decimals}f')} {row.unit}".rstrip()
+            here, decimals = told(row, self.system)
             label = row.label if row.label.startswith("pH") else row.label[:1].upper() + row.label[1:]
-            how = headed(state_words(row.state), row.sentence)
+            how = headed(state_words(row.state), here.sentence)
             source = f"{row.source} ({word(row.have, 'have')})"
             source = f"{row.rule}; {source}" if row.rule else source
-            item = QTreeWidgetItem([label, value, range_text(row), how, source])
+            item = QTreeWidgetItem([label, figure_text(here, decimals), range_text(here), how, source])
             item.setIcon(STANDS, state_icon(row.state))
             item.setForeground(3, QBrush(QColor(getattr(dress.colours(), COLOUR[row.state]))))
             item.setForeground(SOURCE, QBrush(QColor(dress.colours().accent)))

@@ -7,6 +7,7 @@ from typing import Final
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 from designer.forecast import Outcome
+from designer.judge.verdict import Row
 from designer.language import number
 from designer.quantities import quantity
 from designer.units import show
@@ -48,12 +49,7 @@ def value_words(key: str, value: float, system: str) -> str:
     if what.kind == "duration":
         return wording.length(value)
     if what.kind == "mass":
-        return show(
-            value,
-            "mass",
-            system=wording.system_of(system),
-            decimals=2 if wording.measured(system, "mass") == "metric" else None,
-        )
+        return show(value, "mass", system=wording.system_of(system), decimals=what.decimals)
     unit = UNIT.get(key, what.unit)
     return f"{number(value, f'.{what.decimals}f')} {unit}".rstrip()
 
@@ -81,8 +77,13 @@ def change_words(key: str, change: float, system: str, *, finer: int = 1) -> str
     what = quantity(key)
     sign = "+" if change >= 0.0 else wording.MINUS
     if what.kind == "mass":
-        words = show(abs(change), "mass", system=wording.system_of(system))
+        words = show(abs(change), "mass", system=wording.system_of(system), decimals=what.decimals + finer)
         return f"{sign}{words}"
     unit = {"percent": ""}.get(what.kind, UNIT.get(key, what.unit if what.kind in ("duration", "pressure") else ""))
     decimals = min(what.decimals + finer, 3)
     return f"{sign}{number(abs(change), f'.{decimals}f')} {unit}".rstrip()
+
+
+def figure_text(row: Row, decimals: int) -> str:
+    """The figure of a row with its unit, as sharp as its sentence tells it; "" where there is none."""
+    return "" if row.value is None else f"{number(row.value, f'.{decimals}f')} {row.unit}".rstrip()

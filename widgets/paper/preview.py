@@ -6,8 +6,8 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QCoreApplication, Qt, QTimer, Slot
-from PySide6.QtGui import QKeySequence, QPainter, QShortcut, QShowEvent
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Slot
+from PySide6.QtGui import QColor, QKeySequence, QPainter, QShortcut, QShowEvent
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo, QPrintPreviewWidget
 from PySide6.QtWidgets import (
     QComboBox,
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from designer.plan.sheet import A4, PAPERS, Paper, Sheet
 from widgets.paper.draw import page_layout, paint_page, write_pdf
 from widgets.paper.layout import layout
+from widgets.theme import apply as dress
 from widgets.together import Wrapped
 
 READABLE_PX: Final = 420
@@ -50,6 +51,8 @@ class PlanPreview(QWidget):
         self._view.setAccessibleName(name or _tr("Plan of the make, as printed"))
         for part in (pages := self._view.findChild(QGraphicsView), pages.viewport()):
             part.setAccessibleName(self._view.accessibleName())
+        self._pages: QGraphicsView = pages
+        self._ground()
         self._view.setAllPagesViewMode()
         self._view.paintRequested.connect(self.paint)
         self.paper = QComboBox(self)
@@ -89,6 +92,16 @@ class PlanPreview(QWidget):
             (QKeySequence.StandardKey.ZoomOut, self._view.zoomOut),
         ):
             QShortcut(keys, self).activated.connect(lambda zoom=zoom: self._zoom(zoom))
+
+    def _ground(self) -> None:
+        """The table the pages lie on, in the colours of the theme; Qt's own is one grey for all."""
+        self._pages.scene().setBackgroundBrush(QColor(dress.colours().window))
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Another theme, another ground."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange:
+            self._ground()
 
     def showEvent(self, event: QShowEvent) -> None:
         """Fit the pages to the width, once there is one: before it is laid out the view zooms to a size it has not."""

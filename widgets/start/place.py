@@ -14,7 +14,7 @@ from designer.make import kernel
 from designer.recipe import file as recipes
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
-from designer.recipe.examples import examples
+from designer.recipe.examples import examples, title
 from styles.reader import house_keys
 from widgets.asking import Asker, Stop
 from widgets.files import FileWork, read
@@ -25,7 +25,7 @@ from widgets.room import Turning, scrolling
 from widgets.session import Session
 from widgets.start.example_grid import Example, ExampleGrid
 from widgets.start.from_style import FromStyle
-from widgets.start.recent_list import RecentList, spoken
+from widgets.start.recent_list import RecentList
 from widgets.theme import apply as dress
 from widgets.together import Wrapped
 
@@ -45,7 +45,7 @@ def _pictured(path: Path) -> Example:
         kernel.warm_up()
         made = forecast(recipe)
     except RecipeError as error:
-        return Example(path, spoken(path), str(error))
+        return Example(path, title(path), str(error))
     style = known_style(recipe.style)
     return Example(
         path, recipe.name, style.title if style is not None else QCoreApplication.translate("Start", "no style"), made
@@ -144,7 +144,7 @@ class StartPlace(QWidget):
         self.go_on.setFocus(Qt.FocusReason.OtherFocusReason)
         paths = examples()
         if not self.grid.cards:
-            self.grid.put([Example(path, spoken(path), "") for path in paths])
+            self.grid.put([Example(path, title(path), "") for path in paths])
 
             def question(stop: Stop) -> list[Example]:
                 return [_pictured(path) for path in paths if not stop()]

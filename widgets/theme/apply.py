@@ -185,14 +185,16 @@ def _sheet(c: Colours) -> str:
     QToolButton[role="chip"]:focus {{ border: 2px solid {c.accent}; padding: 1px 9px; }}
     QStatusBar {{ background: {c.window}; color: {c.soft}; }}
     QStatusBar::item {{ border: 0; }}
-    QLineEdit, QPlainTextEdit {{
+    QLineEdit, QPlainTextEdit, QTimeEdit {{
         background: {c.field}; color: {c.ink}; border: 1px solid {c.line}; border-radius: 4px;
         padding: 3px 7px; min-height: 20px; selection-background-color: {c.accent};
         selection-color: {c.accent_ink}; }}
+    QTimeEdit > QLineEdit {{ border: 0; padding: 0 7px; min-height: 0; background: transparent; }}
+    QTimeEdit::up-button, QTimeEdit::down-button {{ width: 0; border: 0; }}
     QLineEdit {{ placeholder-text-color: {c.soft}; }}
-    QLineEdit:focus, QPlainTextEdit:focus {{ border: {edge} solid {c.accent}; }}
+    QLineEdit:focus, QPlainTextEdit:focus, QTimeEdit:focus {{ border: {edge} solid {c.accent}; }}
     QLineEdit[wrong="true"] {{ border: {edge} solid {c.miss}; }}
-    QLineEdit:disabled {{ color: {c.soft}; background: {c.panel}; }}
+    QLineEdit:disabled, QTimeEdit:disabled {{ color: {c.soft}; background: {c.panel}; }}
     QComboBox {{ background: {c.field}; color: {c.ink}; border: 1px solid {c.line}; border-radius: 4px;
         padding: 3px 7px; min-height: 20px; }}
     QComboBox::drop-down {{ border: 0; width: 22px; }}
@@ -227,7 +229,8 @@ def _sheet(c: Colours) -> str:
         border: {edge} solid transparent; selection-background-color: {c.chosen}; selection-color: {c.ink};
         outline: 0; }}
     QTreeView:focus, QTableView:focus {{ border: {edge} solid {c.accent}; }}
-    QRadioButton, QCheckBox {{ min-height: 24px; border: {edge} solid transparent; border-radius: 4px; }}
+    QRadioButton, QCheckBox {{ min-height: 24px; border: {edge} solid transparent; border-radius: 4px;
+        padding: 0 3px; }}
     QRadioButton::indicator, QCheckBox::indicator {{ width: 14px; height: 14px; background: {c.field};
         border: 1px solid {c.soft}; border-radius: 3px; }}
     QRadioButton::indicator {{ border-radius: 8px; }}

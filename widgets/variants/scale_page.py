@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, Qt, Slot
-from PySide6.QtGui import QBrush, QColor
+from PySide6.QtGui import QBrush, QColor, QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QGridLayout,
@@ -246,6 +246,7 @@ class ScalePage(Page):
             if lines:
                 self._group(title, why, lines, folded=rule == "unchanged")
         self.table.setCurrentItem(self.table.topLevelItem(0))
+        self._share()
         try:
             made = [self.session.march(self.session.recipe), self.session.march(scaled.recipe)]
         except RecipeError as error:
@@ -266,9 +267,19 @@ class ScalePage(Page):
             item.setData(0, LINE, line)
             item.setFont(2, dress.font("body", bold=line.changed))
             item.setForeground(3, QBrush(QColor(c.near if line.rule == "to be checked" else c.soft)))
+            item.setToolTip(0, item.text(0))
             item.setToolTip(3, line.why)
             top.addChild(item)
         top.setExpanded(not folded)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width: the names of the lines have as much of it as they ask for, while the reasons keep most."""
+        super().resizeEvent(event)
+        self._share()
+
+    def _share(self) -> None:
+        asked, room = self.table.sizeHintForColumn(0), self.table.viewport().width()
+        self.table.setColumnWidth(0, max(200, min(asked, round(0.38 * room))))
 
     @Slot()
     def _explain(self) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Final, Literal
 
 from PySide6.QtCore import QSignalBlocker, Qt, Slot
@@ -15,18 +16,31 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from designer.language import number, spoken
+from designer.language import number, spoken, word
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
 from designer.recipe.milk import blend
-from designer.recipe.standardise import Liquid, Offer, Target, offers, standardise, usual_target, wanted_fat_pct
+from designer.recipe.standardise import (
+    Liquid,
+    Offer,
+    Target,
+    offers,
+    standardise,
+    usual_source,
+    usual_target,
+    wanted_fat_pct,
+)
 from designer.units import UnitError, parse, show
 from widgets.flow import flowing, labelled
+from widgets.judging import known_style
 from widgets.room import Parts
 from widgets.session import Session
+from widgets.together import Wrapped
 from widgets.variants.outcome_table import OutcomeTable
 from widgets.variants.page import BESIDE_PX, Page, button, note, scrolled
 
+STEP: Final = 0.05
+"""How much richer or leaner is tried at a press, in the ratio."""
 OF: Final[tuple[Literal["protein", "casein"], ...]] = ("protein", "casein")
 
 
@@ -92,7 +106,13 @@ class StandardPage(Page):
         column.setSpacing(12)
         self._ways = QVBoxLayout()
         self._ways.setSpacing(12)
+        self.holds, self.usual = Wrapped(), note()
+        self.tries = [button(text, partial(self._try, by)) for text, by in (
+            (self.tr("A little richer"), -STEP), (self.tr("A little leaner"), STEP))]  # fmt: skip
         column.addLayout(self._ways)
+        column.addWidget(self.holds)
+        column.addWidget(self.usual)
+        column.addWidget(flowing(*self.tries, spacing=10))
         column.addStretch(1)
         return whole
 
@@ -152,6 +172,11 @@ class StandardPage(Page):
             self._say(fat)
         self._show_ways()
 
+    def _try(self, by: float) -> None:
+        """Ask for a ratio beside the one there is."""
+        self.ratio.setText(number(round(self._now() + by, 2), ".2f"))
+        self._typed()
+
     def _target(self) -> Target:
         return Target(parse(self.ratio.text(), "ratio", comma=spoken().comma).value, self.of.currentData())
 
@@ -195,7 +220,29 @@ class StandardPage(Page):
                 widget.deleteLater()
         for place, offer in enumerate(self.offers):
             self._ways.addWidget(self._card(place, offer))
+        self._tell_milk()
         self._show_outcomes()
+
+    def _tell_milk(self) -> None:
+        """What the milk holds and what is usual, with a step to either side where no other ratio is asked for."""
+        recipe = self.session.recipe
+        milk = blend(recipe)
+        protein = milk.casein + milk.whey_protein
+        words = self.tr(
+            "In the vat now: fat {0} %, protein {1} %, casein {2} %; protein to fat {3}, casein to fat {4}."
+        )
+        to_fat = milk.fat or float("inf")
+        told = (milk.fat / 10.0, protein / 10.0, milk.casein / 10.0, protein / to_fat, milk.casein / to_fat)
+        self.holds.setText(words.format(*(number(one, ".2f") for one in told)))
+        usual, known = usual_target(recipe.style) if recipe.style else None, known_style(recipe.style)
+        lines = [self.tr("A higher ratio leaves less fat in the dry matter of the cheese, a lower one more.")]
+        if usual is not None and known is not None:
+            source, have, note = usual_source()
+            line = self.tr("Usual for {0}: {1} of protein to 1 of fat. {2} ({3}, {4})")
+            lines.append(line.format(known.title, number(usual.ratio), word(note, "note"), source, word(have, "have")))
+        self.usual.setText("\n".join(lines))
+        for one in self.tries:
+            one.setVisible(not self.offers)
 
     def _card(self, number: int, offer: Offer) -> QFrame:
         card = QFrame()
@@ -233,10 +280,8 @@ class StandardPage(Page):
     def _show_outcomes(self) -> None:
         recipe = self.chosen()
         self.apply.setEnabled(recipe is not None)
-        self.outcomes.setVisible(recipe is not None)
-        if recipe is not None:
-            made = [self.session.march(self.session.recipe), self.session.march(recipe)]
-            self.outcomes.put([self.tr("As it is"), self.tr("So changed")], made, self.system)
+        made = [self.session.march(one) for one in (self.session.recipe, recipe) if one is not None]
+        self.outcomes.put([self.tr("As it is"), self.tr("So changed")][: len(made)], made, self.system)
 
     # ---- doing
 
