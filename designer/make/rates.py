@@ -289,7 +289,8 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
     loose = r / ((1.0 + np.exp((ph - p.calcium_ph_half) / p.calcium_ph_width)) * (r + p.calcium_water_half))
     freed = p.calcium_dissolve_per_min * (y[COLLOIDAL] - p.colloidal_per_casein * casein * (1.0 - loose))
     if freed < 0.0:
-        dissolved = max(y[CURD + CALCIUM], 0.0)  # nothing is bound again from water that holds none
+        # Nothing is bound again from water that holds none of it, or no salts to go with it.
+        dissolved = max(min(y[CURD + CALCIUM], y[CURD + ASH] / p.ash_per_calcium), 0.0)
         freed *= dissolved / (dissolved + 1e-5)
     dy[COLLOIDAL] -= freed
     dy[CURD + CALCIUM] += freed

@@ -12,8 +12,8 @@ from designer.make import kernel
 from designer.make.march import OUT_EXTRA
 from designer.make.rates import curd_ph
 from designer.make.start import first_state, parameters
-from designer.make.state import CALCIUM, COLLOIDAL, CURD, DRY_SALT, SALT, SKIN, WATER, T
-from designer.make.stride import TOLERANCE
+from designer.make.state import ASH, CALCIUM, COLLOIDAL, CURD, DRY_SALT, SALT, SKIN, WATER, T
+from designer.make.stride import NOTHING, TOLERANCE
 from designer.recipe.schedule import (
     END_FLOC_MULTIPLE,
     END_PH,
@@ -97,6 +97,17 @@ def test_a_rind_closes_once_however_hard_and_long_it_is_pressed(kpa: float, hour
     assert out[:, SKIN].min() >= 0.0
     assert out[:, SKIN].max() < 1.01
     assert np.diff(out[:, CURD + WATER]).max() < 1e-5
+
+
+def test_calcium_is_bound_no_longer_than_there_are_salts_to_go_with_it() -> None:
+    """Curd with far too much calcium chloride and next to no salts left: none are taken that are not there."""
+    ready()
+    p = parameters(COW)[0]
+    y = last(marched(cheddar()))
+    y[CURD + CALCIUM], y[CURD + ASH] = 1e-3, 1e-6
+    y[COLLOIDAL] *= 0.5
+    after = kernel.march(kernel.prepare(as_rows([row(minutes=600, place=PLACE_DRAINED)])), y, p).out[:, OUT_EXTRA:]
+    assert after[:, CURD + ASH].min() >= NOTHING
 
 
 def test_curd_dissolves_no_more_salt_than_its_water_holds() -> None:

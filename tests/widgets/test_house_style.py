@@ -144,7 +144,7 @@ def test_what_cannot_be_read_stands_with_the_reason_beside_it(qtbot: QtBot, own:
     assert own.stack.count() == 0
     line = own.table.currentRow()
     assert own.table.item(line, LOW).text() == "5 kg"
-    assert "not a length" in own.table.item(line, SOURCE).text()
+    assert "length is asked for" in own.table.item(line, SOURCE).text()
     qtbot.keyClick(own.table, Qt.Key.Key_Escape)
     assert own.table.complaint_of(path) == ""
     type_end(qtbot, own, path, LOW, "500 mm")
