@@ -144,14 +144,15 @@ def _pair_point(
     y: NDArray[np.float64], zones: int, h: float, look: int, k: NDArray[np.float64], to: NDArray[np.float64]
 ) -> None:
     """Where the pair looks at the rates for the first, second and last time; k[look] takes what is seen."""
-    a, b, c = 0.5 * h, 0.0, 0.0
-    if look == 2:
-        a, b = 0.0, 0.75 * h
-    elif look == 3:
-        a, b, c = 2.0 / 9.0 * h, 3.0 / 9.0 * h, 4.0 / 9.0 * h
+    # One sum a look: a share of nothing of what a stride far too long left behind may still be no number.
     for zone in range(zones):
         for i in range(SIZE):
-            to[zone, i] = y[zone, i] + a * k[0, zone, i] + b * k[1, zone, i] + c * k[2, zone, i]
+            moved = 0.5 * k[0, zone, i]
+            if look == 2:
+                moved = 0.75 * k[1, zone, i]
+            elif look == 3:
+                moved = (2.0 * k[0, zone, i] + 3.0 * k[1, zone, i] + 4.0 * k[2, zone, i]) / 9.0
+            to[zone, i] = y[zone, i] + h * moved
 
 
 @law

@@ -25,7 +25,7 @@ RANGES = {
     "protein_pct": (0.0, 100.0),
     "fdm_pct": (0.0, 100.0),
     "mnfs_pct": (0.0, 100.0),
-    "salt_pct": (0.0, 60.0),
+    "salt_pct": (0.0, 100.0),  # what was strewn and still lies on the curd counts
     "lactose_pct": (0.0, 60.0),
     "ph_24h": (3.2, 8.2),
     "yield_kg_per_100kg": (0.0, 110.0),

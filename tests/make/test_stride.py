@@ -12,11 +12,12 @@ from scipy.linalg import expm
 
 from designer.make import kernel, march, rates, stride
 from designer.make.heat import PACE, conducts_per_min, cool, find_pace
+from designer.make.kept import KEPT, nothing_kept
 from designer.make.march import OUT_EXTRA
 from designer.make.start import parameters
 from designer.make.state import CORE, OUTER, SIZE, ZONES, T
-from designer.make.stride import CHEBYSHEV, MOST_LOOKS, STANDS, farthest
-from designer.recipe.schedule import PLACE_PRESS, T_FOLLOW, as_rows, row
+from designer.make.stride import CHEBYSHEV, MOST_LOOKS, STAGES, STANDS, farthest
+from designer.recipe.schedule import PLACE_PRESS, PLACE_UNDER_WHEY, T_FOLLOW, as_rows, row
 from tests.make.families import COW, cheddar, marched
 
 
@@ -107,6 +108,25 @@ def test_a_quiet_day_is_a_few_strides(monkeypatch: pytest.MonkeyPatch) -> None:
     pace = np.array([1.25 * float(p["calcium_dissolve_per_min"]), 0.0, 0.0])
     assert len(looked) < 0.5 * 3.0 * 2880.0 / (2.5 / pace[0])  # half of what the pair would look at, at its longest
     assert farthest(pace) > 10.0 * 2.5 / pace[0]
+
+
+def test_a_stride_far_too_long_leaves_nothing_behind() -> None:
+    """What it makes of the states may be no number; the next, from where it began, knows nothing of it."""
+    p = parameters(COW)[0]
+    plain = SimpleNamespace(**{name: float(p[name]) for name in p.dtype.names})
+    stirred = as_rows([row(minutes=600, place=PLACE_UNDER_WHEY, disturbed=1.0)])[0]
+    of = SimpleNamespace(**{name: stirred[name].item() for name in stirred.dtype.names})
+    y = np.vstack([marched(cheddar()[:4]).out[-1, OUT_EXTRA:], np.full(SIZE, np.nan)])
+    to, k, kept, pace = y.copy(), np.zeros((STAGES, ZONES, SIZE)), np.empty((ZONES, KEPT)), np.empty(PACE)
+    nothing_kept(kept, plain.ph_native)
+    find_pace(1, of, plain, pace)
+    rates.zone_rates(y, 1, of, plain, kept, k[0])
+    fresh = stride.stride(y, 1, of, plain, kept, 0.5, pace, k.copy(), to)
+    expected = to[CORE].copy()
+    k[1:] = np.nan
+    assert stride.stride(y, 1, of, plain, kept, 0.5, pace, k, to) == pytest.approx(fresh)
+    assert to[CORE] == pytest.approx(expected, rel=1e-12)
+    assert np.isfinite(expected).all()
 
 
 def test_the_halves_cool_apart_and_meet() -> None:
