@@ -89,9 +89,16 @@ def handling(place: int, disturbed: float, load_kpa: float, p: Any) -> float:
 
 
 @law
+def heated_further(p: Any) -> float:
+    """Share of whey protein denatured beyond pasteurising [1]; of less no difference to the curd is known."""
+    return max(0.0, p.heat_denatured - p.syneresis_heat_ref)
+
+
+@law
 def rennet_curd_per_min(warm: float, ph: float, sized: float, fat_per_casein: float, handled: float, p: Any) -> float:
     """Rate constant k of the whey law [1/min] for rennet curd, with its shares by temperature and by the size cut."""
     k = p.syneresis_k * sized * handled * warm
+    k *= 1.0 - p.syneresis_heat * heated_further(p)
     # The hyperbolic tangent, levelling off at the span on both sides.
     sourer = p.syneresis_ph_span * (1.0 - 2.0 / (1.0 + np.exp((6.5 - ph) * 2.0 / p.syneresis_ph_span)))
     return k * np.exp(p.syneresis_ph * sourer - p.syneresis_fat * (fat_per_casein - p.syneresis_fat_ref))
@@ -108,9 +115,13 @@ def hot_holds(temp_c: float, p: Any) -> float:
 
 @law
 def end_point(ph: float, hot: float, p: Any) -> float:
-    """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd, more while hot."""
+    """Water a rennet curd keeps in the end [kg per kg casein]: more once it has turned to acid curd, more while hot.
+
+    Whey protein that heat has bound to the casein holds as much as casein does.
+    """
     acid = 1.0 / (1.0 + np.exp((ph - p.syneresis_acid_ph) / p.syneresis_acid_width))
-    return (p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid) * hot
+    bound = heated_further(p) * p.whey_share / max(1.0 - p.whey_share, 0.5)
+    return (p.syneresis_r_eq + (p.syneresis_r_eq_acid - p.syneresis_r_eq) * acid) * hot * (1.0 + bound)
 
 
 @law

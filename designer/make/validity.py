@@ -90,8 +90,8 @@ NEVER_SET = mark(
     "gel. It takes more coagulant, more time, or more warmth."
 )
 HEATED = mark(
-    "About {share:.0f} % of the whey protein of this milk is denatured by heat: with rennet it sets softly, and its "
-    "curd holds more whey than the forecast knows."
+    "About {share:.0f} % of the whey protein of this milk is denatured by heat: with rennet it sets softly, and how "
+    "much more whey its curd holds is a rough estimate."
 )
 RENNET = mark("Rennet at {temp:.0f} °C lies outside the {low:.0f}-{high:.0f} °C the setting law knows.")
 

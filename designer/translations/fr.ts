@@ -6508,6 +6508,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>chaleur qui fixe les morceaux à l'échaudage</translation>
     </message>
     <message>
+        <source>heating of milk at which the whey rate is given</source>
+        <translation>chauffage du lait pour lequel est donnée la vitesse du lactosérum</translation>
+    </message>
+    <message>
         <source>highest pH of mesophilic growth</source>
         <translation>pH maximal de croissance mésophile</translation>
     </message>
@@ -6554,6 +6558,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>how firmness rises with casein</source>
         <translation>croissance de la fermeté avec la caséine</translation>
+    </message>
+    <message>
+        <source>how heated milk slows the whey</source>
+        <translation>comment le lait chauffé ralentit le lactosérum</translation>
     </message>
     <message>
         <source>how much faster salt travels in moister cheese</source>
@@ -7333,8 +7341,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Un style tiré de lots demande au moins un lot chiffré.</translation>
     </message>
     <message>
-        <source>About {share:.0f} % of the whey protein of this milk is denatured by heat: with rennet it sets softly, and its curd holds more whey than the forecast knows.</source>
-        <translation>Environ {share:.0f} % des protéines solubles de ce lait sont dénaturées par la chaleur : avec la présure il prend mollement, et son caillé retient plus de lactosérum que la prévision n'en sait.</translation>
+        <source>About {share:.0f} % of the whey protein of this milk is denatured by heat: with rennet it sets softly, and how much more whey its curd holds is a rough estimate.</source>
+        <translation>Environ {share:.0f} % des protéines solubles de ce lait sont dénaturées par la chaleur : avec la présure il prend mollement, et ce que son caillé retient de lactosérum en plus n'est qu'une estimation grossière.</translation>
     </message>
     <message>
         <source>Acid-and-heat curd drains by a law that rests on four cheeses (ricotta, chhana, paneer, Queso blanco); take moisture and yield as a first guess.</source>
@@ -12135,8 +12143,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Une vitesse par minute pour ce qui est dissous, le sucre surtout : un petit grain est bien plus rapide, selon le carré de son arête, jusqu'à ce que la pellicule de sérum qui l'entoure soit ce qui le retient.</translation>
     </message>
     <message>
-        <source>A rate per minute: faster when warm, sour, cut small and stirred, slower the more fat there is for each part of casein. Warmth and acid each level off.</source>
-        <translation>Une vitesse par minute : plus grande dans un caillé chaud, acide, coupé fin et brassé, d'autant plus petite qu'il y a de matière grasse par part de caséine. L'effet de la chaleur et celui de l'acidité plafonnent.</translation>
+        <source>A rate per minute: faster when warm, sour, cut small and stirred, slower the more fat there is for each part of casein and the hotter the milk was heated. Warmth and acid each level off.</source>
+        <translation>Une vitesse par minute : plus grande dans un caillé chaud, acide, coupé fin et brassé, d'autant plus petite qu'il y a de matière grasse par part de caséine et que le lait a été chauffé. L'effet de la chaleur et celui de l'acidité plafonnent.</translation>
     </message>
     <message>
         <source>A share per minute, in step with the pressure: almost nothing in moulds without a load, none before.</source>
@@ -12167,8 +12175,8 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>Kilogrammes d'eau par kilogramme de caséine et par minute : la vitesse à laquelle le caillé rend son sérum, fois ce qu'il tient encore au-dessus de son point final. La croûte et la peau du grain en retiennent une part. Elle tombe sans à-coup à zéro au point final ; un caillé qui en tient déjà moins (salé, saumuré ou séché) ne reprend rien.</translation>
     </message>
     <message>
-        <source>Kilograms of water for each kilogram of casein: more once it has turned to acid curd, more while it is hot.</source>
-        <translation>Kilogrammes d'eau par kilogramme de caséine : davantage une fois devenu caillé acide, davantage tant qu'il est chaud.</translation>
+        <source>Kilograms of water for each kilogram of casein: more once it has turned to acid curd, more while it is hot. Whey protein that heat has bound to the casein holds as much as casein does.</source>
+        <translation>Kilogrammes d'eau par kilogramme de caséine : plus une fois devenu caillé acide, plus tant qu'il est chaud. Les protéines solubles que la chaleur a liées à la caséine retiennent autant d'eau qu'elle.</translation>
     </message>
     <message>
         <source>Minutes from rennet to the first flakes: a short fixed time, and one that goes with the inverse of the dose and changes with temperature, pH, calcium, the coagulant and the milk (its species, how long it was cold, how it was heated).</source>
@@ -14088,6 +14096,10 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>les gels de particules cèdent selon une puissance de la contrainte ; mêmes fromages</translation>
     </message>
     <message>
+        <source>pasteurised milk, of which most makes of the fit are</source>
+        <translation>lait pasteurisé, comme celui de la plupart des fabrications du calage</translation>
+    </message>
+    <message>
         <source>permeability of acid casein gels, whose fractal dimension is about 2.35: 2 / (3 - 2.35) (Bremer, van Vliet &amp; Walstra 1989)</source>
         <translation>perméabilité des gels acides de caséine, dont la dimension fractale est d'environ 2,35 : 2 / (3 - 2,35) (Bremer, van Vliet &amp; Walstra 1989)</translation>
     </message>
@@ -14330,6 +14342,10 @@ Pesé avec d'autres, ci-dessus.</translation>
     <message>
         <source>whey pressed through a gel has a way as long as the piece is wide: its time goes by the edge squared; over the surface alone it would go by the edge</source>
         <translation>le sérum pressé à travers un gel a un chemin aussi long que le morceau est large : son temps va selon l'arête au carré ; par la seule surface, il irait selon l'arête</translation>
+    </message>
+    <message>
+        <source>whey protein bound to casein hinders the curd in drawing together; curd of milk heated high is soft and wet (direction: from memory, high); size</source>
+        <translation>les protéines solubles liées à la caséine empêchent le caillé de se contracter ; le caillé d'un lait chauffé haut est mou et humide (le sens, de mémoire, sûr) ; ordre de grandeur</translation>
     </message>
     <message>
         <source>whey protein unfolds within minutes above 80 °C, hardly below 70</source>
@@ -17006,12 +17022,20 @@ Pesé avec d'autres, ci-dessus.</translation>
         <translation>part de la vitesse en moule, à kPa égaux</translation>
     </message>
     <message>
+        <source>share of the rate lost as all whey protein is denatured</source>
+        <translation>part de la vitesse perdue quand toutes les protéines solubles sont dénaturées</translation>
+    </message>
+    <message>
         <source>share of the rate that rennet adds once it has clotted the milk well</source>
         <translation>part de la vitesse que la présure ajoute une fois le lait bien caillé</translation>
     </message>
     <message>
         <source>share of unfolded whey protein that joins an acid-and-heat curd</source>
         <translation>part des protéines du sérum dépliées qui rejoint un caillé acide et chaud</translation>
+    </message>
+    <message>
+        <source>share of whey protein denatured</source>
+        <translation>part des protéines solubles dénaturées</translation>
     </message>
     <message>
         <source>share per unit of whey protein denatured</source>

@@ -73,6 +73,7 @@ MILK = (
     ("fat", 30.0, 45.0, "mnfs_pct", +1),
     ("casein", 23.0, 30.0, "yield_kg_per_100kg", +1),
     ("lactose", 42.0, 50.0, "lactose_pct", +1),
+    ("heat_denatured", 0.05, 0.6, "moisture_pct", +1),
 )
 
 
