@@ -215,13 +215,13 @@ def _size(change: NDArray[np.float64], y: NDArray[np.float64], zones: int) -> fl
 
 @law
 def _overdrawn(y: NDArray[np.float64], to: NDArray[np.float64], zones: int) -> bool:
-    """Whether a stride took more of something than there was."""
+    """Whether a stride took more of something than there was; what is a hair below nothing may move a hair further."""
     for zone in range(zones):
         for i in range(GONE):
             least = NO_SUGAR if i == CURD + HEXOSE or i == CURD + GALACTOSE else NOTHING
-            if i != CURD + ACID and i != WHEY + ACID and to[zone, i] < min(y[zone, i], least):
+            if i != CURD + ACID and i != WHEY + ACID and to[zone, i] < min(y[zone, i], 0.0) + least:
                 return True
-        if to[zone, DRY_SALT] < min(y[zone, DRY_SALT], NO_SALT):
+        if to[zone, DRY_SALT] < min(y[zone, DRY_SALT], 0.0) + NO_SALT:
             return True
     return False
 

@@ -15,8 +15,8 @@ from designer.make.heat import PACE, conducts_per_min, cool, find_pace
 from designer.make.kept import KEPT, nothing_kept
 from designer.make.march import OUT_EXTRA
 from designer.make.start import parameters
-from designer.make.state import CORE, OUTER, SIZE, ZONES, T
-from designer.make.stride import CHEBYSHEV, MOST_LOOKS, STAGES, STANDS, farthest
+from designer.make.state import CALCIUM, CORE, OUTER, SIZE, WHEY, ZONES, T
+from designer.make.stride import CHEBYSHEV, MOST_LOOKS, NOTHING, STAGES, STANDS, farthest
 from designer.recipe.schedule import PLACE_PRESS, PLACE_UNDER_WHEY, T_FOLLOW, as_rows, row
 from tests.make.families import COW, cheddar, marched
 
@@ -127,6 +127,17 @@ def test_a_stride_far_too_long_leaves_nothing_behind() -> None:
     assert stride.stride(y, 1, of, plain, kept, 0.5, pace, k, to) == pytest.approx(fresh)
     assert to[CORE] == pytest.approx(expected, rel=1e-12)
     assert np.isfinite(expected).all()
+
+
+def test_what_lies_a_hair_below_nothing_does_not_stop_the_march() -> None:
+    """Washed out calcium that rounding left just below nothing may sink a hair further, but no stride takes more."""
+    y = np.vstack([marched(cheddar()[:4]).out[-1, OUT_EXTRA:], np.full(SIZE, np.nan)])
+    y[CORE, WHEY + CALCIUM] = 1.02 * NOTHING
+    sunk, taken = y.copy(), y.copy()
+    sunk[CORE, WHEY + CALCIUM] = 1.03 * NOTHING
+    taken[CORE, WHEY + CALCIUM] = 3.0 * NOTHING
+    assert not stride._overdrawn(y, sunk, 1)
+    assert stride._overdrawn(y, taken, 1)
 
 
 def test_the_halves_cool_apart_and_meet() -> None:
