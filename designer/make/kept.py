@@ -14,13 +14,15 @@ from numpy.typing import NDArray
 
 from designer.make.acid import ctmi_rosso_1993, death_per_min
 from designer.make.law import law
-from designer.make.syneresis import formed_share, hot_holds, size_share, warm_share
+from designer.make.syneresis import contraction_kpa, formed_share, hot_holds, size_share, warm_share
+from designer.recipe.schedule import GEL_LACTIC
 
 AT_C, AT_MM, OF_GEL = 0, 1, 2
 GROWTH, DEATH = 3, 6  # [1/min] of the three populations
 DRAINS, HOLDS, SIZED, FORMED = 9, 10, 11, 12  # [1]
-PH_CURD, PH_WHEY = 13, 14
-KEPT = 15
+DRAWS = 13  # [kPa]
+PH_CURD, PH_WHEY = 14, 15
+KEPT = 16
 
 
 @law
@@ -49,6 +51,9 @@ def keep(temp_c: float, edge_mm: float, gel: int, p: Any, kept: NDArray[np.float
         kept[DEATH + 2] = lethal / (p.rods_d_ref_min + lethal / p.death_limit)
         kept[DRAINS] = warm_share(temp_c, gel, p)
         kept[HOLDS] = hot_holds(temp_c, p)
+        kept[DRAWS] = 0.0
+        if gel == GEL_LACTIC:
+            kept[DRAWS] = contraction_kpa(temp_c, p)
     if edge_mm != kept[AT_MM] or gel != kept[OF_GEL]:
         kept[AT_MM] = edge_mm
         kept[SIZED] = size_share(edge_mm, gel, p)

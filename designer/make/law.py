@@ -14,6 +14,8 @@ from typing import Any, TypeVar
 
 import numpy as np
 
+GAS, ZERO_C = 8.314, 273.15
+"""Gas constant [J/mol/K], and 0 °C [K]."""
 FAST = {"contract", "arcp", "reassoc", "nsz"}
 F = TypeVar("F", bound=Callable[..., Any])
 _laws: list[Callable[..., Any]] = []
@@ -30,6 +32,12 @@ def law(function: F) -> F:
 def power(base: float, exponent: float) -> float:
     """base ** exponent of a positive base, in half the time the general power takes."""
     return np.exp(exponent * np.log(base))
+
+
+@law
+def arrhenius(temp_c: float, ea: float, ref_c: float) -> float:
+    """How much faster what has an activation energy ea [J/mol] goes at a temperature than at ref_c [1]."""
+    return np.exp(ea / GAS * (1.0 / (ref_c + ZERO_C) - 1.0 / (temp_c + ZERO_C)))
 
 
 def tell_compiler() -> None:

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from designer.make.acid import cpm_rosso_1995, salt_share
 from designer.make.buffer import LACTIC_H, on_curve, ph_of, serum_balance
 from designer.make.heat import conducts_per_min, warm
-from designer.make.kept import DEATH, DRAINS, FORMED, GROWTH, HOLDS, PH_CURD, PH_WHEY, SIZED, keep
+from designer.make.kept import DEATH, DRAINS, DRAWS, FORMED, GROWTH, HOLDS, PH_CURD, PH_WHEY, SIZED, keep
 from designer.make.law import law, power
 from designer.make.set import firmness_acid, firmness_scott_blair_1959, floc_minutes_foltmann_1959
 from designer.make.state import (
@@ -305,6 +305,7 @@ def rates(y: NDArray[np.float64], row: Any, p: Any, kept: NDArray[np.float64], d
             y[T],
             kept[DRAINS],
             kept[HOLDS],
+            kept[DRAWS],
             kept[FORMED] if row.place >= PLACE_MOULD else kept[SIZED],
             ph,
             y[CURD + FAT] / casein,

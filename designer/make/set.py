@@ -11,11 +11,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from designer.make.law import law, power
+from designer.make.law import arrhenius, law, power
 from designer.recipe.schedule import COAGULANT_CAMEL, COAGULANT_MICROBIAL, COAGULANT_PLANT
-
-GAS = 8.314
-ZERO_C = 273.15
 
 # Calf rennet on fresh cow milk, activity relative to 100 at 41 °C (Mayer/Fleischmann table, from memory, medium).
 ACTIVITY_C = np.array(
@@ -26,14 +23,14 @@ ACTIVITY = np.array(
 )
 SET_C_LOW, SET_C_HIGH = 18.0, 45.0
 CURDLED_LEAST = 0.02
+"""Something always clings to the cloth; the laws divide by it."""
 MILK_WHEY_SHARE = 0.27
 """Whey protein of all protein in the milk that has most of it, goats'."""
-"""Something always clings to the cloth; the laws divide by it."""
 
 
 def relative_time_arrhenius(temp_c: float, ea_j_mol: float = 67e3) -> float:
     """Clotting time relative to 32 °C by Arrhenius [1]; Castillo et al. 2003 give 63-72 kJ/mol for 20-40 °C."""
-    return float(np.exp(ea_j_mol / GAS * (1.0 / (temp_c + ZERO_C) - 1.0 / (32.0 + ZERO_C))))
+    return float(arrhenius(32.0, ea_j_mol, temp_c))
 
 
 def relative_time_table(temp_c: float) -> float:

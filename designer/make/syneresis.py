@@ -12,8 +12,7 @@ from typing import Any
 
 import numpy as np
 
-from designer.make.law import law, power
-from designer.make.set import GAS, ZERO_C
+from designer.make.law import arrhenius, law, power
 from designer.recipe.schedule import (
     GEL_ACID_HEAT,
     GEL_LACTIC,
@@ -30,15 +29,14 @@ from designer.recipe.schedule import (
 def temperature_share(temp_c: float, ea: float, ref_c: float, cap_c: float, gate_c: float) -> float:
     """Arrhenius factor against ref_c [1], level above cap_c (smoothly), fading out below gate_c [°C]."""
     capped = cap_c - np.log1p(np.exp(-(temp_c - cap_c)))
-    arrhenius = np.exp(ea / GAS * (1.0 / (ref_c + ZERO_C) - 1.0 / (capped + ZERO_C)))
-    return arrhenius / (1.0 + np.exp(-(temp_c - gate_c) / 1.5))
+    return arrhenius(capped, ea, ref_c) / (1.0 + np.exp(-(temp_c - gate_c) / 1.5))
 
 
 @law
 def warm_share(temp_c: float, gel: int, p: Any) -> float:
     """What a temperature does to the drainage of a gel of a kind [1]."""
     if gel == GEL_LACTIC:
-        return np.exp(p.acid_syneresis_ea / GAS * (1.0 / (22.0 + ZERO_C) - 1.0 / (temp_c + ZERO_C)))
+        return arrhenius(temp_c, p.acid_syneresis_ea, 22.0)
     if gel == GEL_ACID_HEAT:
         return temperature_share(temp_c, p.heat_curd_ea, 60.0, 95.0, 6.0)
     return temperature_share(temp_c, p.syneresis_ea, p.syneresis_t_ref_c, p.syneresis_t_cap_c, p.syneresis_t_gate_c)
@@ -213,6 +211,7 @@ def water_loss(
     temp_c: float,
     warm: float,
     hot: float,
+    draws_kpa: float,
     sized: float,
     ph: float,
     fat_per_casein: float,
@@ -227,15 +226,15 @@ def water_loss(
 ) -> float:
     """-dr/dt [kg water per kg casein and min]; `closed` is the share of outflow lost to skin and surface film.
 
-    warm, hot and sized are `warm_share`, `hot_holds` and `size_share` (in a form `formed_share`) of this gel, its
-    temperature and its pieces.
+    warm, hot, draws_kpa and sized are `warm_share`, `hot_holds`, `contraction_kpa` and `size_share` (in a form
+    `formed_share`) of this gel, its temperature and its pieces.
     height_mm is that of the form, clot what rennet has done [flocculation times]; only acid gels ask for both. bath_c
     is the temperature around the piece; only scalded ones ask for it.
 
     Falls smoothly to zero at the end point of the gel; below it (salted, brined, dried) nothing flows back.
     """
     if gel == GEL_LACTIC:
-        kpa = stress_kpa(place, height_mm, load_kpa, p) + contraction_kpa(temp_c, p)
+        kpa = stress_kpa(place, height_mm, load_kpa, p) + draws_kpa
         opened = acid_gel_open(warm, sized, place, disturbed, clot, p)
         return acid_gel_per_min(r, acid_gel_end_point(ph, kpa, p), kpa, opened, p) * r * (1.0 - closed)
     if gel == GEL_ACID_HEAT:

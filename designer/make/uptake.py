@@ -6,8 +6,7 @@ from typing import Any
 
 import numpy as np
 
-from designer.make.law import law
-from designer.make.set import GAS, ZERO_C
+from designer.make.law import arrhenius, law
 
 BESSEL_ZEROS = np.array([2.404826, 5.520078, 8.653728])
 
@@ -17,7 +16,7 @@ def salt_diffusivity_cm2_d(moisture_pct: float, temp_c: float, p: Any) -> float:
     """Pseudo-diffusion of salt in cheese [cm²/d], Floury et al. 2010 by moisture, 0.08-0.40, with Ea 28 kJ/mol."""
     d = p.brine_d_12c + p.brine_d_moisture * (moisture_pct - 35.0)
     d = min(0.40, max(0.08, d))
-    return d * np.exp(p.brine_ea / GAS * (1.0 / (12.0 + ZERO_C) - 1.0 / (temp_c + ZERO_C)))
+    return d * arrhenius(temp_c, p.brine_ea, 12.0)
 
 
 @law
