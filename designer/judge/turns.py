@@ -7,6 +7,7 @@ other here has a row, or it is a fault of the model.
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -57,6 +58,11 @@ def turns_at(recipe: Recipe, setting: Movable, value: float | None = None, outco
         return ()
     at = setting.value if value is None else value
     return _turns(recipe, recipe.stage(setting.where), setting.field, at, outcome)
+
+
+def turns_among(recipe: Recipe, settings: Iterable[Movable], outcome: str) -> tuple[tuple[Movable, Turn], ...]:
+    """Those of some settings whose usual direction turns for an outcome where they stand, with what to say."""
+    return tuple((one, turn) for one in settings for turn in turns_at(recipe, one, outcome=outcome))
 
 
 def turned(recipe: Recipe, stage: Stage, field: str) -> tuple[Turn, ...]:

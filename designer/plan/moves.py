@@ -10,7 +10,7 @@ from rich.console import Console
 from rich.table import Table
 
 from designer.judge.levers import Lever, Spread
-from designer.judge.turns import turns_at
+from designer.judge.turns import turns_among, turns_at
 from designer.language import headed, number, points, say, word
 from designer.plan import as_json
 from designer.quantities import QUANTITIES
@@ -82,10 +82,9 @@ def print_moves(recipe: Recipe, key: str, ranked: Sequence[Lever], spreads: Spre
     console.print(table)
     if spreads:
         console.print(say("In brackets: where 8 in 10 makes lie."), style="dim")
-    for one in ranked:
-        for turn in turns_at(recipe, one.setting, outcome=key):
-            console.print(headed(one.setting.title, turn.text))
-            console.print(f"  {turn.source} ({word(turn.have, 'have')})", style="dim")
+    for setting, turn in turns_among(recipe, (one.setting for one in ranked), key):
+        console.print(headed(setting.title, turn.text))
+        console.print(f"  {turn.source} ({word(turn.have, 'have')})", style="dim")
 
 
 def _band(key: str, band: tuple[float, float]) -> str:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 from designer.forecast import Outcome
 from designer.judge.explain import Explanation, Link
 from designer.judge.levers import Lever, Spread
+from designer.judge.movable import Movable
 from designer.judge.turns import Turn
 from designer.judge.verdict import Row
 from designer.language import headed, word
@@ -195,17 +196,17 @@ class OpenedOutcome(QWidget):
 
     # ---- what moves it
 
-    def put_levers(self, levers: tuple[Lever, ...], turns: Sequence[tuple[Lever, Turn]] = ()) -> None:
+    def put_levers(self, levers: tuple[Lever, ...], turns: Sequence[tuple[Movable, Turn]] = ()) -> None:
         """The settings that move it, the strongest first, and those whose usual direction turns where they stand."""
         self.levers.put(levers)
         self._name_more()
         self._turns_head.setVisible(bool(turns))
         self.turns.setVisible(bool(turns))
-        self.turns.put(self._turn(lever, turn) for lever, turn in turns)
+        self.turns.put(self._turn(setting, turn) for setting, turn in turns)
 
-    def _turn(self, lever: Lever, turn: Turn) -> Fold:
+    def _turn(self, setting: Movable, turn: Turn) -> Fold:
         source = f"{turn.source} ({word(turn.have, 'have')})"
-        return Fold(lever.setting.title, source, second=turn.text, parent=self)
+        return Fold(setting.title, source, second=turn.text, parent=self)
 
     def put_bands(self, spreads: tuple[Spread, ...]) -> None:
         """How sure the effects of the strongest are."""

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QScrollArea, QWidget
 
 from designer.judge.aim import Aimed
 from designer.judge.movable import Movable
-from designer.judge.turns import turns_at
+from designer.judge.turns import turns_among
 from designer.language import joined
 from designer.recipe.document import Recipe
 from designer.recipe.error import RecipeError
@@ -212,9 +212,8 @@ class Opening(QObject):
             self._fill_figures()
             if (levers := answers.levers()) is not None:
                 ranked = levers.ranked(page.key) if page.key in levers.keys else ()
-                recipe = self.session.recipe
-                turns = [(one, turn) for one in ranked for turn in turns_at(recipe, one.setting, outcome=page.key)]
-                page.put_levers(ranked, turns)
+                settings = (one.setting for one in ranked)
+                page.put_levers(ranked, turns_among(self.session.recipe, settings, page.key))
                 self._trying.begin(page.levers)
             if (spreads := answers.spreads(page.key)) is not None:
                 page.put_bands(spreads)
